@@ -1,0 +1,52 @@
+import { mustBe } from "./errors";
+import { kinds } from "./kinds";
+import { fromWorking } from "./units";
+import type { System, Kind } from "./kinds";
+
+export interface Bounds {
+  readonly kind: Kind;
+  readonly above?: number;
+  readonly from?: number;
+  readonly below?: number;
+  readonly to?: number;
+}
+
+/** 0 K in °C: no temperature argument may be below it. */
+const absoluteZero = -273.15;
+
+/** Throws where a working-unit value is not finite or outside its bounds; the message speaks the sheet's unit system. */
+export function checkDomain(name: string, bounds: Bounds, value: number, system: System, found: unknown): void {
+  if (isInside(bounds, value)) return;
+  throw mustBe(name, boundsText(bounds, system) || "a finite number", found);
+}
+
+export function isInside(bounds: Bounds, value: number): boolean {
+  return (
+    Number.isFinite(value) &&
+    (bounds.above === undefined || value > bounds.above) &&
+    (bounds.from === undefined || value >= bounds.from) &&
+    (bounds.below === undefined || value < bounds.below) &&
+    (bounds.to === undefined || value <= bounds.to) &&
+    (bounds.kind !== "temperature" || value >= absoluteZero)
+  );
+}
+
+/** Zero lies outside the domain, so a 0 may be a blank that the host handed over as 0. */
+export const excludesZero = (bounds: Bounds): boolean => !isInside(bounds, 0);
+
+/** "above 0 mm", "from 0 to 0.5"; empty where there is no bound. */
+export function boundsText(bounds: Bounds, system: System): string {
+  const unit = kinds[bounds.kind][system];
+  const say = (limit: number) => {
+    const number = Number(fromWorking(bounds.kind, limit, system).toPrecision(10));
+    return unit === "°" || unit === "" ? `${number}${unit}` : `${number} ${unit}`;
+  };
+  const low = bounds.from ?? (bounds.kind === "temperature" ? absoluteZero : undefined);
+  const parts: string[] = [];
+  if (bounds.above !== undefined) parts.push(`above ${say(bounds.above)}`);
+  else if (low !== undefined && bounds.to !== undefined) return `from ${say(low)} to ${say(bounds.to)}`;
+  else if (low !== undefined) parts.push(`${say(low)} or more`);
+  if (bounds.below !== undefined) parts.push(`below ${say(bounds.below)}`);
+  if (bounds.to !== undefined) parts.push(`at most ${say(bounds.to)}`);
+  return parts.join(" and ");
+}

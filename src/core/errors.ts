@@ -1,0 +1,41 @@
+/**
+ * The one error of the core, and the one place for its wording.
+ * "value": an argument of the wrong kind, unit or domain. "missing": a grade, property or datum that is not there.
+ * "passed": an error that came in with a cell and goes out as it came.
+ */
+export class BushError extends Error {
+  constructor(
+    readonly code: "value" | "missing" | "passed",
+    readonly argument: string,
+    message: string,
+  ) {
+    super(message.length > longest ? `${message.slice(0, longest - 1)}…` : message);
+  }
+}
+
+/** Hosts cut a longer message off. */
+const longest = 120;
+const longestFound = 28;
+
+/** What was found, short enough for a message. */
+export function show(found: unknown): string {
+  if (found === null || found === undefined || found === "") return "nothing";
+  const text =
+    typeof found === "string" ? `"${found}"` : typeof found === "object" ? "an object" : String(found).toUpperCase();
+  return text.length > longestFound ? `${text.slice(0, longestFound - 1)}…` : text;
+}
+
+export const mustBe = (argument: string, accepted: string, found: unknown): BushError =>
+  new BushError("value", argument, `${argument} must be ${accepted}, got ${show(found)}`);
+
+export const isMissing = (argument: string): BushError => new BushError("value", argument, `${argument} is missing`);
+
+/** A fault in how arguments stand to each other. */
+export const clash = (argument: string, message: string): BushError => new BushError("value", argument, message);
+
+/** Data that the library or the table does not hold. */
+export const noDatum = (argument: string, message: string): BushError => new BushError("missing", argument, message);
+
+/** "a, b or c" for messages and docs. */
+export const orList = (words: readonly string[]): string =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words[words.length - 1]}`;

@@ -1,0 +1,183 @@
+import { mustBe } from "./errors";
+import { checkDomain } from "./domain";
+import type { BushError } from "./errors";
+import type { Kind, Quantity, System } from "./kinds";
+
+/** What a cell may hold once the host's own wrappings are off. */
+export type Cell = number | string | boolean | null | BushError;
+
+interface Described {
+  /** One phrase: what it is. Unit, range and default are added from the fields below. */
+  readonly text: string;
+  readonly optional?: true;
+}
+/** A number with a kind; bounds are in working units. `above`/`below` exclude the bound, `from`/`to` include it. */
+export interface NumberArg extends Described {
+  readonly kind: Kind;
+  readonly symbol: string;
+  readonly above?: number;
+  readonly from?: number;
+  readonly below?: number;
+  readonly to?: number;
+  readonly default?: number;
+}
+/** One word out of a list; matching ignores case and surrounding space. */
+export interface ChoiceArg extends Described {
+  readonly kind: "choice";
+  readonly choices: readonly string[];
+  readonly default?: string;
+}
+export interface TextArg extends Described {
+  readonly kind: "text";
+}
+/** One temperature, or the lowest and highest of a duty as text: "-20 to 60". */
+export interface SpanArg extends Described {
+  readonly kind: "span";
+}
+/** A range read as one list, not element by element; a blank stays `undefined` in its place. */
+export interface ListArg extends Described {
+  readonly kind: "list";
+  readonly of: Kind | "text";
+  readonly from?: number;
+  readonly above?: number;
+}
+/** A range with meaning as a whole, read by `read`; `what` names its shape in the docs. */
+export interface TableArg<T = unknown> extends Described {
+  readonly kind: "table";
+  readonly what: string;
+  read(cells: Cell[][], system: System, name: string): T;
+}
+/** Any cell as it stands, for functions that judge the kind themselves. */
+export interface AnyArg extends Described {
+  readonly kind: "any";
+}
+export type Arg = NumberArg | ChoiceArg | TextArg | SpanArg | ListArg | TableArg | AnyArg;
+export type Args = Readonly<Record<string, Arg>>;
+
+/** The lowest and highest temperature of a duty, °C. */
+export interface Span {
+  readonly low: number;
+  readonly high: number;
+}
+
+type Given<A> = A extends { kind: "choice"; choices: readonly (infer C)[] }
+  ? C
+  : A extends { kind: "text" }
+    ? string
+    : A extends { kind: "span" }
+      ? Span
+      : A extends { kind: "list"; of: infer O }
+        ? (O extends Kind ? Quantity<O> | undefined : string | undefined)[]
+        : A extends { kind: "table"; read(...args: never[]): infer T }
+          ? T
+          : A extends { kind: infer K extends Kind }
+            ? Quantity<K>
+            : Cell;
+type MayLack<A> = A extends { optional: true } ? (A extends { default: unknown } ? false : true) : false;
+export type Values<A extends Args> = {
+  [N in keyof A]: MayLack<A[N]> extends true ? Given<A[N]> | undefined : Given<A[N]>;
+};
+type Input<A extends Args> = { [N in keyof A as A[N] extends { optional: true } ? never : N]: Given<A[N]> } & {
+  [N in keyof A as A[N] extends { optional: true } ? N : never]?: Given<A[N]>;
+};
+
+/** A number whose kind is known only when it is computed (a property, a row of a check table). */
+export class Measure {
+  constructor(
+    readonly value: number,
+    readonly kind: Kind,
+  ) {}
+}
+/** The name of a kind's unit in the sheet's unit system. */
+export class UnitLabel {
+  constructor(readonly kind: Kind) {}
+}
+export type Answer = number | string | Measure | UnitLabel | BushError;
+
+export interface NumberResult {
+  readonly kind: Kind;
+  readonly symbol: string;
+  readonly text?: string;
+}
+export interface TextResult {
+  readonly kind: "text" | "measure";
+  readonly text: string;
+}
+export interface Column {
+  readonly name: string;
+  /** A Kind converts plain numbers of the column; "text" and "measure" leave it to the cell. */
+  readonly kind: Kind | "text" | "measure";
+}
+/** "row": one row of values without a heading. "table": a heading and as many rows as there are. */
+export interface SpillResult {
+  readonly shape: "row" | "table";
+  readonly columns: readonly Column[] | "by property";
+  readonly text: string;
+}
+export type Result = NumberResult | TextResult | SpillResult;
+
+export interface Source {
+  /** A key of data/sources.json. */
+  readonly key: string;
+  /** Chapter, table or equation in it. */
+  readonly at?: string;
+}
+
+export type Family =
+  | "Loading, motion, PV"
+  | "Grades, limits, verdicts"
+  | "Heat and friction"
+  | "Fits and clearance"
+  | "Wear and cost"
+  | "Units and teaching";
+
+/** The one description of a calculation: validation, units, hints, docs, labels and worked steps all come from it. */
+export interface Spec<A extends Args = Args> {
+  readonly id: string;
+  readonly family: Family;
+  /** One sentence without a full stop. */
+  readonly text: string;
+  readonly args: A;
+  /** Adds the last argument `units`. */
+  readonly units: boolean;
+  readonly result: Result;
+  /** The formula line by line, in the arguments' symbols; each line defines the symbol on its left, the last one the result. */
+  readonly working?: readonly string[];
+  /** Units of symbols that only the working has. */
+  readonly between?: Readonly<Record<string, string>>;
+  readonly source: Source | readonly Source[];
+  /** Arguments as typed in a sheet, metric, without `units`; a range is an array of rows. */
+  readonly example: readonly (number | string | readonly (readonly (number | string)[])[])[];
+  /** Ids closely related, for docs. */
+  readonly see?: readonly string[];
+}
+
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- the catalogue holds formulas of every argument list
+export interface Formula<A extends Args = any, R = any> {
+  (values: Input<A>): R;
+  readonly spec: Spec<A>;
+  /** The bare calculation: arguments already validated, defaults already filled in. */
+  readonly calc: (values: Values<A>) => R;
+}
+
+/** Puts a calculation beside its description. Called directly, it validates working-unit numbers and fills defaults in. */
+export function formula<const A extends Args, R>(spec: Spec<A>, calc: (values: Values<A>) => R): Formula<A, R> {
+  const call = (values: Input<A>): R => {
+    const filled: Record<string, unknown> = {};
+    for (const [name, arg] of Object.entries<Arg>(spec.args)) {
+      const given = (values as Record<string, unknown>)[name];
+      filled[name] = given === undefined && "default" in arg ? arg.default : given;
+      if (filled[name] === undefined) {
+        if (!arg.optional) throw mustBe(name, "given", undefined);
+      } else if (isNumberArg(arg)) checkDomain(name, arg, filled[name] as number, "metric", filled[name]);
+    }
+    return calc(filled as Values<A>);
+  };
+  return Object.assign(call, { spec, calc });
+}
+
+const wordKinds: ReadonlySet<string> = new Set(["choice", "text", "span", "list", "table", "any"]);
+export const isNumberArg = (arg: Arg): arg is NumberArg => !wordKinds.has(arg.kind);
+/** List and table arguments are read whole; every other one combines element by element. */
+export const isWhole = (arg: Arg): arg is ListArg | TableArg => arg.kind === "list" || arg.kind === "table";
+export const isSpill = (result: Result): result is SpillResult => "shape" in result;

@@ -1,0 +1,197 @@
+import { create, unitDependencies, createUnitDependencies } from "mathjs";
+import type { Unit } from "mathjs";
+import { BushError, isMissing, mustBe } from "./errors";
+import { kinds } from "./kinds";
+import type { Kind, System } from "./kinds";
+import { splitNumber } from "./numbers";
+
+/** working = (given - offset) * factor */
+interface Scale {
+  readonly offset: number;
+  readonly factor: number;
+}
+
+// mathjs with its unit algebra alone. Its psi and kip are rounded; these are exact (SI Brochure, 9th ed.; NIST SP 811, 2008, app. B).
+const math = create({ unitDependencies: unitDependencies!, createUnitDependencies: createUnitDependencies! });
+math.createUnit(
+  {
+    psi: "6894.757293168361 Pa",
+    ksi: "6894757.293168361 Pa",
+    kip: "4448.2216152605 N",
+    fpm: "0.00508 m/s",
+    rpm: { definition: "1 min^-1" },
+    thou: "0.0254 mm",
+    d: "24 h",
+  },
+  { override: true },
+);
+
+/** Absolute temperatures have an offset, which unit algebra leaves out. */
+const absolute: Record<string, Scale> = {
+  degC: { offset: 0, factor: 1 },
+  degF: { offset: 32, factor: 5 / 9 },
+  K: { offset: 273.15, factor: 1 },
+  degR: { offset: 491.67, factor: 5 / 9 },
+};
+
+/** Kinds whose units have no dimension that algebra could check. */
+const bare: Partial<Record<Kind, Record<string, number>>> = {
+  percent: { "": 1, "%": 1 },
+  ratio: { "": 1, "%": 0.01 },
+  count: { "": 1 },
+  money: { "": 1 },
+  hardness: { "": 1, HB: 1, HBW: 1 },
+};
+
+/** Spellings that people type, exact match on the whole unit. */
+const spellings: Record<string, string> = {
+  '"': "in",
+  "''": "in",
+  "'": "ft",
+  "°": "deg",
+  "in.": "in",
+  inches: "in",
+  hr: "h",
+  hrs: "h",
+  MPA: "MPa",
+  Mpa: "MPa",
+  PSI: "psi",
+  KSI: "ksi",
+  RPM: "rpm",
+  FPM: "fpm",
+  sfpm: "fpm",
+  IN: "in",
+  MM: "mm",
+  LBF: "lbf",
+};
+
+/** The form that the unit algebra reads: "lbf/in²" and "N/mm2" with powers, "·" as a product, "µ" as a prefix. */
+function tidy(unit: string): string {
+  const text = unit.trim();
+  const known = spellings[text];
+  if (known) return known;
+  return text
+    .replace(/″|”/g, "in")
+    .replace(/′|’/g, "ft")
+    .replace(/[·×⋅•]/g, "*")
+    .replace(/[µμ]/g, "u")
+    .replace(/²/g, "^2")
+    .replace(/³/g, "^3")
+    .replace(/⁻¹/g, "^-1")
+    .replace(/([A-Za-z])([23])(?![0-9A-Za-z])/g, "$1^$2")
+    .replace(/°\s?([CF])|\bdeg\.? ([CF])\b/g, (_, a: string, b: string) => `deg${a ?? b}`)
+    .replace(/^(rev|revs|r|cycles?|strokes?|swings?|1)\s*\//, "/");
+}
+
+/** One of the unit, or `undefined` where the text is none. */
+function parse(unit: string): Unit | undefined {
+  try {
+    return math.unit(`1 ${unit}`);
+  } catch {
+    return undefined;
+  }
+}
+
+const cache = new Map<string, Scale | BushError>();
+const cacheLimit = 2000;
+
+/** How a unit converts to a kind's working unit; throws where the unit is unknown or of another dimension. */
+function scaleOf(name: string, kind: Kind, unit: string): Scale {
+  const key = `${kind} ${unit} ${name}`;
+  let scale = cache.get(key);
+  if (!scale) {
+    if (cache.size >= cacheLimit) cache.clear();
+    scale = findScale(name, kind, unit);
+    cache.set(key, scale);
+  }
+  if (scale instanceof BushError) throw scale;
+  return scale;
+}
+
+function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
+  const simple = bare[kind];
+  if (simple) {
+    const factor = simple[unit];
+    return factor === undefined ? wrongUnit(name, kind, unit) : { offset: 0, factor };
+  }
+  const isTemperature = kind === "temperature" || kind === "rise";
+  const text = isTemperature && /^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : tidy(unit);
+  if (kind === "temperature") return absolute[text] ?? wrongUnit(name, kind, unit);
+  const parsed = parse(text);
+  const working = parse(tidy(kinds[kind].metric));
+  if (!parsed || !working?.equalBase(parsed)) return wrongUnit(name, kind, unit);
+  // the offsets of °C and °F play no part in a difference
+  const factor = kind === "rise" ? (absolute[text]?.factor ?? NaN) : ratioOf(parsed, working);
+  return Number.isFinite(factor) ? { offset: 0, factor } : wrongUnit(name, kind, unit);
+}
+
+/** Both are one of their unit, so the base values' quotient is the conversion factor. */
+const ratioOf = (from: Unit, to: Unit): number => from.toSI().toJSON().value / to.toSI().toJSON().value;
+
+function wrongUnit(name: string, kind: Kind, unit: string): BushError {
+  const { metric, inch } = kinds[kind];
+  const accepted =
+    metric === "" ? "a plain number" : metric === inch ? `in ${metric}` : `in a unit like ${metric} or ${inch}`;
+  return mustBe(name, accepted, unit);
+}
+
+const systemScales = new Map<string, Scale>();
+function systemScale(kind: Kind, system: System): Scale {
+  const key = `${kind} ${system}`;
+  let scale = systemScales.get(key);
+  if (!scale) {
+    scale = scaleOf("units", kind, kinds[kind][system]);
+    systemScales.set(key, scale);
+  }
+  return scale;
+}
+
+/** A plain number in the sheet's unit system, as a working value. */
+export function toWorking(kind: Kind, value: number, system: System): number {
+  if (system === "metric") return value;
+  const { offset, factor } = systemScale(kind, system);
+  return (value - offset) * factor;
+}
+
+/** A working value in the sheet's unit system. */
+export function fromWorking(kind: Kind, value: number, system: System): number {
+  if (system === "metric") return value;
+  const { offset, factor } = systemScale(kind, system);
+  return value / factor + offset;
+}
+
+/** A working value from a number whose unit is named, as in a heading: "PV limit [psi*ft/min]". */
+export function fromUnit(name: string, kind: Kind, value: number, unit: string): number {
+  const { offset, factor } = scaleOf(name, kind, unit);
+  return (value - offset) * factor;
+}
+
+/** Text such as "250 lbf", "11.3 ksi" or "6,600 psi*ft/min" as a working value; without a unit the sheet's system counts. */
+export function readQuantity(name: string, kind: Kind, text: string, system: System): number {
+  const found = splitNumber(text.trim());
+  if (!found)
+    throw text.trim() === "" ? isMissing(name) : mustBe(name, `a number or text like "${exampleOf(kind)}"`, text);
+  return found.rest === "" ? toWorking(kind, found.value, system) : fromUnit(name, kind, found.value, found.rest);
+}
+
+const exampleOf = (kind: Kind): string => `12.5 ${kinds[kind].metric}`.trim();
+
+/** Converts between two units of one dimension; absolute temperatures with their offset. */
+export function convert(value: number, from: string, to: string): number {
+  const a = temperatureOf(from);
+  const b = temperatureOf(to);
+  if (a && b) return ((value - a.offset) * a.factor) / b.factor + b.offset;
+  const source = known("from", from);
+  const target = known("to", to);
+  if (!source.equalBase(target)) throw mustBe("to", `of the same dimension as ${from}`, to);
+  return value * ratioOf(source, target);
+}
+
+const temperatureOf = (unit: string): Scale | undefined =>
+  absolute[/^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : tidy(unit)];
+
+function known(name: string, unit: string): Unit {
+  const parsed = unit.trim() === "" ? undefined : parse(tidy(unit));
+  if (!parsed) throw mustBe(name, 'a unit such as "MPa", "psi" or "ft/min"', unit);
+  return parsed;
+}

@@ -1,0 +1,42 @@
+import { BushError } from "../core/errors";
+import type { Cell } from "../core/formula";
+import { hostCodes } from "./host";
+
+/** A host's cell without its wrappings: rich values give their basic value, errors become one that passes through. */
+export function plainCell(raw: unknown): Cell {
+  if (typeof raw === "number") return raw;
+  if (raw === null || raw === undefined) return null;
+  if (typeof raw === "boolean") return raw;
+  if (typeof raw === "string") return plainText(raw);
+  if (raw instanceof BushError) return raw;
+  if (typeof raw !== "object") return String(raw);
+  const rich = raw as { code?: unknown; basicValue?: unknown; type?: unknown; errorCode?: unknown };
+  const code = [rich.code, rich.errorCode, rich.basicValue].find((c) => typeof c === "string" && hostCodes.has(c));
+  if (code !== undefined) return passing(code as string);
+  if (rich.type === "Error") return passing("#N/A");
+  if (rich.basicValue !== undefined && typeof rich.basicValue !== "object") return plainCell(rich.basicValue);
+  return new BushError("value", "cell", "a cell holds an object without a plain value, expected a number or text");
+}
+
+function plainText(raw: string): Cell {
+  const text = raw.trim();
+  if (text === "") return null;
+  return hostCodes.has(text) ? passing(text) : text;
+}
+
+const passing = (code: string) => new BushError("passed", code, code);
+
+/** Any way a host hands over an argument as rows of raw cells; a missing cell of a ragged row is blank. */
+export function matrixOf(raw: unknown): unknown[][] {
+  if (!Array.isArray(raw)) return [[raw]];
+  if (raw.length === 0) return [[null]];
+  if (!raw.some(Array.isArray)) return [raw];
+  const rows = raw.map((row: unknown) => (Array.isArray(row) ? row : [row]));
+  const width = Math.max(
+    1,
+    rows.reduce((most, row) => Math.max(most, row.length), 0),
+  );
+  return rows.every((row) => row.length === width)
+    ? rows
+    : rows.map((row) => [...row, ...Array<null>(width - row.length).fill(null)]);
+}
