@@ -1,0 +1,19 @@
+import { version } from "../../../package.json";
+import { formula } from "../formula";
+
+/** Edition of the grade library: year and month of its last change. */
+export const libraryEdition = "2026-11";
+
+export const versionOf = formula(
+  {
+    id: "VERSION",
+    family: "Units and teaching",
+    text: "Version of the add-in and edition of its grade library: a self-test that needs no argument",
+    args: {},
+    units: false,
+    result: { kind: "text", text: "Version and edition" },
+    source: { key: "own" },
+    example: [],
+  },
+  () => `Bushcell ${version}, library ${libraryEdition}`,
+);
