@@ -141,8 +141,11 @@ export interface Spec<A extends Args = Args> {
   /** Adds the last argument `units`. */
   readonly units: boolean;
   readonly result: Result;
-  /** The formula line by line, in the arguments' symbols; each line defines the symbol on its left, the last one the result. */
-  readonly working?: readonly string[];
+  /**
+   * The formula line by line, in the arguments' symbols; each line defines the symbol on its left, the last one the result.
+   * A function of the values where a choice or a left-out argument decides which lines hold.
+   */
+  readonly working?: readonly string[] | ((values: Values<A>) => readonly string[]);
   /** Units of symbols that only the working has. */
   readonly between?: Readonly<Record<string, string>>;
   readonly source: Source | readonly Source[];
@@ -175,6 +178,10 @@ export function formula<const A extends Args, R>(spec: Spec<A>, calc: (values: V
   };
   return Object.assign(call, { spec, calc });
 }
+
+/** The lines of a formula's working that hold for these values; none where the spec has no working. */
+export const workingOf = (f: Formula, values: Readonly<Record<string, unknown>>): readonly string[] =>
+  typeof f.spec.working === "function" ? f.spec.working(values) : (f.spec.working ?? []);
 
 const wordKinds: ReadonlySet<string> = new Set(["choice", "text", "span", "list", "table", "any"]);
 export const isNumberArg = (arg: Arg): arg is NumberArg => !wordKinds.has(arg.kind);

@@ -7,6 +7,16 @@ import { swingSpeed } from "./motion/swingSpeed";
 import { washerSpeed } from "./motion/washerSpeed";
 import { dutyPv } from "./pv/dutyPv";
 import { pressureSpeed } from "./pv/pv";
+import { landedCost } from "./cost/landed";
+import { priceAt } from "./cost/priceAt";
+import { runCost } from "./cost/runCost";
+import { frictionHeat } from "./heat/heat";
+import { heatPv } from "./heat/heatPv";
+import { runTemperature } from "./heat/runTemperature";
+import { sleeveTorque } from "./heat/torque";
+import { washerTorque } from "./heat/washerTorque";
+import { wearLife } from "./wear/life";
+import { wearDepth } from "./wear/wear";
 import { unitOf } from "./teach/unit";
 import { versionOf } from "./teach/version";
 
@@ -23,8 +33,18 @@ export const catalogue: readonly Formula[] = [
   dutyPv,
   // Grades, limits, verdicts
   // Heat and friction
+  sleeveTorque,
+  washerTorque,
+  frictionHeat,
+  runTemperature,
+  heatPv,
   // Fits and clearance
   // Wear and cost
+  wearDepth,
+  wearLife,
+  landedCost,
+  priceAt,
+  runCost,
   // Units and teaching
   unitOf,
   versionOf,
@@ -39,6 +59,16 @@ export {
   washerSpeed,
   pressureSpeed,
   dutyPv,
+  sleeveTorque,
+  washerTorque,
+  frictionHeat,
+  runTemperature,
+  heatPv,
+  wearDepth,
+  wearLife,
+  landedCost,
+  priceAt,
+  runCost,
   unitOf,
   versionOf,
 };

@@ -1,0 +1,42 @@
+import { clash } from "../errors";
+import { formula } from "../formula";
+
+export const landedCost = formula(
+  {
+    id: "LANDED",
+    family: "Wear and cost",
+    text: "Landed cost of one piece: price with duty, freight shared by the lot, tooling shared by the planned volume; all amounts in one currency",
+    args: {
+      price: { kind: "money", symbol: "c", above: 0, text: "Unit price" },
+      quantity: { kind: "count", symbol: "n", above: 0, text: "Pieces in the lot ordered" },
+      tooling: { kind: "money", symbol: "ct", from: 0, default: 0, optional: true, text: "Tooling cost, paid once" },
+      volume: {
+        kind: "count",
+        symbol: "N",
+        from: 0,
+        optional: true,
+        text: "Pieces planned over the life of the tooling; needed where tooling is given",
+      },
+      freight: { kind: "money", symbol: "cf", from: 0, default: 0, optional: true, text: "Freight of the whole lot" },
+      duty: {
+        kind: "percent",
+        symbol: "a",
+        from: 0,
+        default: 0,
+        optional: true,
+        text: "Import duty on the unit price, 8 for 8 %",
+      },
+    },
+    units: false,
+    result: { kind: "money", symbol: "cl" },
+    working: ({ tooling }) => [`cl = c * (1 + a / 100) + cf / n${tooling > 0 ? " + ct / N" : ""}`],
+    source: { key: "practice", at: "landed cost" },
+    example: [2.4, 200, 900, 5000, 60, 4],
+    see: ["PRICEAT", "RUNCOST", "QUOTES"],
+  },
+  ({ price, quantity, tooling, volume, freight, duty }) => {
+    if (tooling > 0 && !volume)
+      throw clash("volume", `volume is missing: tooling of ${tooling} is shared by the pieces planned`);
+    return price * (1 + duty / 100) + freight / quantity + (volume ? tooling / volume : 0);
+  },
+);

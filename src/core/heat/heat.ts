@@ -1,0 +1,21 @@
+import { formula } from "../formula";
+
+export const frictionHeat = formula(
+  {
+    id: "HEAT",
+    family: "Heat and friction",
+    text: "Friction heat of a sliding contact",
+    args: {
+      load: { kind: "force", symbol: "F", from: 0, text: "Load on the contact" },
+      speed: { kind: "speed", symbol: "v", from: 0, text: "Mean sliding speed" },
+      friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction" },
+    },
+    units: true,
+    result: { kind: "power", symbol: "Q" },
+    working: ["Q = μ * F * v"],
+    source: { key: "geometry", at: "friction force times sliding speed" },
+    example: [800, 0.1257, 0.2],
+    see: ["RUNTEMP", "TORQUE"],
+  },
+  ({ load, speed, friction }) => friction * load * speed,
+);

@@ -1,0 +1,21 @@
+import { formula } from "../formula";
+
+export const sleeveTorque = formula(
+  {
+    id: "TORQUE",
+    family: "Heat and friction",
+    text: "Friction torque of a sleeve bush",
+    args: {
+      load: { kind: "force", symbol: "F", from: 0, text: "Radial load" },
+      bore: { kind: "length", symbol: "d", above: 0, text: "Bore of the bush" },
+      friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction" },
+    },
+    units: true,
+    result: { kind: "torque", symbol: "T" },
+    working: ["T = μ * F * d / 2 / 1000"],
+    source: { key: "geometry", at: "friction force at the radius of the bore" },
+    example: [800, 20, 0.2],
+    see: ["WASHERTORQUE", "HEAT"],
+  },
+  ({ load, bore, friction }) => (friction * load * bore) / 2000,
+);
