@@ -17,7 +17,7 @@ export const pathArgs = {
   shaftconductivity: { kind: "conductivity", symbol: "λs", above: 0, text: "Thermal conductivity of the shaft" },
   ends: {
     kind: "count",
-    symbol: "e",
+    symbol: "ne",
     from: 0,
     to: 2,
     default: 1,
@@ -39,7 +39,7 @@ export const pathLines = [
   `Gw = ${halfOfBore} * 2 * pi * λb * L / 1000 / ln((d + 2 * w) / d)`,
   "P = pi * d / 1000",
   "A = pi * d^2 / 4000000",
-  "Gs = e * sqrt(h * P * λs * A)",
+  "Gs = ne * sqrt(h * P * λs * A)",
   "G = Gw + Gs",
 ] as const;
 export const pathUnits = { Gw: "W/K", P: "m", A: "m²", Gs: "W/K", G: "W/K" } as const;

@@ -1,0 +1,121 @@
+import { create, all } from "mathjs";
+import { catalogue } from "../../src/core";
+import { BushError } from "../../src/core/errors";
+import { isInside } from "../../src/core/domain";
+import { isNumberArg, isSpill, workingOf } from "../../src/core/formula";
+import type { Arg, Formula, NumberResult } from "../../src/core/formula";
+import { answer } from "../../src/functions/sheet";
+
+/** The working of every formula, evaluated by a full mathjs, against its calculation: what STEPS shows cannot lie. */
+
+const math = create(all!);
+const host = { error: (code: string, message?: string) => ({ code, message }) };
+type Given = Record<string, unknown>;
+
+const worked = catalogue.filter((f) => f.spec.working).map((f) => [f.spec.id, f] as const);
+
+/** The example as the calculation receives it, read by the sheet's own edge. */
+function exampleOf(f: Formula): Given {
+  let received: Given | undefined;
+  const spy = Object.assign((values: Given) => f(values), {
+    spec: f.spec,
+    calc: (values: Given) => {
+      received = values;
+      return f.calc(values) as unknown;
+    },
+  }) as unknown as Formula;
+  const out = answer(spy, [...f.spec.example], host);
+  if (!received) throw new Error(`${f.spec.id}: its example does not reach the calculation: ${JSON.stringify(out)}`);
+  return received;
+}
+
+/** The example, each number of it scaled alone and all at once, and every word of its choices; those in the domain. */
+function variants(f: Formula, example: Given): Given[] {
+  const args = Object.entries<Arg>(f.spec.args);
+  const numbers = args.filter(([name, arg]) => isNumberArg(arg) && example[name] !== undefined).map(([name]) => name);
+  const scaled = (names: string[], factor: number) => ({
+    ...example,
+    ...Object.fromEntries(names.map((name) => [name, (example[name] as number) * factor])),
+  });
+  const single = [0.83, 1.07, 2].flatMap((factor) => numbers.map((name) => scaled([name], factor)));
+  const chosen = args.flatMap(([name, arg]) =>
+    arg.kind === "choice" ? arg.choices.map((choice) => ({ ...example, [name]: choice })) : [],
+  );
+  const lacking = args.flatMap(([name, arg]) =>
+    arg.optional && !("default" in arg && arg.default !== undefined) ? [{ ...example, [name]: undefined }] : [],
+  );
+  const isValid = (values: Given) =>
+    args.every(([name, arg]) => {
+      const value = values[name];
+      return !isNumberArg(arg) || value === undefined || isInside(arg, value as number);
+    });
+  return [...single, scaled(numbers, 0.9), scaled(numbers, 1.1), ...chosen, ...lacking].filter(isValid);
+}
+
+function evaluateWorking(f: Formula, values: Given): number {
+  const scope = new Map<string, unknown>([["ln", Math.log]]);
+  for (const [name, arg] of Object.entries<Arg>(f.spec.args))
+    if (isNumberArg(arg) && values[name] !== undefined) scope.set(arg.symbol, values[name]);
+  for (const [symbol, { value }] of Object.entries(f.spec.lookups?.(values) ?? {})) scope.set(symbol, value);
+  let last: unknown;
+  for (const line of workingOf(f, values)) last = math.evaluate(line, scope);
+  return last as number;
+}
+
+/** The calculation's number, or undefined where these arguments do not go together. */
+function calculated(f: Formula, values: Given): number | undefined {
+  try {
+    return f.calc(values) as number;
+  } catch (error) {
+    if (error instanceof BushError) return undefined;
+    throw error;
+  }
+}
+
+const relativeDifference = (a: number, b: number) => Math.abs(a - b) / Math.max(Math.abs(b), 1e-300);
+
+test("most calculations show their working", () => {
+  expect(worked.length).toBeGreaterThan(10);
+});
+
+describe.each(worked)("%s", (_, f) => {
+  const example = exampleOf(f);
+
+  test("its working gives the calculation's answer for the example and around it", () => {
+    expect(relativeDifference(evaluateWorking(f, example), calculated(f, example)!)).toBeLessThan(1e-11);
+    let compared = 0;
+    for (const values of variants(f, example)) {
+      const expected = calculated(f, values);
+      if (expected === undefined || expected === 0) continue;
+      compared++;
+      const difference = relativeDifference(evaluateWorking(f, values), expected);
+      if (!(difference < 1e-11)) throw new Error(`differs by ${difference} for ${JSON.stringify(values)}`);
+    }
+    expect(compared).toBeGreaterThanOrEqual(3);
+  });
+
+  test("every symbol is an argument's, has a unit between, or is the result's", () => {
+    const args = Object.values<Arg>(f.spec.args).filter(isNumberArg);
+    const symbols = args.map((arg) => arg.symbol);
+    expect(new Set(symbols).size).toBe(symbols.length);
+    expect(isSpill(f.spec.result)).toBe(false);
+    const lines = workingOf(f, example);
+    const defined = lines.map((line) => line.slice(0, line.indexOf("=")).trim());
+    expect(defined.at(-1)).toBe((f.spec.result as NumberResult).symbol);
+    for (const symbol of defined.slice(0, -1)) expect(Object.keys(f.spec.between ?? {})).toContain(symbol);
+    for (const symbol of defined) expect(symbols).not.toContain(symbol);
+  });
+
+  test("it uses plain operators and few functions only", () => {
+    for (const line of workingOf(f, example))
+      math.parse(line).traverse((node) => {
+        if (node.type === "FunctionNode") {
+          const name = (node as unknown as { fn: { name: string } }).fn.name;
+          expect(["ln", "sqrt", "max", "min", "atan", "tan", "abs"]).toContain(name);
+        } else
+          expect(["AssignmentNode", "OperatorNode", "ParenthesisNode", "ConstantNode", "SymbolNode"]).toContain(
+            node.type,
+          );
+      });
+  });
+});
