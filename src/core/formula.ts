@@ -47,12 +47,27 @@ export interface TableArg<T = unknown> extends Described {
   readonly what: string;
   read(cells: Cell[][], system: System, name: string): T;
 }
+/** One cell in a notation of its own, such as a tolerance zone, read by `read`; `what` names the notation in the docs. */
+export interface NotationArg<T = unknown> extends Described {
+  readonly kind: "notation";
+  readonly what: string;
+  read(cell: number | string | boolean, system: System, name: string): T;
+}
 /** Any cell as it stands, for functions that judge the kind themselves. */
 export interface AnyArg extends Described {
   readonly kind: "any";
 }
-export type Arg = NumberArg | ChoiceArg | TextArg | SpanArg | ListArg | TableArg | AnyArg;
+/** Any number of further arguments, as another formula's arguments. */
+export interface RestArg extends Described {
+  readonly kind: "rest";
+}
+export type Arg = NumberArg | ChoiceArg | TextArg | SpanArg | ListArg | TableArg | NotationArg | AnyArg | RestArg;
 export type Args = Readonly<Record<string, Arg>>;
+
+/** What stands behind a rest argument: reads it as the arguments of the formula it is asked for. */
+export interface ArgumentReader {
+  read(f: Formula): { readonly values: Readonly<Record<string, unknown>>; readonly system: System };
+}
 
 /** The lowest and highest temperature of a duty, °C. */
 export interface Span {
@@ -66,13 +81,15 @@ type Given<A> = A extends { kind: "choice"; choices: readonly (infer C)[] }
     ? string
     : A extends { kind: "span" }
       ? Span
-      : A extends { kind: "list"; of: infer O }
-        ? (O extends Kind ? Quantity<O> | undefined : string | undefined)[]
-        : A extends { kind: "table"; read(...args: never[]): infer T }
-          ? T
-          : A extends { kind: infer K extends Kind }
-            ? Quantity<K>
-            : Cell;
+      : A extends { kind: "rest" }
+        ? ArgumentReader
+        : A extends { kind: "list"; of: infer O }
+          ? (O extends Kind ? Quantity<O> | undefined : string | undefined)[]
+          : A extends { kind: "table" | "notation"; read(...args: never[]): infer T }
+            ? T
+            : A extends { kind: infer K extends Kind }
+              ? Quantity<K>
+              : Cell;
 type MayLack<A> = A extends { optional: true } ? (A extends { default: unknown } ? false : true) : false;
 export type Values<A extends Args> = {
   [N in keyof A]: MayLack<A[N]> extends true ? Given<A[N]> | undefined : Given<A[N]>;
@@ -148,6 +165,8 @@ export interface Spec<A extends Args = Args> {
   readonly working?: readonly string[] | ((values: Values<A>) => readonly string[]);
   /** Units of symbols that only the working has. */
   readonly between?: Readonly<Record<string, string>>;
+  /** Symbols of the working that come from data, not from an argument: a grade's limit, say. */
+  readonly lookups?: (values: Values<A>) => Readonly<Record<string, Measure>>;
   readonly source: Source | readonly Source[];
   /** Arguments as typed in a sheet, metric, without `units`; a range is an array of rows. */
   readonly example: readonly (number | string | readonly (readonly (number | string)[])[])[];
@@ -183,8 +202,9 @@ export function formula<const A extends Args, R>(spec: Spec<A>, calc: (values: V
 export const workingOf = (f: Formula, values: Readonly<Record<string, unknown>>): readonly string[] =>
   typeof f.spec.working === "function" ? f.spec.working(values) : (f.spec.working ?? []);
 
-const wordKinds: ReadonlySet<string> = new Set(["choice", "text", "span", "list", "table", "any"]);
+const wordKinds: ReadonlySet<string> = new Set(["choice", "text", "span", "list", "table", "notation", "any", "rest"]);
 export const isNumberArg = (arg: Arg): arg is NumberArg => !wordKinds.has(arg.kind);
-/** List and table arguments are read whole; every other one combines element by element. */
-export const isWhole = (arg: Arg): arg is ListArg | TableArg => arg.kind === "list" || arg.kind === "table";
+/** List, table and rest arguments are read whole; every other one combines element by element. */
+export const isWhole = (arg: Arg): arg is ListArg | TableArg | RestArg => wholeKinds.has(arg.kind);
+const wholeKinds: ReadonlySet<string> = new Set(["list", "table", "rest"]);
 export const isSpill = (result: Result): result is SpillResult => "shape" in result;

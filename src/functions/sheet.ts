@@ -1,7 +1,19 @@
 import { excludesZero, checkDomain } from "../core/domain";
 import { BushError, clash, isMissing, mustBe, orList } from "../core/errors";
 import { isNumberArg, isSpill, isWhole, Measure, UnitLabel } from "../core/formula";
-import type { Answer, Arg, Cell, ChoiceArg, Formula, ListArg, NumberArg, SpillResult, TableArg } from "../core/formula";
+import type {
+  Answer,
+  Arg,
+  ArgumentReader,
+  Cell,
+  ChoiceArg,
+  Formula,
+  ListArg,
+  NumberArg,
+  RestArg,
+  SpillResult,
+  TableArg,
+} from "../core/formula";
 import { readSpan } from "../core/span";
 import { kinds, systems } from "../core/kinds";
 import type { Kind, System } from "../core/kinds";
@@ -29,6 +41,14 @@ interface Element {
   readonly colStride: 0 | 1;
 }
 
+/** An argument read as a whole, once for each unit system that a row asks for. */
+interface Whole {
+  readonly name: string;
+  readonly arg: ListArg | TableArg | RestArg;
+  readonly raw: unknown;
+  readonly read: Partial<Record<System, unknown>>;
+}
+
 /**
  * The one way from a host's arguments to a host's answer: ranges combine, blanks and errors stay in their row,
  * units convert at this edge, and nothing but finite numbers, text and host errors comes out.
@@ -44,12 +64,7 @@ export function answer(f: Formula, given: readonly unknown[], host: Host = offic
 class Call {
   private readonly elements: Element[] = [];
   private readonly units: Element | undefined;
-  private readonly whole: {
-    name: string;
-    arg: ListArg | TableArg;
-    cells: Cell[][] | undefined;
-    read: Partial<Record<System, unknown>>;
-  }[] = [];
+  private readonly whole: Whole[] = [];
   private readonly rows: number;
   private readonly cols: number;
   /** Arguments whose blanks make a row blank. */
@@ -61,13 +76,7 @@ class Call {
   ) {
     const args = Object.entries<Arg>(f.spec.args);
     args.forEach(([name, arg], i) => {
-      if (isWhole(arg))
-        this.whole.push({
-          name,
-          arg,
-          cells: isAbsent(given[i]) ? undefined : matrixOf(given[i]).map((row) => row.map(plainCell)),
-          read: {},
-        });
+      if (isWhole(arg)) this.whole.push({ name, arg, raw: given[i], read: {} });
       else this.elements.push(element(name, arg, given[i]));
     });
     if (f.spec.units) this.units = element("units", unitsArg, given[args.length]);
@@ -169,19 +178,26 @@ class Call {
   private compute(system: System, row: number, col: number): unknown {
     if (this.deciding.length > 0 && this.isBlankRow(row, col)) return blank;
     if (this.units && this.units.rows * this.units.cols > 1) this.systemAt(row, col);
+    return this.f.calc(this.valuesAt(system, row, col));
+  }
+
+  private valuesAt(system: System, row: number, col: number): Record<string, unknown> {
     const values: Record<string, unknown> = {};
     for (const e of this.elements) values[e.name] = readElement(e, cellOf(e, row, col), system);
     for (const w of this.whole) values[w.name] = this.readWhole(w, system);
-    return this.f.calc(values);
+    return values;
   }
 
-  private readWhole(w: (typeof this.whole)[number], system: System): unknown {
-    if (!w.cells || w.cells.every((line) => line.every((cell) => cell === null))) {
-      if (!w.arg.optional) throw isMissing(w.name);
-      return undefined;
-    }
-    return (w.read[system] ??=
-      w.arg.kind === "list" ? readList(w.name, w.arg, w.cells, system) : w.arg.read(w.cells, system, w.name));
+  private readWhole(w: Whole, system: System): unknown {
+    return (w.read[system] ??= readWhole(w, system));
+  }
+
+  /** The values of a call for one row of inputs. */
+  single(): ReturnType<ArgumentReader["read"]> {
+    if (this.rows * this.cols > 1)
+      throw clash(this.rangedName(), `${this.rangedName()} must be one value here, got a range`);
+    const system = this.systemAt(0, 0);
+    return { values: this.valuesAt(system, 0, 0), system };
   }
 
   /** All deciding cells blank, or 0 with at least one 0 that cannot be a value: some hosts hand a blank cell over as 0. */
@@ -216,8 +232,19 @@ class Call {
   }
 
   private rangedName(): string {
-    return this.elements.find((e) => e.cols > 1)?.name ?? "range";
+    return this.elements.find((e) => e.rows * e.cols > 1)?.name ?? "range";
   }
+}
+
+function readWhole({ name, arg, raw }: Whole, system: System): unknown {
+  if (arg.kind === "rest")
+    return { read: (f) => new Call(f, Array.isArray(raw) ? raw : []).single() } satisfies ArgumentReader;
+  const cells = isAbsent(raw) ? [] : matrixOf(raw).map((line) => line.map(plainCell));
+  if (cells.every((line) => line.every((cell) => cell === null))) {
+    if (!arg.optional) throw isMissing(name);
+    return undefined;
+  }
+  return arg.kind === "list" ? readList(name, arg, cells, system) : arg.read(cells, system, name);
 }
 
 const blank = Symbol("blank row");
@@ -243,10 +270,7 @@ function combinedShape(elements: readonly Element[]): [number, number] {
   for (const e of elements) {
     const other = e.rows !== 1 && e.rows !== rows ? tallest : e.cols !== 1 && e.cols !== cols ? widest : undefined;
     if (other)
-      throw clash(
-        e.name,
-        `${other.name} (${size(other)}) and ${e.name} (${size(e)}) cannot combine: give equal sizes, or one row and one column`,
-      );
+      throw clash(e.name, `${other.name} (${size(other)}) and ${e.name} (${size(e)}) cannot combine: give equal sizes`);
   }
   return [rows, cols];
 }
@@ -276,6 +300,8 @@ function readGiven(name: string, arg: Arg, cell: number | string | boolean, syst
       return String(cell);
     case "span":
       return readSpan(name, cell, system);
+    case "notation":
+      return arg.read(cell, system, name);
     default:
       return cell;
   }

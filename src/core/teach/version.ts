@@ -1,4 +1,4 @@
-import { version } from "../../../package.json";
+import manifest from "../../../package.json";
 import { formula } from "../formula";
 
 /** Edition of the grade library: year and month of its last change. */
@@ -15,5 +15,5 @@ export const versionOf = formula(
     source: { key: "own" },
     example: [],
   },
-  () => `Bushcell ${version}, library ${libraryEdition}`,
+  () => `Bushcell ${manifest.version}, library ${libraryEdition}`,
 );

@@ -1,0 +1,35 @@
+import js from "@eslint/js";
+import globals from "globals";
+import tseslint from "typescript-eslint";
+
+/** Imports run one way: faces → core → data. Faces meet only in the built functions.json and functions.js. */
+const faces = ["functions", "taskpane", "workbench", "sheets"];
+const oneWay = (folder, forbidden) => ({
+  files: [`src/${folder}/**/*.{ts,tsx}`],
+  rules: {
+    "no-restricted-imports": [
+      "error",
+      { patterns: forbidden.map((name) => ({ regex: `^(\\.\\./)+${name}(/|$)`, message: `src/${folder} must not import src/${name}.` })) },
+    ],
+  },
+});
+
+export default tseslint.config(
+  { ignores: ["dist", "coverage", "node_modules"] },
+  js.configs.recommended,
+  tseslint.configs.recommended,
+  { languageOptions: { globals: globals.node } },
+  oneWay("core", faces),
+  ...faces.map((face) =>
+    oneWay(
+      face,
+      faces.filter((other) => other !== face),
+    ),
+  ),
+  {
+    files: ["src/core/**/*.ts"],
+    rules: { "no-restricted-globals": ["error", "window", "document", "process", "Office", "Excel", "CustomFunctions", "fetch", "Date", "setTimeout"] },
+  },
+  // the host's contract is any[][] on both sides
+  { files: ["src/functions/*.ts"], rules: { "@typescript-eslint/no-explicit-any": "off" } },
+);

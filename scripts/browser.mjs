@@ -1,0 +1,13 @@
+import { existsSync } from "node:fs";
+
+const places = [
+  process.env.CHROMIUM,
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+  "/Applications/Chromium.app/Contents/MacOS/Chromium",
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+];
+
+/** The Chromium that the browser tests use, or undefined. */
+export const browserPath = () => places.find((place) => place && existsSync(place));

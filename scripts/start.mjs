@@ -1,0 +1,14 @@
+/** `npm start`: build, print the greenhouse duties with their verdicts, serve the local sheet. */
+import { spawnSync } from "node:child_process";
+import path from "node:path";
+import { dutyTable } from "./duties.mjs";
+import { serve } from "./serve.mjs";
+
+const root = path.join(import.meta.dirname, "..");
+console.log("Building …");
+const build = spawnSync("npx", ["webpack"], { cwd: root, stdio: "inherit" });
+if (build.status !== 0) process.exit(1);
+
+console.log(await dutyTable());
+const { url } = await serve(path.join(root, "dist"), Number(process.env.PORT ?? 8420));
+console.log(`\nThe local sheet: ${url}   (Ctrl+C ends it)`);

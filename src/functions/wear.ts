@@ -1,0 +1,90 @@
+// Written by `npm run sync` from the specs in src/core; edits here are lost.
+
+import {
+  wearDepth as WEAR_,
+  wearLife as LIFE_,
+  landedCost as LANDED_,
+  priceAt as PRICEAT_,
+  runCost as RUNCOST_,
+} from "../core";
+
+import { answer } from "./sheet";
+
+/**
+ * Wear depth after a sliding distance, load fixed to the bush and the shaft moving. Answers mm (in)
+ * @customfunction WEAR
+ * @param wearrate Specific wear rate, times your own factors for shaft roughness, hardness and dirt where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), 0 mm³/(N·m) or more
+ * @param pressure Mean pressure; MPa (psi), 0 MPa or more
+ * @param distance Sliding distance; km (mi), 0 km or more
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns mm (in)
+ */
+export function WEAR(wearrate: any[][], pressure: any[][], distance: any[][], units?: any[][]): any[][] {
+  return answer(WEAR_, [wearrate, pressure, distance, units]);
+}
+
+/**
+ * Running hours until the wear allowance is used up; times 60 and the cycles per minute it gives cycles. Answers h
+ * @customfunction LIFE
+ * @param wearrate Specific wear rate, times your own factors for shaft roughness, hardness and dirt where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), above 0 mm³/(N·m)
+ * @param pressure Mean pressure; without any there is no wear and no finite life; MPa (psi), above 0 MPa
+ * @param speed Mean sliding speed; at rest there is no wear and no finite life; m/s (ft/min), above 0 m/s
+ * @param allowance Wear depth that may be used up; mm (in), above 0 mm
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns h
+ */
+export function LIFE(
+  wearrate: any[][],
+  pressure: any[][],
+  speed: any[][],
+  allowance: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(LIFE_, [wearrate, pressure, speed, allowance, units]);
+}
+
+/**
+ * Landed cost of one piece: price with duty, freight shared by the lot, tooling shared by the planned volume; all amounts in one currency
+ * @customfunction LANDED
+ * @param price Unit price; above 0
+ * @param quantity Pieces in the lot ordered; above 0
+ * @param [tooling] Tooling cost, paid once; 0 or more, default 0
+ * @param [volume] Pieces planned over the life of the tooling; needed where tooling is given; 0 or more
+ * @param [freight] Freight of the whole lot; 0 or more, default 0
+ * @param [duty] Import duty on the unit price, 8 for 8 %; %, 0 % or more, default 0 %
+ * @returns
+ */
+export function LANDED(
+  price: any[][],
+  quantity: any[][],
+  tooling?: any[][],
+  volume?: any[][],
+  freight?: any[][],
+  duty?: any[][],
+): any[][] {
+  return answer(LANDED_, [price, quantity, tooling, volume, freight, duty]);
+}
+
+/**
+ * Unit price for an order quantity, from a table of price breaks
+ * @customfunction PRICEAT
+ * @param quantity Pieces ordered; above 0
+ * @param breaks Price breaks; two columns: quantity from which a price holds, price; in any order, with or without a heading row
+ * @returns
+ */
+export function PRICEAT(quantity: any[][], breaks: any[][]): any[][] {
+  return answer(PRICEAT_, [quantity, breaks]);
+}
+
+/**
+ * Cost per 1000 running hours: part, labour and downtime of each replacement; all amounts in one currency
+ * @customfunction RUNCOST
+ * @param landed Landed cost of one part; above 0
+ * @param life Running hours until it is replaced; h, above 0 h
+ * @param [labour] Labour of one replacement; 0 or more, default 0
+ * @param [downtime] Cost of standing still for one replacement; 0 or more, default 0
+ * @returns
+ */
+export function RUNCOST(landed: any[][], life: any[][], labour?: any[][], downtime?: any[][]): any[][] {
+  return answer(RUNCOST_, [landed, life, labour, downtime]);
+}
