@@ -1,0 +1,69 @@
+import fc from "fast-check";
+import { wearDepth, wearLife } from "../../../src/core";
+import { fromWorking } from "../../../src/core/units";
+import { answer } from "../../../src/edge/sheet";
+
+const host = { error: (code: string, message?: string) => ({ code, message }) };
+const message = (f: Parameters<typeof answer>[0], given: unknown[]) =>
+  (answer(f, given, host)[0]![0] as { message: string }).message;
+const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const duty = fc.record({
+  wearrate: positive(1e-9, 1e-3),
+  pressure: positive(0.01, 100),
+  speed: positive(1e-4, 10),
+  allowance: positive(0.001, 5),
+});
+
+describe("WEAR and LIFE", () => {
+  test("by hand: 2e-6 mm³/(N·m) at 2.5 MPa over 400 km is 2 mm", () => {
+    expect(wearDepth({ wearrate: 2e-6, pressure: 2.5, distance: 400 })).toBeCloseTo(2, 12);
+  });
+  test("the wear over a whole LIFE is the allowance", () => {
+    fc.assert(
+      fc.property(duty, (d) => {
+        const distance = (wearLife(d) * 3600 * d.speed) / 1000;
+        expect(wearDepth({ ...d, distance }) / d.allowance).toBeCloseTo(1, 10);
+      }),
+    );
+  });
+  test("life halves where pressure, speed or wear rate doubles, and doubles with the allowance", () => {
+    fc.assert(
+      fc.property(duty, (d) => {
+        const life = wearLife(d);
+        for (const name of ["pressure", "speed", "wearrate"] as const)
+          expect(wearLife({ ...d, [name]: 2 * d[name] }) / life).toBeCloseTo(0.5, 12);
+        expect(wearLife({ ...d, allowance: 2 * d.allowance }) / life).toBeCloseTo(2, 12);
+      }),
+    );
+  });
+  test("nothing slides or nothing presses: no wear, and no finite life", () => {
+    expect(wearDepth({ wearrate: 2e-6, pressure: 0, distance: 400 })).toBe(0);
+    expect(message(wearLife, [2e-6, 0, 0.1, 0.5])).toBe("pressure must be above 0 MPa, got 0");
+    expect(message(wearLife, [2e-6, 2, 0, 0.5])).toBe("speed must be above 0 m/s, got 0");
+    expect(message(wearLife, [0, 2, 0.1, 0.5])).toMatch(/^wearrate must be above 0 mm³/);
+    expect(message(wearLife, [2e-6, 2, 0.1, null])).toBe("allowance is missing");
+  });
+  test("inch inputs of the same duty give the same wear and life", () => {
+    const inch = (kind: Parameters<typeof fromWorking>[0], value: number) => fromWorking(kind, value, "inch");
+    const wear = answer(
+      wearDepth,
+      [inch("wearRate", 2e-6), inch("pressure", 2.5), inch("distance", 400), "inch"],
+      host,
+    );
+    expect(wear[0]![0]).toBeCloseTo(2 / 25.4, 12);
+    const given = [inch("wearRate", 2e-6), inch("pressure", 2.5), inch("speed", 0.1), inch("length", 0.5), "inch"];
+    expect(answer(wearLife, given, host)[0]![0]).toBeCloseTo(
+      wearLife({ wearrate: 2e-6, pressure: 2.5, speed: 0.1, allowance: 0.5 }),
+      8,
+    );
+  });
+  test("text with units, a blank row and a fault in a column", () => {
+    const pressures = [["2.5 MPa"], [""], ["about two"], ["2,500,000 Pa"]];
+    expect(answer(wearDepth, [2e-6, pressures, "400 km"], host)).toEqual([
+      [expect.closeTo(2, 12)],
+      [""],
+      [{ code: "#VALUE!", message: expect.stringMatching(/^pressure must be a number/) as string }],
+      [expect.closeTo(2, 12)],
+    ]);
+  });
+});
