@@ -2,7 +2,7 @@ import js from "@eslint/js";
 import globals from "globals";
 import tseslint from "typescript-eslint";
 
-/** Imports run one way: faces → core → data. Faces meet only in the built functions.json and functions.js. */
+/** Imports run one way: faces → edge → core → data. Faces meet only in the built functions.json and functions.js. */
 const faces = ["functions", "taskpane", "workbench", "sheets"];
 const oneWay = (folder, forbidden) => ({
   files: [`src/${folder}/**/*.{ts,tsx}`],
@@ -19,7 +19,8 @@ export default tseslint.config(
   js.configs.recommended,
   tseslint.configs.recommended,
   { languageOptions: { globals: globals.node } },
-  oneWay("core", faces),
+  oneWay("core", ["edge", ...faces]),
+  oneWay("edge", faces),
   ...faces.map((face) =>
     oneWay(
       face,

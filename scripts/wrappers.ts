@@ -17,7 +17,7 @@ function fileText(formulas: readonly Formula[]): string {
   return [
     "// Written by `npm run sync` from the specs in src/core; edits here are lost.",
     `import { ${names.join(", ")} } from "../core";`,
-    'import { answer } from "./sheet";',
+    'import { answer } from "../edge/sheet";',
     ...formulas.map(wrapper),
   ].join("\n\n");
 }

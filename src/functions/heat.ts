@@ -8,7 +8,7 @@ import {
   heatPv as HEATPV_,
 } from "../core";
 
-import { answer } from "./sheet";
+import { answer } from "../edge/sheet";
 
 /**
  * Friction torque of a sleeve bush. Answers N·m (lbf·in)

@@ -11,7 +11,7 @@ import {
   dutyPv as DUTYPV_,
 } from "../core";
 
-import { answer } from "./sheet";
+import { answer } from "../edge/sheet";
 
 /**
  * Mean pressure on the projected area of a sleeve bush. Answers MPa (psi)

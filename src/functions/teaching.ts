@@ -2,7 +2,7 @@
 
 import { unitOf as UNIT_, versionOf as VERSION_ } from "../core";
 
-import { answer } from "./sheet";
+import { answer } from "../edge/sheet";
 
 /**
  * Converts a number from one unit to another of the same dimension; absolute temperatures with their offset

@@ -8,7 +8,7 @@ import {
   runCost as RUNCOST_,
 } from "../core";
 
-import { answer } from "./sheet";
+import { answer } from "../edge/sheet";
 
 /**
  * Wear depth after a sliding distance, load fixed to the bush and the shaft moving. Answers mm (in)

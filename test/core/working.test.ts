@@ -4,7 +4,7 @@ import { BushError } from "../../src/core/errors";
 import { isInside } from "../../src/core/domain";
 import { isNumberArg, isSpill, workingOf } from "../../src/core/formula";
 import type { Arg, Formula, NumberResult } from "../../src/core/formula";
-import { answer } from "../../src/functions/sheet";
+import { answer } from "../../src/edge/sheet";
 
 /** The working of every formula, evaluated by a full mathjs, against its calculation: what STEPS shows cannot lie. */
 

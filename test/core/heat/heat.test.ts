@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { frictionHeat, heatPv, runTemperature, sleeveTorque, washerTorque } from "../../../src/core";
 import { shaftConductance, wallConductance } from "../../../src/core/heat/paths";
 import { fromWorking } from "../../../src/core/units";
-import { answer } from "../../../src/functions/sheet";
+import { answer } from "../../../src/edge/sheet";
 
 const host = { error: (code: string, message?: string) => ({ code, message }) };
 const message = (f: Parameters<typeof answer>[0], given: unknown[]) =>

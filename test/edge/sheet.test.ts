@@ -1,5 +1,5 @@
 import { sleevePressure } from "../../src/core";
-import { answer } from "../../src/functions/sheet";
+import { answer } from "../../src/edge/sheet";
 
 const host = { error: (code: string, message?: string) => ({ code, message }) };
 
@@ -36,7 +36,7 @@ test("smoke", () => {
      [
        {
          "code": "#VALUE!",
-         "message": "bore (4×1) and load (3×1) cannot combine: give equal sizes, or one row and one column",
+         "message": "bore (4×1) and load (3×1) cannot combine: give equal sizes",
        },
      ],
    ]
