@@ -18,11 +18,9 @@ export class HostError {
  */
 export function loadFunctions(folder = dist) {
   const functions = new Map();
-  const sandbox = {
-    CustomFunctions: { associate: (id, fn) => functions.set(id, fn), Error: HostError },
-    console,
-  };
-  vm.runInNewContext(readFileSync(path.join(folder, "functions.js"), "utf8"), sandbox, { filename: "functions.js" });
+  const CustomFunctions = { associate: (id, fn) => functions.set(id, fn), Error: HostError };
+  const code = readFileSync(path.join(folder, "functions.js"), "utf8");
+  vm.compileFunction(code, ["CustomFunctions"], { filename: "functions.js" })(CustomFunctions);
   const metadata = JSON.parse(readFileSync(path.join(folder, "functions.json"), "utf8"));
   const shapes = new Map(metadata.functions.map((f) => [f.id, f.parameters]));
   return {

@@ -14,21 +14,21 @@ export interface Bounds {
 /** 0 K in °C: no temperature argument may be below it. */
 const absoluteZero = -273.15;
 
+/** The test of one kind of argument made ready for a loop over many values; NaN fails it. */
+export function insideTest(bounds: Bounds): (value: number) => boolean {
+  const least = bounds.above ?? bounds.from ?? (bounds.kind === "temperature" ? absoluteZero : -Number.MAX_VALUE);
+  const most = bounds.below ?? bounds.to ?? Number.MAX_VALUE;
+  const withLeast = bounds.above === undefined;
+  const withMost = bounds.below === undefined;
+  return (value) => (value > least || (withLeast && value === least)) && (value < most || (withMost && value === most));
+}
+
+export const isInside = (bounds: Bounds, value: number): boolean => insideTest(bounds)(value);
+
 /** Throws where a working-unit value is not finite or outside its bounds; the message speaks the sheet's unit system. */
 export function checkDomain(name: string, bounds: Bounds, value: number, system: System, found: unknown): void {
   if (isInside(bounds, value)) return;
   throw mustBe(name, boundsText(bounds, system) || "a finite number", found);
-}
-
-export function isInside(bounds: Bounds, value: number): boolean {
-  return (
-    Number.isFinite(value) &&
-    (bounds.above === undefined || value > bounds.above) &&
-    (bounds.from === undefined || value >= bounds.from) &&
-    (bounds.below === undefined || value < bounds.below) &&
-    (bounds.to === undefined || value <= bounds.to) &&
-    (bounds.kind !== "temperature" || value >= absoluteZero)
-  );
 }
 
 /** Zero lies outside the domain, so a 0 may be a blank that the host handed over as 0. */

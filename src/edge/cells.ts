@@ -29,14 +29,17 @@ const passing = (code: string) => new BushError("passed", code, code);
 /** Any way a host hands over an argument as rows of raw cells; a missing cell of a ragged row is blank. */
 export function matrixOf(raw: unknown): unknown[][] {
   if (!Array.isArray(raw)) return [[raw]];
+  if (isMatrix(raw)) return raw;
   if (raw.length === 0) return [[null]];
   if (!raw.some(Array.isArray)) return [raw];
-  const rows = raw.map((row: unknown) => (Array.isArray(row) ? row : [row]));
-  const width = Math.max(
-    1,
-    rows.reduce((most, row) => Math.max(most, row.length), 0),
-  );
-  return rows.every((row) => row.length === width)
-    ? rows
-    : rows.map((row) => [...row, ...Array<null>(width - row.length).fill(null)]);
+  const rows = raw.map((row: unknown): unknown[] => (Array.isArray(row) ? row : [row]));
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 1);
+  return rows.map((row) => [...row, ...Array<null>(width - row.length).fill(null)]);
+}
+
+function isMatrix(raw: readonly unknown[]): raw is unknown[][] {
+  const first = raw[0];
+  if (!Array.isArray(first) || first.length === 0) return false;
+  for (const row of raw) if (!Array.isArray(row) || row.length !== first.length) return false;
+  return true;
 }

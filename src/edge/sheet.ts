@@ -1,5 +1,6 @@
-import { excludesZero, checkDomain } from "../core/domain";
-import { BushError, clash, isMissing, mustBe, orList } from "../core/errors";
+import { readCell } from "../core/cell";
+import { excludesZero } from "../core/domain";
+import { BushError, clash, isMissing, orList } from "../core/errors";
 import { isNumberArg, isSpill, isWhole, Measure, UnitLabel } from "../core/formula";
 import type {
   Answer,
@@ -9,16 +10,16 @@ import type {
   ChoiceArg,
   Formula,
   ListArg,
-  NumberArg,
   RestArg,
   SpillResult,
   TableArg,
 } from "../core/formula";
-import { readSpan } from "../core/span";
 import { kinds, systems } from "../core/kinds";
 import type { Kind, System } from "../core/kinds";
-import { fromWorking, readQuantity, toWorking } from "../core/units";
+import { fromWorking } from "../core/units";
 import { matrixOf, plainCell } from "./cells";
+import { cellOf, combinedShape, element, isRange, readAhead, readElement, unread } from "./element";
+import type { Element } from "./element";
 import { office, toHostError } from "./host";
 import type { Host } from "./host";
 
@@ -29,17 +30,6 @@ const unitsArg: ChoiceArg = {
   optional: true,
   text: "Unit system",
 };
-
-/** An argument that combines element by element; a stride of 0 repeats its only row or column. */
-interface Element {
-  readonly name: string;
-  readonly arg: Arg;
-  readonly cells: unknown[][];
-  readonly rows: number;
-  readonly cols: number;
-  readonly rowStride: 0 | 1;
-  readonly colStride: 0 | 1;
-}
 
 /** An argument read as a whole, once for each unit system that a row asks for. */
 interface Whole {
@@ -55,7 +45,7 @@ interface Whole {
  */
 export function answer(f: Formula, given: readonly unknown[], host: Host = office): unknown[][] {
   try {
-    return new Call(f, given).run(host);
+    return new Call(f, given, host).run();
   } catch (error) {
     return [[toHostError(host, asBushError(error, f))]];
   }
@@ -67,12 +57,13 @@ class Call {
   private readonly whole: Whole[] = [];
   private readonly rows: number;
   private readonly cols: number;
-  /** Arguments whose blanks make a row blank. */
+  /** Arguments whose blanks make a row blank: the ranges among the required ones, or all of them where none is a range. */
   private readonly deciding: Element[];
 
   constructor(
     private readonly f: Formula,
     given: readonly unknown[],
+    private readonly host: Host,
   ) {
     const args = Object.entries<Arg>(f.spec.args);
     args.forEach(([name, arg], i) => {
@@ -80,104 +71,125 @@ class Call {
       else this.elements.push(element(name, arg, given[i]));
     });
     if (f.spec.units) this.units = element("units", unitsArg, given[args.length]);
-    const combining = this.units ? [...this.elements, this.units] : this.elements;
-    [this.rows, this.cols] = combinedShape(combining);
+    [this.rows, this.cols] = combinedShape(this.units ? [...this.elements, this.units] : this.elements);
     const required = this.elements.filter((e) => !e.arg.optional);
-    const ranged = required.filter((e) => e.rows * e.cols > 1);
+    const ranged = required.filter(isRange);
     this.deciding = ranged.length > 0 ? ranged : required;
   }
 
-  run(host: Host): unknown[][] {
+  run(): unknown[][] {
     const { result } = this.f.spec;
-    if (!isSpill(result)) return this.each((system, row, col) => this.scalar(system, row, col, host));
-    return result.shape === "row" ? this.rowsOf(result, host) : this.tablesOf(result, host);
+    if (!isSpill(result)) return this.scalars(result.kind);
+    return result.shape === "row" ? this.rowsOf(result) : this.tablesOf(result);
   }
 
-  private each(cellAt: (system: System, row: number, col: number) => unknown): unknown[][] {
-    const fixed = this.units && this.units.rows * this.units.cols > 1 ? undefined : this.systemAt(0, 0);
-    const out = new Array<unknown[]>(this.rows);
+  /** One number or text for each place of the combined shape. */
+  private scalars(kind: Kind | "text" | "measure"): unknown[][] {
+    const ahead = this.units && isRange(this.units) ? undefined : this.ahead(this.systemAt(0, 0));
+    return this.each((row, col) => {
+      try {
+        const fixed = ahead?.valuesAt(row, col);
+        if (fixed) return this.out(this.f.calc(fixed), kind, ahead!.system);
+        const system = this.systemAt(row, col);
+        const value = this.compute(system, row, col);
+        return value === blank ? "" : this.out(value as Answer, kind, system);
+      } catch (error) {
+        return toHostError(this.host, asBushError(error, this.f));
+      }
+    });
+  }
+
+  /** Every argument read ahead; `valuesAt` answers nothing where a cell of the place needs a closer look. */
+  private ahead(system: System) {
+    const columns = this.elements.map((e) => ({
+      name: e.name,
+      values: readAhead(e, system),
+      rowStep: e.rows > 1 ? e.cols : 0,
+      colStep: e.cols > 1 ? 1 : 0,
+    }));
+    // one object for all rows: a scalar calculation takes its values and lets go of them
+    const scratch: Record<string, unknown> = {};
+    for (const { name } of columns) scratch[name] = undefined;
+    let wholeIsRead = this.whole.length === 0;
+    const valuesAt = (row: number, col: number): Record<string, unknown> | undefined => {
+      for (const { name, values, rowStep, colStep } of columns) {
+        const value = values[row * rowStep + col * colStep];
+        if (value === unread || value !== value) return undefined;
+        scratch[name] = value;
+      }
+      if (!wholeIsRead) {
+        for (const w of this.whole) scratch[w.name] = this.readWhole(w, system);
+        wholeIsRead = true;
+      }
+      return scratch;
+    };
+    return { system, valuesAt };
+  }
+
+  private each<T>(at: (row: number, col: number) => T): T[][] {
+    const out = new Array<T[]>(this.rows);
     for (let row = 0; row < this.rows; row++) {
-      const line = new Array<unknown>(this.cols);
-      for (let col = 0; col < this.cols; col++) line[col] = cellAt(fixed ?? this.systemOrMetric(row, col), row, col);
+      if (this.cols === 1) {
+        out[row] = [at(row, 0)];
+        continue;
+      }
+      const line = new Array<T>(this.cols);
+      for (let col = 0; col < this.cols; col++) line[col] = at(row, col);
       out[row] = line;
     }
     return out;
   }
 
-  private systemAt(row: number, col: number): System {
-    return this.units
-      ? ((readElement(this.units, cellOf(this.units, row, col), "metric") ?? "metric") as System)
-      : "metric";
-  }
-  private systemOrMetric(row: number, col: number): System {
-    try {
-      return this.systemAt(row, col);
-    } catch {
-      return "metric"; // the faulty units text is reported where the row is read
-    }
-  }
-
-  private scalar(system: System, row: number, col: number, host: Host): unknown {
-    try {
-      const value = this.compute(system, row, col);
-      return value === blank
-        ? ""
-        : this.out(value as Answer, this.f.spec.result as { kind: Kind | "text" | "measure" }, system, host);
-    } catch (error) {
-      return toHostError(host, asBushError(error, this.f));
-    }
-  }
-
   /** Rows of k values below each other; the arguments form one column. */
-  private rowsOf(result: SpillResult, host: Host): unknown[][] {
+  private rowsOf(result: SpillResult): unknown[][] {
     if (this.cols > 1)
       throw clash(this.rangedName(), `${this.rangedName()} must be one column here: each row answers several values`);
-    const lines = this.each((system, row) => {
+    const lines = this.each((row) => {
       try {
+        const system = this.systemAt(row, 0);
         const value = this.compute(system, row, 0);
-        return value === blank ? [""] : this.line(value as Answer[], result, system, host);
+        return value === blank ? [""] : this.line(value as Answer[], result, system);
       } catch (error) {
-        return [toHostError(host, asBushError(error, this.f))];
+        return [toHostError(this.host, asBushError(error, this.f))];
       }
-    }).map((line) => line[0] as unknown[]);
-    return padded(lines);
+    });
+    return padded(lines.flat());
   }
 
   /** One table; where several rows are asked for, their tables stand below each other, numbered in a first column. */
-  private tablesOf(result: SpillResult, host: Host): unknown[][] {
+  private tablesOf(result: SpillResult): unknown[][] {
     const many = this.rows * this.cols > 1;
     const heading = result.columns === "by property" ? [] : [result.columns.map((c) => c.name)];
-    const blocks = this.each((system, row, col) => {
-      try {
-        const value = this.compute(system, row, col);
-        return value === blank ? [[""]] : (value as Answer[][]).map((line) => this.line(line, result, system, host));
-      } catch (error) {
-        if (!many) throw error;
-        return [[toHostError(host, asBushError(error, this.f))]];
-      }
-    }).flat() as unknown[][][];
-    if (!many)
-      return blocks[0]?.length === 1 && blocks[0][0]?.[0] === "" ? [[""]] : padded([...heading, ...(blocks[0] ?? [])]);
-    const numbered = blocks.flatMap((block, i) =>
-      block.map((line) => (line.length === 1 && line[0] === "" ? ["", ""] : [i + 1, ...line])),
-    );
+    const blocks = this.each((row, col) => this.table(row, col, result, many)).flat();
+    if (!many) return blocks[0] === undefined ? [[""]] : padded([...heading, ...blocks[0]]);
+    const numbered = blocks.flatMap((block, i) => block?.map((line) => [i + 1, ...line]) ?? [["", ""]]);
     return padded([...heading.map((line) => ["row", ...line]), ...numbered]);
   }
 
-  private line(cells: readonly Answer[], result: SpillResult, system: System, host: Host): unknown[] {
+  /** The table of one place; nothing for a blank row. */
+  private table(row: number, col: number, result: SpillResult, many: boolean): unknown[][] | undefined {
+    try {
+      const system = this.systemAt(row, col);
+      const value = this.compute(system, row, col);
+      return value === blank ? undefined : (value as Answer[][]).map((line) => this.line(line, result, system));
+    } catch (error) {
+      if (!many) throw error;
+      return [[toHostError(this.host, asBushError(error, this.f))]];
+    }
+  }
+
+  private line(cells: readonly Answer[], { columns }: SpillResult, system: System): unknown[] {
     return cells.map((cell, i) =>
-      this.out(
-        cell,
-        result.columns === "by property" ? { kind: "measure" } : (result.columns[i] ?? { kind: "measure" }),
-        system,
-        host,
-      ),
+      this.out(cell, columns === "by property" ? "measure" : (columns[i]?.kind ?? "measure"), system),
     );
+  }
+
+  private systemAt(row: number, col: number): System {
+    return this.units ? (readElement(this.units, cellOf(this.units, row, col), "metric") as System) : "metric";
   }
 
   private compute(system: System, row: number, col: number): unknown {
     if (this.deciding.length > 0 && this.isBlankRow(row, col)) return blank;
-    if (this.units && this.units.rows * this.units.cols > 1) this.systemAt(row, col);
     return this.f.calc(this.valuesAt(system, row, col));
   }
 
@@ -189,7 +201,7 @@ class Call {
   }
 
   private readWhole(w: Whole, system: System): unknown {
-    return (w.read[system] ??= readWhole(w, system));
+    return (w.read[system] ??= readWhole(w, system, this.host));
   }
 
   /** The values of a call for one row of inputs. */
@@ -206,24 +218,25 @@ class Call {
     let impossible = false;
     for (const e of this.deciding) {
       const cell = cellOf(e, row, col);
-      if (cell === null || cell === undefined || cell === "" || (typeof cell === "string" && cell.trim() === ""))
-        continue;
-      if (cell !== 0) return false;
-      zeros++;
-      impossible ||= isNumberArg(e.arg) && excludesZero(e.arg);
+      if (cell === 0) {
+        zeros++;
+        impossible ||= isNumberArg(e.arg) && excludesZero(e.arg);
+      } else if (plainCell(cell) !== null) return false;
     }
     return zeros === 0 || impossible;
   }
 
-  private out(value: Answer, result: { kind: Kind | "text" | "measure" }, system: System, host: Host): unknown {
+  private out(value: Answer, columnKind: Kind | "text" | "measure", system: System): unknown {
+    if (typeof value === "number") return this.number(value, columnKind, system);
     if (typeof value === "string") return value;
-    if (value instanceof UnitLabel) return kinds[value.kind][system];
-    if (value instanceof BushError) return toHostError(host, value);
-    const measure = value instanceof Measure;
-    const kind = measure ? value.kind : result.kind;
-    const working = measure ? value.value : value;
-    const shown = kind === "text" || kind === "measure" ? working : fromWorking(kind, working, system);
-    return Number.isFinite(shown) ? shown : toHostError(host, this.notFinite());
+    if (value instanceof Measure) return this.number(value.value, value.kind, system);
+    return value instanceof UnitLabel ? kinds[value.kind][system] : toHostError(this.host, value);
+  }
+
+  private number(value: number, kind: Kind | "text" | "measure", system: System): unknown {
+    const shown =
+      system === "metric" || kind === "text" || kind === "measure" ? value : fromWorking(kind, value, system);
+    return Number.isFinite(shown) ? shown : toHostError(this.host, this.notFinite());
   }
 
   private notFinite(): BushError {
@@ -232,14 +245,16 @@ class Call {
   }
 
   private rangedName(): string {
-    return this.elements.find((e) => e.rows * e.cols > 1)?.name ?? "range";
+    return this.elements.find(isRange)?.name ?? "range";
   }
 }
 
-function readWhole({ name, arg, raw }: Whole, system: System): unknown {
+const blank = Symbol("blank row");
+
+function readWhole({ name, arg, raw }: Whole, system: System, host: Host): unknown {
   if (arg.kind === "rest")
-    return { read: (f) => new Call(f, Array.isArray(raw) ? raw : []).single() } satisfies ArgumentReader;
-  const cells = isAbsent(raw) ? [] : matrixOf(raw).map((line) => line.map(plainCell));
+    return { read: (f) => new Call(f, Array.isArray(raw) ? raw : [], host).single() } satisfies ArgumentReader;
+  const cells = raw === null || raw === undefined ? [] : matrixOf(raw).map((line) => line.map(plainCell));
   if (cells.every((line) => line.every((cell) => cell === null))) {
     if (!arg.optional) throw isMissing(name);
     return undefined;
@@ -247,94 +262,13 @@ function readWhole({ name, arg, raw }: Whole, system: System): unknown {
   return arg.kind === "list" ? readList(name, arg, cells, system) : arg.read(cells, system, name);
 }
 
-const blank = Symbol("blank row");
-
-const isAbsent = (raw: unknown): boolean => raw === null || raw === undefined;
-
-function element(name: string, arg: Arg, raw: unknown): Element {
-  const cells = matrixOf(raw);
-  const rows = cells.length;
-  const cols = cells[0]?.length ?? 1;
-  return { name, arg, cells, rows, cols, rowStride: rows > 1 ? 1 : 0, colStride: cols > 1 ? 1 : 0 };
-}
-
-const cellOf = (e: Element, row: number, col: number): unknown =>
-  (e.cells[row * e.rowStride] as unknown[])[col * e.colStride];
-
-/** One shape, one row, one column or one value combine; anything else is an error that names both. */
-function combinedShape(elements: readonly Element[]): [number, number] {
-  const tallest = elements.reduce<Element | undefined>((a, b) => (b.rows > (a?.rows ?? 1) ? b : a), undefined);
-  const widest = elements.reduce<Element | undefined>((a, b) => (b.cols > (a?.cols ?? 1) ? b : a), undefined);
-  const rows = tallest?.rows ?? 1;
-  const cols = widest?.cols ?? 1;
-  for (const e of elements) {
-    const other = e.rows !== 1 && e.rows !== rows ? tallest : e.cols !== 1 && e.cols !== cols ? widest : undefined;
-    if (other)
-      throw clash(e.name, `${other.name} (${size(other)}) and ${e.name} (${size(e)}) cannot combine: give equal sizes`);
-  }
-  return [rows, cols];
-}
-const size = (e: Element): string => `${e.rows}×${e.cols}`;
-
-function readElement(e: Element, raw: unknown, system: System): unknown {
-  const { name, arg } = e;
-  // the fast path: a plain number meets neither text nor unit algebra
-  if (typeof raw === "number" && isNumberArg(arg))
-    return checked(name, arg, toWorking(arg.kind, raw, system), system, raw);
-  const cell = plainCell(raw);
-  if (cell instanceof BushError) throw cell.argument === "cell" ? mustBe(name, "a number or text", raw) : cell;
-  if (cell === null) {
-    if (!arg.optional) throw isMissing(name);
-    return "default" in arg ? arg.default : undefined;
-  }
-  return readGiven(name, arg, cell, system);
-}
-
-function readGiven(name: string, arg: Arg, cell: number | string | boolean, system: System): unknown {
-  if (isNumberArg(arg)) return checked(name, arg, readNumber(name, arg.kind, cell, system), system, cell);
-  switch (arg.kind) {
-    case "choice":
-      return readChoice(name, arg, cell);
-    case "text":
-      if (typeof cell === "boolean") throw mustBe(name, "text", cell);
-      return String(cell);
-    case "span":
-      return readSpan(name, cell, system);
-    case "notation":
-      return arg.read(cell, system, name);
-    default:
-      return cell;
-  }
-}
-
-function readNumber(name: string, kind: Kind, cell: number | string | boolean, system: System): number {
-  if (typeof cell === "string") return readQuantity(name, kind, cell, system);
-  if (typeof cell === "boolean") throw mustBe(name, "a number", cell);
-  return toWorking(kind, cell, system);
-}
-
-function checked(name: string, arg: NumberArg, value: number, system: System, found: unknown): number {
-  checkDomain(name, arg, value, system, found);
-  return value;
-}
-
-function readChoice(name: string, arg: ChoiceArg, cell: number | string | boolean): string {
-  const word = String(cell).toLowerCase();
-  const choice = arg.choices.find((c) => c.toLowerCase() === word);
-  if (choice === undefined) throw mustBe(name, orList(arg.choices.map((c) => `"${c}"`)), cell);
-  return choice;
-}
-
 /** A range as one list, read row by row; blanks keep their place. */
 function readList(name: string, arg: ListArg, cells: Cell[][], system: System): unknown[] {
+  const { of } = arg;
   return cells.flat().map((cell, i) => {
     if (cell === null) return undefined;
-    const place = `${name} ${i + 1}`;
     if (cell instanceof BushError) throw cell;
-    if (arg.of === "text") return String(cell);
-    const value = readNumber(place, arg.of, cell, system);
-    checkDomain(place, { kind: arg.of, from: arg.from, above: arg.above }, value, system, cell);
-    return value;
+    return of === "text" ? String(cell) : readCell(`${name} ${i + 1}`, { ...arg, kind: of }, cell, system);
   });
 }
 
@@ -349,9 +283,6 @@ function padded(lines: unknown[][]): unknown[][] {
 function asBushError(error: unknown, f: Formula): BushError {
   if (error instanceof BushError) return error;
   const first = Object.keys(f.spec.args)[0] ?? "argument";
-  return new BushError(
-    "value",
-    first,
-    `${first}: ${f.spec.id} cannot compute this: ${error instanceof Error ? error.message : String(error)}`,
-  );
+  const message = error instanceof Error ? error.message : String(error);
+  return new BushError("value", first, `${first}: ${f.spec.id} cannot compute this: ${message}`);
 }

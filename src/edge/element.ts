@@ -1,0 +1,121 @@
+import { readCell } from "../core/cell";
+import { insideTest } from "../core/domain";
+import { BushError, clash, isMissing, mustBe, orList } from "../core/errors";
+import { isNumberArg } from "../core/formula";
+import type { Arg, ChoiceArg, NumberArg } from "../core/formula";
+import type { System } from "../core/kinds";
+import { readSpan } from "../core/span";
+import { toWorking } from "../core/units";
+import { matrixOf, plainCell } from "./cells";
+
+/** An argument that combines element by element; a step of 0 repeats its only row or column. */
+export interface Element {
+  readonly name: string;
+  readonly arg: Arg;
+  readonly cells: unknown[][];
+  readonly rows: number;
+  readonly cols: number;
+}
+
+export function element(name: string, arg: Arg, raw: unknown): Element {
+  const cells = matrixOf(raw);
+  return { name, arg, cells, rows: cells.length, cols: cells[0]!.length };
+}
+
+export const isRange = (e: Element): boolean => e.rows * e.cols > 1;
+
+export const cellOf = (e: Element, row: number, col: number): unknown =>
+  e.cells[e.rows > 1 ? row : 0]![e.cols > 1 ? col : 0];
+
+/** One shape, one row, one column or one value combine; anything else is an error that names both. */
+export function combinedShape(elements: readonly Element[]): [number, number] {
+  const tallest = elements.reduce<Element | undefined>((a, b) => (b.rows > (a?.rows ?? 1) ? b : a), undefined);
+  const widest = elements.reduce<Element | undefined>((a, b) => (b.cols > (a?.cols ?? 1) ? b : a), undefined);
+  const rows = tallest?.rows ?? 1;
+  const cols = widest?.cols ?? 1;
+  for (const e of elements) {
+    const other = e.rows !== 1 && e.rows !== rows ? tallest : e.cols !== 1 && e.cols !== cols ? widest : undefined;
+    if (other)
+      throw clash(e.name, `${other.name} (${size(other)}) and ${e.name} (${size(e)}) cannot combine: give equal sizes`);
+  }
+  return [rows, cols];
+}
+const size = (e: Element): string => `${e.rows}×${e.cols}`;
+
+/** Stands for a cell that needs a closer look: blank, faulty, or text where a number is wanted. For numbers it is NaN. */
+export const unread = Symbol("unread");
+
+/**
+ * All cells of an element read ahead, column by column: plain numbers in one tight loop that meets neither text nor
+ * unit algebra. What does not pass stays unread, and its row is read again with all the messages.
+ */
+export function readAhead(e: Element, system: System): ArrayLike<unknown> {
+  return isNumberArg(e.arg) ? numbersAhead(e, e.arg, system) : wordsAhead(e, system);
+}
+
+function numbersAhead({ cells, rows, cols }: Element, arg: NumberArg, system: System): Float64Array {
+  const out = new Float64Array(rows * cols);
+  const inside = insideTest(arg);
+  const isMetric = system === "metric";
+  let at = 0;
+  for (const line of cells)
+    for (const cell of line) {
+      const value = typeof cell !== "number" ? NaN : isMetric ? cell : toWorking(arg.kind, cell, system);
+      out[at++] = inside(value) ? value : NaN;
+    }
+  // one value, or one left out, is read in full once instead of once a row
+  if (out.length === 1 && Number.isNaN(out[0])) out[0] = once({ cells, rows, cols, arg, name: "" }, system);
+  return out;
+}
+
+function once(e: Element, system: System): number {
+  try {
+    const value = readElement(e, e.cells[0]![0], system);
+    return typeof value === "number" ? value : NaN;
+  } catch {
+    return NaN;
+  }
+}
+
+function wordsAhead(e: Element, system: System): unknown[] {
+  return e.cells.flatMap((line) =>
+    line.map((cell) => {
+      try {
+        return readElement(e, cell, system);
+      } catch {
+        return unread;
+      }
+    }),
+  );
+}
+
+/** One cell of an argument as the calculation takes it; throws what is wrong with it. */
+export function readElement({ name, arg }: Element, raw: unknown, system: System): unknown {
+  const cell = plainCell(raw);
+  if (cell instanceof BushError) throw cell.argument === "cell" ? mustBe(name, "a number or text", raw) : cell;
+  if (cell === null) {
+    if (!arg.optional) throw isMissing(name);
+    return "default" in arg ? arg.default : undefined;
+  }
+  if (isNumberArg(arg)) return readCell(name, arg, cell, system);
+  switch (arg.kind) {
+    case "choice":
+      return readChoice(name, arg, cell);
+    case "text":
+      if (typeof cell === "boolean") throw mustBe(name, "text", cell);
+      return String(cell);
+    case "span":
+      return readSpan(name, cell, system);
+    case "notation":
+      return arg.read(cell, system, name);
+    default:
+      return cell;
+  }
+}
+
+function readChoice(name: string, arg: ChoiceArg, cell: number | string | boolean): string {
+  const word = String(cell).toLowerCase();
+  const choice = arg.choices.find((c) => c.toLowerCase() === word);
+  if (choice === undefined) throw mustBe(name, orList(arg.choices.map((c) => `"${c}"`)), cell);
+  return choice;
+}
