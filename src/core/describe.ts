@@ -29,6 +29,7 @@ function details(arg: Arg): string {
     case "list":
       return arg.of === "text" ? "a range" : join(unitText(arg.of), boundsText({ kind: arg.of, from: arg.from, above: arg.above }, "metric"));
     case "table":
+    case "notation":
       return arg.what;
     default:
       return "";

@@ -124,6 +124,8 @@ export interface Column {
   readonly name: string;
   /** A Kind converts plain numbers of the column; "text" and "measure" leave it to the cell. */
   readonly kind: Kind | "text" | "measure";
+  /** Where the working computes this column. */
+  readonly symbol?: string;
 }
 /** "row": one row of values without a heading. "table": a heading and as many rows as there are. */
 export interface SpillResult {
@@ -201,6 +203,15 @@ export function formula<const A extends Args, R>(spec: Spec<A>, calc: (values: V
 /** The lines of a formula's working that hold for these values; none where the spec has no working. */
 export const workingOf = (f: Formula, values: Readonly<Record<string, unknown>>): readonly string[] =>
   typeof f.spec.working === "function" ? f.spec.working(values) : (f.spec.working ?? []);
+
+/** What a working has to end in: the result's symbol, or the symbols of a spilled answer's columns in order. */
+export function resultSymbols(result: Result): { readonly symbol: string; readonly kind: Kind }[] {
+  if (!isSpill(result)) return "symbol" in result ? [result] : [];
+  const columns = result.columns === "by property" ? [] : result.columns;
+  return columns.flatMap(({ symbol, kind }) =>
+    symbol === undefined || kind === "text" || kind === "measure" ? [] : [{ symbol, kind }],
+  );
+}
 
 const wordKinds: ReadonlySet<string> = new Set(["choice", "text", "span", "list", "table", "notation", "any", "rest"]);
 export const isNumberArg = (arg: Arg): arg is NumberArg => !wordKinds.has(arg.kind);

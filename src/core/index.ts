@@ -10,6 +10,14 @@ import { pressureSpeed } from "./pv/pv";
 import { landedCost } from "./cost/landed";
 import { priceAt } from "./cost/priceAt";
 import { runCost } from "./cost/runCost";
+import { clearance } from "./fit/clearance";
+import { closeIn } from "./fit/closeIn";
+import { deviation } from "./fit/deviation";
+import { fitOf } from "./fit/fitOf";
+import { freeTilt } from "./fit/freeTilt";
+import { limitsOfSize } from "./fit/limits";
+import { pressFit } from "./fit/pressFit";
+import { runClearance } from "./fit/runClearance";
 import { frictionHeat } from "./heat/heat";
 import { heatPv } from "./heat/heatPv";
 import { runTemperature } from "./heat/runTemperature";
@@ -39,6 +47,14 @@ export const catalogue: readonly Formula[] = [
   runTemperature,
   heatPv,
   // Fits and clearance
+  deviation,
+  limitsOfSize,
+  closeIn,
+  pressFit,
+  clearance,
+  runClearance,
+  fitOf,
+  freeTilt,
   // Wear and cost
   wearDepth,
   wearLife,
@@ -64,6 +80,14 @@ export {
   frictionHeat,
   runTemperature,
   heatPv,
+  deviation,
+  limitsOfSize,
+  closeIn,
+  pressFit,
+  clearance,
+  runClearance,
+  fitOf,
+  freeTilt,
   wearDepth,
   wearLife,
   landedCost,

@@ -1,5 +1,5 @@
 import { noDatum, orList } from "../errors";
-import { formula, isNumberArg, isSpill, workingOf } from "../formula";
+import { formula, isNumberArg, resultSymbols, workingOf } from "../formula";
 import type { Arg, Formula, Measure, Source } from "../formula";
 import { isDimensional, kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
@@ -90,7 +90,7 @@ function converted(kind: Kind, value: number, system: System): string {
 
 function lines(f: Formula, values: Readonly<Record<string, unknown>>, system: System): Row[] {
   const { spec } = f;
-  const result = isSpill(spec.result) || !("symbol" in spec.result) ? undefined : spec.result;
+  const results = resultSymbols(spec.result);
   const known = new Map<string, Known>();
   const rows: Row[] = [];
   for (const [name, arg] of Object.entries<Arg>(spec.args))
@@ -98,12 +98,13 @@ function lines(f: Formula, values: Readonly<Record<string, unknown>>, system: Sy
       known.set(arg.symbol, { value: values[name], unit: kinds[arg.kind].metric });
   for (const [symbol, { value, kind }] of Object.entries<Measure>(spec.lookups?.(values) ?? {})) {
     known.set(symbol, { value, unit: kinds[kind].metric });
-    rows.push(["From the grade's data", symbol, converted(kind, value, system), value, kinds[kind].metric]);
+    rows.push(["From the data", symbol, converted(kind, value, system), value, kinds[kind].metric]);
   }
   for (const line of workingOf(f, values)) {
     const { symbol, expression } = splitLine(line);
     const value = evaluate(expression, new Map([...known].map(([name, { value }]) => [name, value])));
-    const unit = symbol === result?.symbol ? kinds[result.kind].metric : (spec.between?.[symbol] ?? "");
+    const result = results.find((r) => r.symbol === symbol);
+    const unit = result ? kinds[result.kind].metric : (spec.between?.[symbol] ?? "");
     rows.push([
       "Calculation",
       line,
@@ -113,15 +114,17 @@ function lines(f: Formula, values: Readonly<Record<string, unknown>>, system: Sy
     ]);
     known.set(symbol, { value, unit });
   }
-  const answer = result && known.get(result.symbol);
-  if (system === "inch" && answer && isDimensional(result.kind))
-    rows.push([
-      "Answer in inch units",
-      result.symbol,
-      converted(result.kind, answer.value, system),
-      fromWorking(result.kind, answer.value, system),
-      kinds[result.kind].inch,
-    ]);
+  for (const { symbol, kind } of results) {
+    const answer = known.get(symbol);
+    if (system === "inch" && answer && isDimensional(kind))
+      rows.push([
+        "Answer in inch units",
+        symbol,
+        converted(kind, answer.value, system),
+        fromWorking(kind, answer.value, system),
+        kinds[kind].inch,
+      ]);
+  }
   return rows;
 }
 

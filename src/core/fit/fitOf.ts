@@ -1,0 +1,59 @@
+import { formula, Measure } from "../formula";
+import { deviationsOf } from "./iso286";
+import { readFit } from "./zone";
+import type { Fit } from "./zone";
+
+interface Given {
+  readonly size: number;
+  readonly fit: Fit;
+}
+const deviations = ({ size, fit }: Given) => {
+  const of = { zone: "fit", size: "size" };
+  return { hole: deviationsOf(fit.hole, size, of), shaft: deviationsOf(fit.shaft, size, of) };
+};
+
+/** Clearance is hole minus shaft; its negative is interference (ISO 286-1). */
+export const fitOf = formula(
+  {
+    id: "FITOF",
+    family: "Fits and clearance",
+    text: "A fit by its ISO 286 code: least and greatest clearance (negative is interference) and its kind",
+    args: {
+      size: { kind: "length", symbol: "D", above: 0, to: 500, text: "Nominal size of hole and shaft" },
+      fit: { kind: "notation", text: "Hole and shaft class", what: 'ISO 286 code "H7/f7", hole first', read: readFit },
+    },
+    units: true,
+    result: {
+      shape: "row",
+      columns: [
+        { name: "least clearance", kind: "length", symbol: "C_min" },
+        { name: "greatest clearance", kind: "length", symbol: "C_max" },
+        { name: "kind of fit", kind: "text" },
+      ],
+      text: 'Least and greatest clearance, "clearance", "transition" or "interference"',
+    },
+    lookups: (values) => {
+      const { hole, shaft } = deviations(values);
+      return {
+        EI: new Measure(hole.lower, "length"),
+        ES: new Measure(hole.upper, "length"),
+        ei: new Measure(shaft.lower, "length"),
+        es: new Measure(shaft.upper, "length"),
+      };
+    },
+    working: ["C_min = EI - es", "C_max = ES - ei"],
+    source: { key: "iso286", at: "Tables 1 to 5; terms: clearance, transition and interference fit" },
+    example: [25, "H7/f7"],
+    see: ["DEVIATION", "CLEARANCE"],
+  },
+  (values) => {
+    const { hole, shaft } = deviations(values);
+    const least = hole.lower - shaft.upper;
+    const greatest = hole.upper - shaft.lower;
+    return [least, greatest, kindOfFit(least, greatest)];
+  },
+);
+
+/** ISO 286-1: a clearance fit may have least clearance zero, an interference fit least interference zero. */
+export const kindOfFit = (least: number, greatest: number): "clearance" | "transition" | "interference" =>
+  least >= 0 ? "clearance" : greatest <= 0 ? "interference" : "transition";

@@ -1,0 +1,51 @@
+import { clash } from "../errors";
+
+/** A bush of bore and outside in a housing, and what both are made of. Diameters in one unit, moduli in one unit. */
+export interface Ring {
+  readonly bore: number;
+  readonly outside: number;
+  /** Outside diameter of the housing; Infinity where it is unbounded. */
+  readonly housing: number;
+  readonly bushModulus: number;
+  readonly bushPoisson: number;
+  readonly housingModulus: number;
+  readonly housingPoisson: number;
+}
+
+/**
+ * Bore close-in per unit of diametral interference, κ = (2·D·d/(E·(D² − d²))) / (ch + cb) with
+ * ch = ((Dh² + D²)/(Dh² − D²) + νh)/Eh and cb = ((D² + d²)/(D² − d²) − ν)/E (Lamé, plane stress: the bush may lengthen).
+ * For a long bush held at its ends, `heldAtEnds` gives the ring to put in.
+ */
+export function closeInOf(ring: Ring): number {
+  const { bore: d, outside: D, bushModulus: E } = ring;
+  return (2 * D * d) / (E * (D * D - d * d)) / compliance(ring);
+}
+
+/** Pressure between bush and housing, p = δ/(D·(ch + cb)). */
+export const fitPressureOf = (ring: Ring, interference: number): number =>
+  interference / (ring.outside * compliance(ring));
+
+/** Widening of the joint's diameter per diameter and unit pressure, housing and bush together. */
+function compliance({ bore: d, outside: D, housing: Dh, ...ring }: Ring): number {
+  const widening = Dh === Infinity ? 1 : (Dh * Dh + D * D) / (Dh * Dh - D * D);
+  return (
+    (widening + ring.housingPoisson) / ring.housingModulus +
+    ((D * D + d * d) / (D * D - d * d) - ring.bushPoisson) / ring.bushModulus
+  );
+}
+
+/** Plane strain of a long bush that cannot lengthen: E/(1 − ν²) and ν/(1 − ν) for E and ν. Its free strain ε counts as ε·(1 + ν). */
+export const heldAtEnds = (ring: Ring): Ring => ({
+  ...ring,
+  bushModulus: ring.bushModulus / (1 - ring.bushPoisson ** 2),
+  bushPoisson: ring.bushPoisson / (1 - ring.bushPoisson),
+});
+
+/** Diameters must grow outwards; the error names the one that does not. */
+export function checkDiameters(bore: number, outside: number, housing: number | undefined, housingName: string): void {
+  if (bore >= outside) throw clash("bore", `bore must be below outside, got ${mm(bore)} and ${mm(outside)}`);
+  if (housing !== undefined && outside >= housing)
+    throw clash(housingName, `${housingName} must be above the bush's outside, got ${mm(housing)} and ${mm(outside)}`);
+}
+const mm = (value: number): string => `${Number(value.toPrecision(7))} mm`;

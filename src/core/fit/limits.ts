@@ -1,0 +1,41 @@
+import { formula, Measure } from "../formula";
+import { deviationsOf } from "./iso286";
+import { zoneArg } from "./zone";
+import type { Zone } from "./zone";
+
+const deviations = ({ size, zone }: { size: number; zone: Zone }) =>
+  deviationsOf(zone, size, { zone: "zone", size: "size" });
+
+/** Limits of size: the nominal size with each limit deviation added. */
+export const limitsOfSize = formula(
+  {
+    id: "LIMITS",
+    family: "Fits and clearance",
+    text: "Limits of size of a hole or a shaft in a tolerance zone",
+    args: {
+      size: { kind: "length", symbol: "D", above: 0, text: "Nominal size, up to 500 mm for an ISO 286 class" },
+      zone: zoneArg("Tolerance zone of the hole (capital letter) or the shaft (small letter)"),
+    },
+    units: true,
+    result: {
+      shape: "row",
+      columns: [
+        { name: "least size", kind: "length", symbol: "D_min" },
+        { name: "greatest size", kind: "length", symbol: "D_max" },
+      ],
+      text: "Lower and upper limit of size",
+    },
+    lookups: (values) => {
+      const { lower, upper } = deviations(values);
+      return { e_l: new Measure(lower, "length"), e_u: new Measure(upper, "length") };
+    },
+    working: ["D_min = D + e_l", "D_max = D + e_u"],
+    source: { key: "iso286", at: "Tables 1 to 5; limits of size" },
+    example: [25, "H7"],
+    see: ["DEVIATION", "CLEARANCE"],
+  },
+  (values) => {
+    const { lower, upper } = deviations(values);
+    return [values.size + lower, values.size + upper];
+  },
+);

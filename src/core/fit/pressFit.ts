@@ -1,0 +1,47 @@
+import { formula } from "../formula";
+import { checkDiameters, closeInOf, fitPressureOf } from "./lame";
+import { complianceLines, complianceUnits, diameterArgs, elasticArgs, ringOf } from "./ringArgs";
+
+/**
+ * p = δ/(D·(ch + cb)), hoop stress at the bore σ = −2·p·D²/(D² − d²), change of the bore −κ·δ.
+ * Stress relaxation is not counted: a polymer bush loses part of p with time and heat.
+ */
+export const pressFit = formula(
+  {
+    id: "PRESSFIT",
+    family: "Fits and clearance",
+    text: "Press fit of a bush: fit pressure, hoop stress at the bore (negative is compression) and change of the bore (negative is close-in), before stress relaxation",
+    args: {
+      ...diameterArgs,
+      interference: { kind: "length", symbol: "δ", from: 0, text: "Diametral interference" },
+      ...elasticArgs,
+    },
+    units: true,
+    result: {
+      shape: "row",
+      columns: [
+        { name: "fit pressure", kind: "pressure", symbol: "p" },
+        { name: "hoop stress at the bore", kind: "pressure", symbol: "σ" },
+        { name: "bore change", kind: "length", symbol: "Δd" },
+      ],
+      text: "Fit pressure, hoop stress at the bore, bore change",
+    },
+    working: [
+      ...complianceLines,
+      "p = δ / (D * (ch + cb))",
+      "σ = -2 * p * D^2 / (D^2 - d^2)",
+      "Δd = -2 * p * D^2 * d / (E * (D^2 - d^2))",
+    ],
+    between: complianceUnits,
+    source: { key: "shigley", at: "press and shrink fits" },
+    example: [20, 23, 40, 0.05, 2000, 0.4, 69000, 0.33],
+    see: ["CLOSEIN", "FITTABLE"],
+  },
+  (given) => {
+    const { bore: d, outside: D, interference } = given;
+    checkDiameters(d, D, given.housing, "housing");
+    const ring = ringOf(given);
+    const pressure = fitPressureOf(ring, interference);
+    return [pressure, (-2 * pressure * D * D) / (D * D - d * d), 0 - closeInOf(ring) * interference];
+  },
+);

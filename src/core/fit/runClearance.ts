@@ -1,0 +1,71 @@
+import { formula } from "../formula";
+import { checkDiameters } from "./lame";
+import { runningState } from "./running";
+
+/** From the clearance after pressing: only what changes with heat and moisture is added. Negative is interference: the shaft binds. */
+export const runClearance = formula(
+  {
+    id: "RUNCLEARANCE",
+    family: "Fits and clearance",
+    text: "Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft",
+    args: {
+      clearance: { kind: "length", symbol: "C0", text: "Clearance after pressing, at the reference temperature" },
+      bore: { kind: "length", symbol: "d", above: 0, text: "Bore of the bush" },
+      outside: { kind: "length", symbol: "D", above: 0, text: "Outside diameter of the bush" },
+      interference: {
+        kind: "length",
+        symbol: "δ0",
+        text: "Interference of bush and housing at the reference temperature; negative is a loose bush",
+      },
+      closein: { kind: "ratio", symbol: "κ", from: 0, text: "Bore close-in per unit of interference, from CLOSEIN" },
+      temperature: { kind: "temperature", symbol: "T", text: "Temperature of bush, housing and shaft" },
+      bushexpansion: { kind: "expansion", symbol: "αb", text: "Thermal expansion of the bush" },
+      housingexpansion: { kind: "expansion", symbol: "αh", text: "Thermal expansion of the housing" },
+      shaftexpansion: { kind: "expansion", symbol: "αs", text: "Thermal expansion of the shaft" },
+      swelling: {
+        kind: "percent",
+        symbol: "s",
+        above: -100,
+        default: 0,
+        optional: true,
+        text: "Linear swelling of the bush by moisture since pressing",
+      },
+      reference: {
+        kind: "temperature",
+        symbol: "T0",
+        default: 20,
+        optional: true,
+        text: "Temperature at which clearance and interference hold (ISO 1)",
+      },
+    },
+    units: true,
+    result: { kind: "length", symbol: "C" },
+    working: [
+      "ε = αb * (T - T0) + s / 100",
+      "δ = δ0 + D * (ε - αh * (T - T0))",
+      "Δd = d * ε - κ * (max(0, δ) - max(0, δ0))",
+      "C = C0 + Δd - (d - C0) * αs * (T - T0)",
+    ],
+    between: { ε: "", δ: "mm", Δd: "mm" },
+    source: [
+      { key: "shigley", at: "press and shrink fits" },
+      { key: "own", at: "superposition of free strain and press fit" },
+    ],
+    example: [0.04, 20, 23, 0.05, 1.03, 80, 0.00009, 0.0000236, 0.0000117, 0.5],
+    see: ["CLOSEIN", "FITTABLE"],
+  },
+  ({ temperature, reference, swelling, ...given }) => {
+    checkDiameters(given.bore, given.outside, undefined, "housing");
+    const rise = temperature - reference;
+    return runningState({
+      clearance: given.clearance,
+      bore: given.bore,
+      outside: given.outside,
+      interference: given.interference,
+      closeIn: given.closein,
+      bushStrain: given.bushexpansion * rise + swelling / 100,
+      housingStrain: given.housingexpansion * rise,
+      shaftStrain: given.shaftexpansion * rise,
+    }).clearance;
+  },
+);

@@ -1,0 +1,93 @@
+import { mustBe } from "../errors";
+import { splitNumber } from "../numbers";
+import { readQuantity, toWorking } from "../units";
+import type { NotationArg } from "../formula";
+import type { System } from "../kinds";
+
+/** A tolerance class of ISO 286: the letter of its fundamental deviation and its standard tolerance grade. */
+export class ToleranceClass {
+  constructor(
+    /** Capital for a hole, small for a shaft. */
+    readonly letter: string,
+    readonly grade: number,
+    /** The nominal size that stood in front, as in "25 H7"; mm. */
+    readonly size?: number,
+  ) {}
+  get isHole(): boolean {
+    return this.letter === this.letter.toUpperCase();
+  }
+  toString(): string {
+    return `${this.letter}${this.grade}`;
+  }
+}
+
+/** Two limit deviations from the nominal size, mm. */
+export class Deviations {
+  constructor(
+    readonly lower: number,
+    readonly upper: number,
+  ) {}
+  toString(): string {
+    return `${signed(this.upper)}/${signed(this.lower)} mm`;
+  }
+}
+export type Zone = ToleranceClass | Deviations;
+
+export interface Fit {
+  readonly hole: ToleranceClass;
+  readonly shaft: ToleranceClass;
+}
+
+const signed = (value: number): string => `${value > 0 ? "+" : ""}${value}`;
+
+const className = /^(?:(\d[\d.,]*\s*(?:mm|in|")?)\s*)?([A-Z]{1,2}|[a-z]{1,2})\s?(\d{1,2})$/;
+
+export const zoneNotation = 'ISO 286 class "H7", or two deviations "+0.05/+0.10"';
+
+export const zoneArg = (text: string): NotationArg<Zone> & { readonly kind: "notation" } => ({
+  kind: "notation",
+  text,
+  what: zoneNotation,
+  read: readZone,
+});
+
+/** "H7", "25 H7", "js6", or two deviations in either order: "+0.05/+0.10", "+0.10/+0.05 mm". */
+export function readZone(cell: number | string | boolean, system: System, name: string): Zone {
+  if (typeof cell !== "string") throw mustBe(name, zoneNotation, cell);
+  const zone = readClass(cell, system, name) ?? readDeviations(cell, system, name);
+  if (!zone) throw mustBe(name, zoneNotation, cell);
+  return zone;
+}
+
+/** "H7/f7" or "25 H7/f7": the hole's class first. */
+export function readFit(cell: number | string | boolean, system: System, name: string): Fit {
+  const [first, second, ...more] = typeof cell === "string" ? cell.split("/") : [];
+  const hole = first === undefined ? undefined : readClass(first, system, name);
+  const shaft = second === undefined ? undefined : readClass(second, system, name);
+  if (!hole?.isHole || !shaft || shaft.isHole || more.length > 0)
+    throw mustBe(name, 'a hole class over a shaft class, as "H7/f7"', cell);
+  return { hole, shaft };
+}
+
+function readClass(text: string, system: System, name: string): ToleranceClass | undefined {
+  const [, size, letter, grade] = className.exec(text.trim()) ?? [];
+  if (letter === undefined) return undefined;
+  return new ToleranceClass(
+    letter,
+    Number(grade),
+    size === undefined ? undefined : readQuantity(name, "length", size, system),
+  );
+}
+
+/** A unit behind the second deviation counts for both. */
+function readDeviations(text: string, system: System, name: string): Deviations | undefined {
+  const [first, second, ...more] = text.split(/\s*\/\s*|\s+to\s+/);
+  const one = splitNumber(first?.trim() ?? "");
+  const other = splitNumber(second?.trim() ?? "");
+  if (!one || !other || more.length > 0) return undefined;
+  const unit = one.rest || other.rest;
+  const values = [one, other].map(({ value, rest }) =>
+    unit === "" ? toWorking("length", value, system) : readQuantity(name, "length", `${value} ${rest || unit}`, system),
+  );
+  return new Deviations(Math.min(...values), Math.max(...values));
+}
