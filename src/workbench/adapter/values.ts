@@ -1,0 +1,67 @@
+import {
+  ArrayValueObject,
+  BooleanValueObject,
+  ErrorType,
+  ErrorValueObject,
+  NumberValueObject,
+  StringValueObject,
+} from "@univerjs/preset-sheets-core";
+import type { BaseValueObject } from "@univerjs/preset-sheets-core";
+import type { CellValue, Given } from "./call";
+import { CellError } from "./customFunctions";
+
+/** What the grid keeps with an error cell, so that its message is at hand wherever the cell lies in a spill. */
+export interface ErrorNote {
+  readonly code: string;
+  readonly message: string;
+}
+
+const gridCodes: ReadonlySet<string> = new Set(Object.values(ErrorType));
+
+/** An argument of the grid; one that was left out arrives as an empty value object or not at all. */
+export function givenOf(variant: BaseValueObject): Given {
+  if (variant.isArray())
+    return (variant as ArrayValueObject).getArrayValue().map((row) => Array.from(row, (cell) => plain(cell)));
+  return variant.isNull() ? null : [[plain(variant)]];
+}
+
+function plain(cell: BaseValueObject | null | undefined | void): CellValue {
+  if (!cell || cell.isNull()) return null;
+  if (cell.isError()) {
+    const error = cell as ErrorValueObject;
+    return new CellError(error.getErrorType(), error.getErrorContent() || undefined);
+  }
+  return cell.getValue();
+}
+
+/** Rows of cells as the grid wants them; more than one cell spills. */
+export function gridValue(rows: readonly CellValue[][]): BaseValueObject {
+  const first = rows[0]?.[0] ?? "";
+  const columnCount = rows[0]?.length ?? 0;
+  if (rows.length <= 1 && columnCount <= 1) return gridCell(first);
+  return ArrayValueObject.create({
+    calculateValueList: rows.map((row) => row.map(gridCell)),
+    rowCount: rows.length,
+    columnCount,
+    unitId: "",
+    sheetId: "",
+    row: -1,
+    column: -1,
+  });
+}
+
+function gridCell(value: CellValue): BaseValueObject {
+  if (typeof value === "number") return NumberValueObject.create(value);
+  if (typeof value === "boolean") return BooleanValueObject.create(value);
+  if (value instanceof CellError) return gridError(value);
+  return StringValueObject.create(value ?? "");
+}
+
+/** Not from the grid's cache: its error objects are shared, the note belongs to this one. */
+function gridError(error: CellError): ErrorValueObject {
+  const code = gridCodes.has(error.code) ? (error.code as ErrorType) : ErrorType.VALUE;
+  const note: ErrorNote = { code, message: error.message ?? "" };
+  const value = new ErrorValueObject(code, note.message);
+  value.withCustomData({ note });
+  return value;
+}

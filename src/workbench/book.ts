@@ -1,0 +1,72 @@
+/** A worksheet file described without a host: the local grid, a file writer and a printed table read the same. */
+
+export type Scalar = string | number;
+
+/** Looks by purpose; looks.ts says what each is made of. */
+export type Look =
+  | "title"
+  | "text"
+  | "quiet"
+  | "heading"
+  | "group"
+  | "caption"
+  | "label"
+  /** A cell to type a number into. */
+  | "input"
+  /** A cell to type words into. */
+  | "words"
+  /** A computed number. */
+  | "result"
+  /** A computed text. */
+  | "answer"
+  | "formula"
+  | "caution";
+
+export interface BookCell {
+  readonly value?: Scalar;
+  /** With its "="; the answer may spill. */
+  readonly formula?: string;
+  readonly look?: Look;
+  /** A number format in the spreadsheets' own code: "0.00". */
+  readonly format?: string;
+}
+
+/**
+ * Marks the cells of a range for which a formula is true: with shade and weight, never by colour alone. The formula is
+ * written for the upper left cell, as spreadsheets do; rules on values would not see cells into which an answer spills.
+ */
+export interface Mark {
+  readonly range: string;
+  readonly when: string;
+  readonly as: "fails" | "unknown";
+}
+
+/** A cell that takes one of the values that stand in a range, on its own sheet or "Other!A1:A9". */
+export interface PickList {
+  readonly at: string;
+  readonly from: string;
+}
+
+export interface BookSheet {
+  readonly name: string;
+  /** Column widths in characters, from column A. */
+  readonly widths: readonly number[];
+  /** Rows and columns that stay in view. */
+  readonly frozen?: { readonly rows: number; readonly columns: number };
+  /** Row heights in lines, where more than one. */
+  readonly heights?: Readonly<Record<number, number>>;
+  /** By address: "B3". */
+  readonly cells: Readonly<Record<string, BookCell>>;
+  /** Looks and formats of whole ranges, for answers that spill. */
+  readonly areas?: readonly { readonly range: string; readonly look: Look; readonly format?: string }[];
+  readonly merged?: readonly string[];
+  /** Without grid lines. */
+  readonly plain?: true;
+  readonly marks?: readonly Mark[];
+  readonly picks?: readonly PickList[];
+}
+
+export interface Book {
+  readonly name: string;
+  readonly sheets: readonly BookSheet[];
+}

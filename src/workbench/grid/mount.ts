@@ -1,0 +1,60 @@
+import { createUniver, defaultTheme, LocaleType, mergeLocales } from "@univerjs/presets";
+import type { FUniver } from "@univerjs/presets";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import coreText from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsConditionalFormattingPreset } from "@univerjs/presets/preset-sheets-conditional-formatting";
+import marksText from "@univerjs/presets/preset-sheets-conditional-formatting/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/presets/preset-sheets-data-validation";
+import picksText from "@univerjs/presets/preset-sheets-data-validation/locales/en-US";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import "@univerjs/presets/lib/styles/preset-sheets-conditional-formatting.css";
+import "@univerjs/presets/lib/styles/preset-sheets-data-validation.css";
+import type { HostFunction } from "../adapter/customFunctions";
+import { gridFunction } from "../adapter/functions";
+import { hintOf } from "../adapter/hints";
+import type { Metadata } from "../adapter/metadata";
+import type { Book } from "../book";
+import type { SheetPort } from "../port";
+import { gridPort } from "./port";
+import { addRules } from "./rules";
+import { snapshotOf } from "./snapshot";
+import { themeOf } from "./theme";
+
+export interface Mounted {
+  readonly api: FUniver;
+  readonly port: SheetPort;
+}
+
+/** Opens the book in a grid inside `container`; every function of the metadata can be typed there. */
+export function mountGrid(
+  container: HTMLElement,
+  book: Book,
+  metadata: Metadata,
+  functions: ReadonlyMap<string, HostFunction>,
+): Mounted {
+  const takesErrors = metadata.allowErrorForDataTypeAny ?? false;
+  const { univerAPI: api } = createUniver({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(coreText, marksText, picksText) },
+    theme: themeOf(defaultTheme),
+    presets: [
+      UniverSheetsCorePreset({
+        container,
+        header: true,
+        formula: {
+          function: metadata.functions.map((meta) => {
+            const fn = functions.get(meta.id.toUpperCase());
+            if (!fn) throw new Error(`functions.js does not supply ${meta.id}`);
+            return gridFunction(meta, fn, takesErrors);
+          }),
+          description: metadata.functions.map(hintOf),
+        },
+      }),
+      UniverSheetsConditionalFormattingPreset(),
+      UniverSheetsDataValidationPreset(),
+    ],
+  });
+  api.createWorkbook(snapshotOf(book));
+  addRules(api, book);
+  return { api, port: gridPort(api) };
+}

@@ -1,0 +1,51 @@
+import type { FUniver } from "@univerjs/presets";
+import { CFRuleType, CFSubRuleType } from "@univerjs/presets/preset-sheets-conditional-formatting";
+import type { IFormulaHighlightCell } from "@univerjs/presets/preset-sheets-conditional-formatting";
+import { areaOf } from "../address";
+import type { Book, BookSheet, Mark } from "../book";
+import { markStyles } from "../looks";
+import { gridRange } from "./snapshot";
+import { gridStyle } from "./styles";
+
+/** Marks and pick lists, which the grid's workbook record does not hold. */
+export function addRules(api: FUniver, book: Book): void {
+  for (const sheet of book.sheets) {
+    addMarks(api, sheet);
+    addPicks(api, sheet);
+  }
+}
+
+function sheetNamed(api: FUniver, name: string) {
+  const sheet = api.getActiveWorkbook()?.getSheetByName(name);
+  if (!sheet) throw new Error(`no sheet ${name}`);
+  return sheet;
+}
+
+function addMarks(api: FUniver, { name, marks = [] }: BookSheet): void {
+  marks.forEach((mark, i) =>
+    sheetNamed(api, name).addConditionalFormattingRule({
+      cfId: `${name} ${i}`,
+      ranges: [gridRange(mark.range)],
+      stopIfTrue: false,
+      rule: ruleOf(mark),
+    }),
+  );
+}
+
+function ruleOf({ when, as }: Mark): IFormulaHighlightCell {
+  const { cl, bg, bl, it } = gridStyle(markStyles[as]);
+  return { type: CFRuleType.highlightCell, subType: CFSubRuleType.formula, value: when, style: { cl, bg, bl, it } };
+}
+
+function addPicks(api: FUniver, { name, picks = [] }: BookSheet): void {
+  for (const { at, from } of picks) {
+    const [range = "", source = name] = from.split("!").reverse();
+    const { row, col, rows, cols } = areaOf(range);
+    const rule = api
+      .newDataValidation()
+      .requireValueInRange(sheetNamed(api, source).getRange(row, col, rows, cols), false, true)
+      .setOptions({ showErrorMessage: true, error: `choose one of ${from}` })
+      .build();
+    sheetNamed(api, name).getRange(at).setDataValidation(rule);
+  }
+}

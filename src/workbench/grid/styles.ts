@@ -1,0 +1,25 @@
+import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/presets";
+import type { IStyleData } from "@univerjs/presets";
+import type { LookStyle } from "../looks";
+import { palette } from "../looks";
+
+export const sheetFont = "system-ui";
+const monoFont = "monospace";
+const aligns = { left: HorizontalAlign.LEFT, right: HorizontalAlign.RIGHT, center: HorizontalAlign.CENTER } as const;
+
+/** A look in the grid's own style record. */
+export function gridStyle(look: LookStyle, format?: string): IStyleData {
+  return {
+    ff: look.mono ? monoFont : sheetFont,
+    fs: look.size ?? 10,
+    cl: { rgb: look.ink ?? palette.ink },
+    vt: look.wrap ? VerticalAlign.TOP : VerticalAlign.MIDDLE,
+    tb: look.wrap ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW,
+    ...(look.bold && { bl: BooleanNumber.TRUE }),
+    ...(look.italic && { it: BooleanNumber.TRUE }),
+    ...(look.fill && { bg: { rgb: look.fill } }),
+    ...(look.align && { ht: aligns[look.align] }),
+    ...(look.line && { bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: look.line } } } }),
+    ...(format && { n: { pattern: format } }),
+  };
+}
