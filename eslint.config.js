@@ -19,8 +19,9 @@ export default tseslint.config(
   js.configs.recommended,
   tseslint.configs.recommended,
   { languageOptions: { globals: globals.node } },
-  oneWay("core", ["edge", ...faces]),
-  oneWay("edge", faces),
+  oneWay("core", ["edge", "port", ...faces]),
+  oneWay("edge", ["port", ...faces]),
+  oneWay("port", faces),
   ...faces.map((face) =>
     oneWay(
       face,

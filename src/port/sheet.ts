@@ -1,0 +1,63 @@
+/** What code beside a sheet needs of it, whichever host holds the sheet. Hosts answer at once or with a promise. */
+
+export type Wait<T> = T | Promise<T>;
+
+/** A cell of one sheet; rows and columns count from 0. */
+export interface Corner {
+  readonly sheet: string;
+  readonly row: number;
+  readonly col: number;
+}
+
+/** A rectangle of cells, from its upper left corner on. */
+export interface Place extends Corner {
+  readonly rows: number;
+  readonly cols: number;
+}
+
+export interface ReadCell {
+  /** The computed value; null when blank. An error is its code as text. */
+  readonly value: string | number | boolean | null;
+  /** As the cell shows it, with its number format. */
+  readonly text: string;
+  /** The formula typed into this cell. */
+  readonly formula?: string;
+  /** Where the formula stands whose answer spills into this cell. */
+  readonly spilledFrom?: { readonly row: number; readonly col: number; readonly formula: string };
+  readonly error?: { readonly code: string; readonly message?: string };
+}
+
+/** Plain text stays text whatever it begins with; only this becomes a formula. */
+export interface Live {
+  /** With its "=". */
+  readonly formula: string;
+}
+/** null clears the cell. */
+export type Written = string | number | null | Live;
+export type Block = readonly (readonly Written[])[];
+
+/** A table with a heading row that formulas can name. */
+export interface NamedTable {
+  readonly name: string;
+  readonly place: Place;
+  /** What a formula writes for the whole of it, headings included. */
+  readonly reference: string;
+}
+
+export interface SheetPort {
+  selection(): Wait<Place | undefined>;
+  /** The cells of a place; where it reaches beyond what the sheet uses, as many rows as it uses. */
+  read(place: Place): Wait<ReadCell[][]>;
+  /** Writes a block from the corner on, as one step to undo where the host can. */
+  write(at: Corner, block: Block): Wait<void>;
+  /** The cells that the formula in a cell spills into, itself included; undefined where it does not spill. */
+  spillOf(at: Corner): Wait<Place | undefined>;
+  /** Tables of the workbook, by name. */
+  tables(): Wait<readonly NamedTable[]>;
+  /** Puts a block with a heading row on a new sheet and names it; a name in use gets a number. */
+  addTable(name: string, block: Block): Wait<NamedTable>;
+  /** Moves the selection, to show what was written. */
+  select(place: Place): Wait<void>;
+  /** Calls back whenever the selection, or a value that it may show, changes; the answer ends it. */
+  watch(changed: () => void): () => void;
+}
