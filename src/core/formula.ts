@@ -180,12 +180,15 @@ export interface Spec<A extends Args = Args> {
 export interface Formula<A extends Args = any, R = any> {
   (values: Input<A>): R;
   readonly spec: Spec<A>;
-  /** The bare calculation: arguments already validated, defaults already filled in. */
-  readonly calc: (values: Values<A>) => R;
+  /** The bare calculation: arguments already validated, defaults already filled in. Only wording needs the unit system. */
+  readonly calc: (values: Values<A>, system?: System) => R;
 }
 
 /** Puts a calculation beside its description. Called directly, it validates working-unit numbers and fills defaults in. */
-export function formula<const A extends Args, R>(spec: Spec<A>, calc: (values: Values<A>) => R): Formula<A, R> {
+export function formula<const A extends Args, R>(
+  spec: Spec<A>,
+  calc: (values: Values<A>, system?: System) => R,
+): Formula<A, R> {
   const call = (values: Input<A>): R => {
     const filled: Record<string, unknown> = {};
     for (const [name, arg] of Object.entries<Arg>(spec.args)) {

@@ -18,6 +18,18 @@ import { freeTilt } from "./fit/freeTilt";
 import { limitsOfSize } from "./fit/limits";
 import { pressFit } from "./fit/pressFit";
 import { runClearance } from "./fit/runClearance";
+import { gradeProperty } from "./grade/grade";
+import { gradeTable } from "./grade/grades";
+import { gradeSource } from "./grade/source";
+import { allowable } from "./grade/allowable";
+import { limitUse } from "./grade/use";
+import { verdictLine } from "./grade/verdictLine";
+import { checkTable } from "./grade/checks";
+import { shortlist } from "./grade/shortlist";
+import { leastLength } from "./grade/minLength";
+import { greatestLoad } from "./grade/maxLoad";
+import { greatestRpm } from "./grade/maxRpm";
+import { cautionList } from "./grade/cautionList";
 import { frictionHeat } from "./heat/heat";
 import { heatPv } from "./heat/heatPv";
 import { runTemperature } from "./heat/runTemperature";
@@ -40,6 +52,18 @@ export const catalogue: readonly Formula[] = [
   pressureSpeed,
   dutyPv,
   // Grades, limits, verdicts
+  gradeProperty,
+  gradeTable,
+  gradeSource,
+  allowable,
+  limitUse,
+  verdictLine,
+  checkTable,
+  shortlist,
+  leastLength,
+  greatestLoad,
+  greatestRpm,
+  cautionList,
   // Heat and friction
   sleeveTorque,
   washerTorque,
@@ -75,6 +99,18 @@ export {
   washerSpeed,
   pressureSpeed,
   dutyPv,
+  gradeProperty,
+  gradeTable,
+  gradeSource,
+  allowable,
+  limitUse,
+  verdictLine,
+  checkTable,
+  shortlist,
+  leastLength,
+  greatestLoad,
+  greatestRpm,
+  cautionList,
   sleeveTorque,
   washerTorque,
   frictionHeat,

@@ -18,7 +18,7 @@ import { kinds, systems } from "../core/kinds";
 import type { Kind, System } from "../core/kinds";
 import { fromWorking } from "../core/units";
 import { matrixOf, plainCell } from "./cells";
-import { cellOf, combinedShape, element, isRange, readAhead, readElement, unread } from "./element";
+import { cellOf, combinedShape, element, isRange, numbersAhead, readElement, unread, wordsAhead } from "./element";
 import type { Element } from "./element";
 import { office, toHostError } from "./host";
 import type { Host } from "./host";
@@ -89,7 +89,7 @@ class Call {
     return this.each((row, col) => {
       try {
         const fixed = ahead?.valuesAt(row, col);
-        if (fixed) return this.out(this.f.calc(fixed), kind, ahead!.system);
+        if (fixed) return this.out(this.f.calc(fixed, ahead!.system), kind, ahead!.system);
         const system = this.systemAt(row, col);
         const value = this.compute(system, row, col);
         return value === blank ? "" : this.out(value as Answer, kind, system);
@@ -101,20 +101,26 @@ class Call {
 
   /** Every argument read ahead; `valuesAt` answers nothing where a cell of the place needs a closer look. */
   private ahead(system: System) {
-    const columns = this.elements.map((e) => ({
-      name: e.name,
-      values: readAhead(e, system),
-      rowStep: e.rows > 1 ? e.cols : 0,
-      colStep: e.cols > 1 ? 1 : 0,
-    }));
+    const numbers = this.elements
+      .filter((e) => isNumberArg(e.arg))
+      .map((e) => ({ ...steps(e), values: numbersAhead(e, system) }));
+    const words = this.elements
+      .filter((e) => !isNumberArg(e.arg))
+      .map((e) => ({ ...steps(e), values: wordsAhead(e, system) }));
     // one object for all rows: a scalar calculation takes its values and lets go of them
     const scratch: Record<string, unknown> = {};
-    for (const { name } of columns) scratch[name] = undefined;
+    for (const { name } of this.elements) scratch[name] = undefined;
     let wholeIsRead = this.whole.length === 0;
     const valuesAt = (row: number, col: number): Record<string, unknown> | undefined => {
-      for (const { name, values, rowStep, colStep } of columns) {
+      for (let i = 0; i < numbers.length; i++) {
+        const { name, values, rowStep, colStep } = numbers[i]!;
+        const value = values[row * rowStep + col * colStep]!;
+        if (Number.isNaN(value)) return undefined;
+        scratch[name] = value;
+      }
+      for (const { name, values, rowStep, colStep } of words) {
         const value = values[row * rowStep + col * colStep];
-        if (value === unread || value !== value) return undefined;
+        if (value === unread) return undefined;
         scratch[name] = value;
       }
       if (!wholeIsRead) {
@@ -190,7 +196,7 @@ class Call {
 
   private compute(system: System, row: number, col: number): unknown {
     if (this.deciding.length > 0 && this.isBlankRow(row, col)) return blank;
-    return this.f.calc(this.valuesAt(system, row, col));
+    return this.f.calc(this.valuesAt(system, row, col), system);
   }
 
   private valuesAt(system: System, row: number, col: number): Record<string, unknown> {
@@ -250,6 +256,9 @@ class Call {
 }
 
 const blank = Symbol("blank row");
+
+/** How far apart an element's cells lie in what was read ahead of it; 0 repeats the only one. */
+const steps = (e: Element) => ({ name: e.name, rowStep: e.rows > 1 ? e.cols : 0, colStep: e.cols > 1 ? 1 : 0 });
 
 function readWhole({ name, arg, raw }: Whole, system: System, host: Host): unknown {
   if (arg.kind === "rest")

@@ -1,0 +1,66 @@
+import { noDatum, orList, show } from "../errors";
+import { gradeKey, standardLibrary } from "./library";
+import type { Grade, Library } from "./library";
+import { normal, properties, propertyNamed } from "./properties";
+import type { Property } from "./properties";
+
+/** The grade of that name; an unknown one is an error that suggests the nearest names and never picks one. */
+export function findGrade(name: string, library: Library = standardLibrary()): Grade {
+  const found = library.byName.get(gradeKey(name));
+  if (found) return found;
+  throw noDatum(
+    "grade",
+    unknown(
+      "grade",
+      name,
+      library.grades.map((g) => g.name),
+      "GRADES() lists the library",
+    ),
+  );
+}
+
+/** The property of that heading. */
+export function findProperty(heading: string): Property {
+  const found = propertyNamed(heading);
+  if (found) return found;
+  throw noDatum(
+    "property",
+    unknown(
+      "property",
+      heading,
+      properties.map((p) => p.heading),
+      "GRADES() shows the headings",
+    ),
+  );
+}
+
+function unknown(argument: string, name: string, names: readonly string[], otherwise: string): string {
+  const near = nearest(name, names);
+  return `${argument} ${show(name)} is unknown; ${near.length > 0 ? `nearest: ${orList(near)}` : otherwise}`;
+}
+
+const most = 3;
+
+/** Up to three names that contain, or are contained in, or are few keystrokes from the one given. */
+export function nearest(name: string, names: readonly string[]): string[] {
+  const wanted = normal(name);
+  if (wanted === "") return [];
+  return names
+    .map((candidate) => ({ candidate, far: distance(wanted, normal(candidate)) }))
+    .filter(({ far }) => far <= Math.max(1, Math.floor(wanted.length / 3)))
+    .sort((a, b) => a.far - b.far)
+    .slice(0, most)
+    .map(({ candidate }) => candidate);
+}
+
+function distance(a: string, b: string): number {
+  if (a.length > 1 && b.length > 1 && (a.includes(b) || b.includes(a))) return 1;
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++)
+      next.push(Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)));
+    row = next;
+  }
+  return row[b.length]!;
+}

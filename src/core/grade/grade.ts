@@ -1,0 +1,55 @@
+import { noDatum } from "../errors";
+import { formula, Measure } from "../formula";
+import type { Answer } from "../formula";
+import type { System } from "../kinds";
+import { curveText } from "./curve";
+import type { Curve } from "./curve";
+import { findGrade, findProperty } from "./find";
+import { kindText } from "./library";
+import type { Grade } from "./library";
+import { kindOf } from "./properties";
+import type { Property } from "./properties";
+import { gradesArg } from "./table";
+
+/** A property as a cell shows it; `undefined` where the grade has no data. */
+export function cellOf(grade: Grade, p: Property, system: System): Answer | undefined {
+  if (p.key === "grade") return grade.name;
+  if (p.key === "kind") return kindText[grade.kind];
+  const value = grade.values[p.key];
+  if (value === undefined) return undefined;
+  const kind = kindOf(p);
+  if (!kind) return Array.isArray(value) ? value.join(", ") : (value as string);
+  return p.kind === "curve" ? curveText(value as Curve, kind, system) : new Measure(value as number, kind);
+}
+
+/** The error for a property that a grade lacks. */
+export const lacks = (grade: Grade, heading: string) =>
+  noDatum("grade", `grade "${grade.name}" has no data on ${heading}`);
+
+/** The arguments that name a grade, in every function that takes one. */
+export const gradeArg = { kind: "text", text: "Name of a grade in grades or in the library" } as const;
+
+export const gradeProperty = formula(
+  {
+    id: "GRADE",
+    family: "Grades, limits, verdicts",
+    text: "One property of a grade, in the unit of that property; a curve, a rating or a list as text",
+    args: {
+      grade: gradeArg,
+      property: { kind: "text", text: 'Heading of the property: "PV limit"; case, spaces and hyphens do not count' },
+      grades: gradesArg,
+    },
+    units: true,
+    result: { kind: "measure", text: "The property; #N/A where the grade has no data" },
+    source: { key: "own" },
+    example: ["PA66", "PV limit"],
+    see: ["GRADES", "SOURCE", "ALLOWABLE"],
+  },
+  ({ grade, property, grades }, system = "metric"): Answer => {
+    const found = findGrade(grade, grades);
+    const p = findProperty(property);
+    const cell = cellOf(found, p, system);
+    if (cell === undefined) throw lacks(found, p.heading);
+    return cell;
+  },
+);

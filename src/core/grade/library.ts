@@ -1,0 +1,111 @@
+import demo from "../../../data/grades/demo.json";
+import generic from "../../../data/grades/generic.json";
+import { fromUnit } from "../units";
+import { readCurve } from "./curve";
+import { kindOf, property } from "./properties";
+import type { PropertyKey, Values } from "./properties";
+
+export type GradeKind = "generic" | "demo" | "own";
+
+/** The words that tell the kinds apart wherever a grade is shown. */
+export const kindText: Record<GradeKind, string> = {
+  generic: "generic family",
+  demo: "invented for the demo",
+  own: "own",
+};
+
+/** Where a published value comes from. */
+export interface Origin {
+  /** A key of data/sources.json. */
+  readonly source: string;
+  readonly at: string;
+  readonly label: "read" | "memory" | "derived" | "common practice";
+  readonly condition?: string;
+  /** The number and unit that the source prints. */
+  readonly printed: string;
+}
+
+export interface Grade {
+  readonly name: string;
+  readonly kind: GradeKind;
+  readonly values: Values;
+  readonly origins: { readonly [K in PropertyKey]?: Origin };
+  /** Columns of a user's table that are no property: kept as they are. */
+  readonly extra: readonly (readonly [heading: string, text: string])[];
+}
+
+export interface Library {
+  /** Own grades first; a built-in grade of the same name gives way to them. */
+  readonly grades: readonly Grade[];
+  readonly byName: ReadonlyMap<string, Grade>;
+  /** Headings of the user's table that name no property. */
+  readonly unknownColumns: readonly string[];
+}
+
+/** Case and space do not count in a grade's name. */
+export const gradeKey = (name: string): string => name.toLowerCase().replace(/\s+/g, "");
+
+/** The built-in grades, behind the user's own where there are any. */
+export function libraryOf(own: readonly Grade[] = [], unknownColumns: readonly string[] = []): Library {
+  const byName = new Map<string, Grade>();
+  for (const grade of [...own, ...builtIn()])
+    if (!byName.has(gradeKey(grade.name))) byName.set(gradeKey(grade.name), grade);
+  return { grades: [...byName.values()], byName, unknownColumns };
+}
+
+let standard: Library | undefined;
+/** The library of a sheet without own grades. */
+export const standardLibrary = (): Library => (standard ??= libraryOf());
+
+let loaded: readonly Grade[] | undefined;
+const builtIn = (): readonly Grade[] => (loaded ??= [...generic.grades.map(published), ...demo.grades.map(invented)]);
+
+interface PublishedValue extends Omit<Origin, "printed"> {
+  readonly value: number;
+  readonly unit: string;
+}
+interface Entry {
+  readonly grade: string;
+  readonly family: string;
+  readonly description: string;
+  readonly values: object;
+}
+
+function published({ grade, family, description, values }: Entry): Grade {
+  const entries = Object.entries(values) as [PropertyKey, PublishedValue][];
+  const numbers = entries.map(([key, { value, unit }]) => [key, fromUnit(key, kindOf(property(key))!, value, unit)]);
+  const origins = entries.map(([key, { value, unit, ...origin }]) => [
+    key,
+    { ...origin, printed: `${value} ${unit}`.trim() },
+  ]);
+  return {
+    name: grade,
+    kind: "generic",
+    values: { family, description, ...Object.fromEntries(numbers) },
+    origins: Object.fromEntries(origins),
+    extra: [],
+  };
+}
+
+/** An invented grade is written in working units. */
+function invented({ grade, family, description, values }: Entry): Grade {
+  const read = Object.entries(values).map(([key, value]: [string, number | string]) => {
+    const p = property(key as PropertyKey);
+    if (typeof value === "number") return [key, value];
+    if (p.kind === "curve") return [key, readCurve(key, { ...p, kind: p.of! }, value, undefined, "metric")];
+    return [key, p.kind === "list" ? splitList(value) : value];
+  });
+  return {
+    name: grade,
+    kind: "demo",
+    values: { family, description, ...Object.fromEntries(read) },
+    origins: {},
+    extra: [],
+  };
+}
+
+export const splitList = (text: string): string[] =>
+  text
+    .split(/[,;]/)
+    .map((word) => word.trim())
+    .filter((word) => word !== "");
