@@ -20,6 +20,8 @@ export interface Duty {
   readonly shock?: boolean;
   /** One of the shaft materials of `shafts`. */
   readonly shaft?: string;
+  /** Brinell hardness of the shaft. */
+  readonly hardness?: number;
   /** Length of the bush over its bore. */
   readonly lengthRatio?: number;
   /** Running hours wanted before the wear allowance (mm) is used up. */

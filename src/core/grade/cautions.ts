@@ -110,15 +110,25 @@ function suitability({ values }: Grade, duty: Duty, system: System): string[] {
     if (duty.impactFactor === undefined)
       cautions.push("Shock is not in the pressure unless the load was multiplied by an impact factor.");
   }
-  if (duty.shaft === undefined) return cautions;
-  if (!values.shafts) cautions.push("No data on shafts suited.");
-  else if (!values.shafts.some((word) => word.toLowerCase() === duty.shaft!.toLowerCase()))
-    cautions.push(`A shaft of ${duty.shaft} is not among those suited: ${values.shafts.join(", ")}.`);
-  if (duty.shaft === "soft steel" && values.softShaft && values.softShaft !== "good")
-    cautions.push(`Spares a soft shaft: ${values.softShaft}.`);
-  if (values.shaftHardness !== undefined)
-    cautions.push(`The shaft should have at least ${measure("hardness", values.shaftHardness, system)}.`);
+  return [...cautions, ...shaftCautions(values, duty), ...hardnessCaution(values, duty, system)];
+}
+
+function shaftCautions({ shafts: suited, softShaft }: Grade["values"], { shaft }: Duty): string[] {
+  if (shaft === undefined) return [];
+  if (!suited) return ["No data on shafts suited."];
+  const cautions: string[] = [];
+  if (!suited.some((word) => word.toLowerCase() === shaft.toLowerCase()))
+    cautions.push(`A shaft of ${shaft} is not among those suited: ${suited.join(", ")}.`);
+  if (shaft === "soft steel" && softShaft && softShaft !== "good") cautions.push(`Spares a soft shaft: ${softShaft}.`);
   return cautions;
+}
+
+/** Spoken where the shaft is known to be softer than the grade asks, or where its material but not its hardness is known. */
+function hardnessCaution({ shaftHardness }: Grade["values"], { shaft, hardness }: Duty, system: System): string[] {
+  const asked = hardness !== undefined || shaft !== undefined;
+  if (!asked || shaftHardness === undefined || (hardness !== undefined && hardness >= shaftHardness)) return [];
+  const found = hardness === undefined ? "" : `, it has ${measure("hardness", hardness, system)}`;
+  return [`The shaft should have at least ${measure("hardness", shaftHardness, system)}${found}.`];
 }
 
 /** Length over bore outside 0.5 to 2 (common practice): short bushes lose their shaft's guidance, long ones load their edges. */

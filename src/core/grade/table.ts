@@ -1,3 +1,4 @@
+import { isSpareRow } from "../cell";
 import { checkDomain } from "../domain";
 import { BushError, clash, isMissing, mustBe, orList } from "../errors";
 import type { Cell, TableArg } from "../formula";
@@ -13,8 +14,10 @@ import { readIn } from "./readIn";
 export interface GradeTable {
   readonly grades: readonly Grade[];
   readonly unknownColumns: readonly string[];
-  readonly faults: readonly BushError[];
+  readonly faults: readonly RowFault[];
 }
+/** A fault and its row, counted in the range. */
+export type RowFault = BushError & { readonly row: number };
 
 /** The library with a user's rows in front; the first fault of the table is thrown. */
 export function readGrades(cells: Cell[][], system: System, name: string): Library {
@@ -29,10 +32,10 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
   const rows = cells.slice(top + 1);
   const columns = readHeadings(cells[top] ?? [], rows, name);
   const grades: Grade[] = [];
-  const faults: BushError[] = [];
+  const faults: RowFault[] = [];
   const seen = new Map<string, number>();
   rows.forEach((row, i) => {
-    if (row.every((cell) => cell === null)) return;
+    if (isSpareRow(row)) return;
     const number = top + i + 2;
     try {
       const grade = readGrade(row, columns, system);
@@ -42,9 +45,9 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
       grades.push(grade);
     } catch (error) {
       if (!(error instanceof BushError)) throw error;
-      faults.push(
-        error.code === "passed" ? error : new BushError(error.code, name, `${name} row ${number}: ${error.message}`),
-      );
+      const told =
+        error.code === "passed" ? error : new BushError(error.code, name, `${name} row ${number}: ${error.message}`);
+      faults.push(Object.assign(told, { row: number }));
     }
   });
   return { grades, unknownColumns: columns.filter((c) => !c.property).map((c) => c.heading), faults };
