@@ -7,7 +7,7 @@ const file = path.join(import.meta.dirname, "../data/greenhouse/duties.json");
 /** The greenhouse duties as a plain-text table, every number from the built functions. */
 export async function dutyTable() {
   const { call } = loadFunctions();
-  const { duties } = JSON.parse(readFileSync(file, "utf8"));
+  const duties = JSON.parse(readFileSync(file, "utf8"));
   const heading = ["duty", "grade", "pressure", "speed", "PV", "verdict"];
   const units = ["", "", "MPa", "m/s", "MPa·m/s", ""];
   const rows = duties.map((duty) => {
@@ -36,5 +36,12 @@ const number = (value) => (typeof value === "number" ? value.toPrecision(3) : St
 
 function layOut(rows) {
   const widths = rows[0].map((_, i) => Math.max(...rows.map((row) => row[i].length)));
-  return rows.map((row) => row.map((cell, i) => cell.padEnd(widths[i])).join("  ").trimEnd()).join("\n");
+  return rows
+    .map((row) =>
+      row
+        .map((cell, i) => cell.padEnd(widths[i]))
+        .join("  ")
+        .trimEnd(),
+    )
+    .join("\n");
 }
