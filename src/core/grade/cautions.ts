@@ -99,7 +99,10 @@ function moistureCautions(grade: Grade, duty: Duty): string[] {
       : swellingSaturated > 0
         ? `Swells by ${swellingSaturated} % when saturated: check the wet clearance.`
         : undefined;
-  return [...(swells ? [swells] : []), ...(duty.motion === "static" ? [] : ["The PV limit holds for dry running."])];
+  return [
+    ...(swells ? [swells] : []),
+    ...(duty.motion === "static" ? [] : ["PV limits are for dry running unless their condition says otherwise."]),
+  ];
 }
 
 function suitability({ values }: Grade, duty: Duty, system: System): string[] {
