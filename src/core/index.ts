@@ -9,10 +9,12 @@ import { dutyPv } from "./pv/dutyPv";
 import { pressureSpeed } from "./pv/pv";
 import { landedCost } from "./cost/landed";
 import { priceAt } from "./cost/priceAt";
+import { quoteRanking } from "./cost/quotes";
 import { runCost } from "./cost/runCost";
 import { clearance } from "./fit/clearance";
 import { closeIn } from "./fit/closeIn";
 import { deviation } from "./fit/deviation";
+import { fitTable } from "./fit/fitTable";
 import { fitOf } from "./fit/fitOf";
 import { freeTilt } from "./fit/freeTilt";
 import { limitsOfSize } from "./fit/limits";
@@ -36,6 +38,7 @@ import { runTemperature } from "./heat/runTemperature";
 import { sleeveTorque } from "./heat/torque";
 import { washerTorque } from "./heat/washerTorque";
 import { wearLife } from "./wear/life";
+import { lifeBand } from "./wear/lifeBand";
 import { wearDepth } from "./wear/wear";
 import { unitOf } from "./teach/unit";
 import { versionOf } from "./teach/version";
@@ -77,14 +80,17 @@ export const catalogue: readonly Formula[] = [
   pressFit,
   clearance,
   runClearance,
+  fitTable,
   fitOf,
   freeTilt,
   // Wear and cost
   wearDepth,
   wearLife,
+  lifeBand,
   landedCost,
   priceAt,
   runCost,
+  quoteRanking,
   // Units and teaching
   unitOf,
   versionOf,
@@ -122,13 +128,16 @@ export {
   pressFit,
   clearance,
   runClearance,
+  fitTable,
   fitOf,
   freeTilt,
   wearDepth,
   wearLife,
+  lifeBand,
   landedCost,
   priceAt,
   runCost,
+  quoteRanking,
   unitOf,
   versionOf,
 };

@@ -15,7 +15,7 @@ export interface Ring {
 /**
  * Bore close-in per unit of diametral interference, κ = (2·D·d/(E·(D² − d²))) / (ch + cb) with
  * ch = ((Dh² + D²)/(Dh² − D²) + νh)/Eh and cb = ((D² + d²)/(D² − d²) − ν)/E (Lamé, plane stress: the bush may lengthen).
- * For a long bush held at its ends, `heldAtEnds` gives the ring to put in.
+ * For a long bush held at its ends put in `heldAtEnds(ring)` and `heldStrain`.
  */
 export function closeInOf(ring: Ring): number {
   const { bore: d, outside: D, bushModulus: E } = ring;
@@ -35,12 +35,14 @@ function compliance({ bore: d, outside: D, housing: Dh, ...ring }: Ring): number
   );
 }
 
-/** Plane strain of a long bush that cannot lengthen: E/(1 − ν²) and ν/(1 − ν) for E and ν. Its free strain ε counts as ε·(1 + ν). */
+/** Plane strain of a long bush that cannot lengthen: E/(1 − ν²) and ν/(1 − ν) stand for E and ν. */
 export const heldAtEnds = (ring: Ring): Ring => ({
   ...ring,
   bushModulus: ring.bushModulus / (1 - ring.bushPoisson ** 2),
   bushPoisson: ring.bushPoisson / (1 - ring.bushPoisson),
 });
+/** The free strain of a bush held at its ends, where lengthening goes into its diameter: ε·(1 + ν), with the material's own ν. */
+export const heldStrain = (strain: number, bushPoisson: number): number => strain * (1 + bushPoisson);
 
 /** Diameters must grow outwards; the error names the one that does not. */
 export function checkDiameters(bore: number, outside: number, housing: number | undefined, housingName: string): void {

@@ -60,6 +60,7 @@ export const runClearance = formula(
     return runningState({
       clearance: given.clearance,
       bore: given.bore,
+      shaft: given.bore - given.clearance,
       outside: given.outside,
       interference: given.interference,
       closeIn: given.closein,

@@ -1,8 +1,9 @@
-/** A pressed bush and its shaft, and how they grow. Lengths in mm, expansion in 1/K, strain as a fraction. */
+/** A pressed bush and its shaft, and how they grow. Lengths in mm, strains as fractions. */
 export interface Running {
   /** Clearance right after pressing, at the reference temperature. */
   readonly clearance: number;
   readonly bore: number;
+  readonly shaft: number;
   readonly outside: number;
   /** Interference of bush and housing at assembly; negative where the bush is loose. */
   readonly interference: number;
@@ -16,11 +17,10 @@ export interface Running {
 
 /**
  * Interference δ(T) = δ₀ + D·(ε − εh); the bore changes by d·ε − κ·(max(0, δ(T)) − max(0, δ₀)), the shaft by ds·εs.
- * A bush whose interference is used up grows freely: its answer stays exact, but nothing holds it any more.
+ * A bush whose interference is used up grows freely: its clearance is still right, but nothing holds it any more.
  */
 export function runningState(r: Running): { readonly clearance: number; readonly interference: number } {
   const interference = r.interference + r.outside * (r.bushStrain - r.housingStrain);
-  const bore = r.bore * r.bushStrain - r.closeIn * (Math.max(0, interference) - Math.max(0, r.interference));
-  const shaft = (r.bore - r.clearance) * r.shaftStrain;
-  return { clearance: r.clearance + bore - shaft, interference };
+  const boreChange = r.bore * r.bushStrain - r.closeIn * (Math.max(0, interference) - Math.max(0, r.interference));
+  return { clearance: r.clearance + boreChange - r.shaft * r.shaftStrain, interference };
 }

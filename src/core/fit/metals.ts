@@ -1,0 +1,41 @@
+import data from "../../../data/metals.json";
+import { noDatum, orList, show } from "../errors";
+import { nearest } from "../grade/find";
+
+/** A common metal of housings and shafts; typical values at room temperature, each with its source in data/metals.json. */
+export interface Metal {
+  readonly name: string;
+  /** Thermal expansion, 1/K. */
+  readonly expansion: number;
+  /** Modulus of elasticity, MPa. */
+  readonly modulus: number;
+  readonly poisson: number;
+  /** Thermal conductivity, W/(m·K). */
+  readonly conductivity: number;
+}
+
+const key = (name: string): string => name.trim().toLowerCase().replace(/\s+/g, " ");
+
+export const metals: readonly Metal[] = data.metals.map(({ metal, values }) => ({
+  name: metal,
+  expansion: values.expansion.value,
+  modulus: values.modulus.value,
+  poisson: values.poisson.value,
+  conductivity: values.conductivity.value,
+}));
+
+const byName: ReadonlyMap<string, Metal> = new Map(
+  data.metals.flatMap(({ metal, aliases }, i) => [metal, ...aliases].map((name) => [key(name), metals[i]!] as const)),
+);
+
+/** The metal of that name or one of its other names; case and extra spaces do not count. */
+export function findMetal(argument: string, name: string): Metal {
+  const found = byName.get(key(name));
+  if (found) return found;
+  const near = nearest(name, [...byName.keys()]);
+  const advice = near.length > 0 ? `nearest: ${orList(near)}` : "try carbon steel, stainless steel or aluminium alloy";
+  throw noDatum(argument, `${argument} ${show(name)} is no metal known here; ${advice}`);
+}
+
+/** For the text of an argument. */
+export const metalNames = metals.map((m) => m.name).join(", ");

@@ -1,0 +1,224 @@
+import tolerances from "../../../data/iso286/tolerances.json";
+import deviations from "../../../data/iso286/deviations.json";
+import { deviation, fitOf, limitsOfSize } from "../../../src/core";
+import { isoDeviations } from "../../../src/core/fit/iso286";
+import { readFit, readZone, ToleranceClass } from "../../../src/core/fit/zone";
+import { answer } from "../../../src/edge/sheet";
+
+const host = { error: (code: string, message?: string) => ({ code, message }) };
+const zone = (letter: string, grade: number, size: number) => isoDeviations(new ToleranceClass(letter, grade), size);
+const message = (out: unknown[][]) => (out[0]![0] as { code: string; message: string }).message;
+
+/** Geometric mean of a range's ends, the D of the standard's formulas; the first range counts from 1 mm. */
+const meanOf = (i: number) => Math.sqrt((i === 0 ? 1 : deviations.upTo[i - 1]!) * deviations.upTo[i]!);
+const it7 = (i: number) => zone("h", 7, deviations.upTo[i]!)!.lower * -1000;
+
+describe("the tables", () => {
+  test("have the standard's ranges and as many values in every column", () => {
+    expect(tolerances.upTo).toHaveLength(13);
+    expect(deviations.upTo).toHaveLength(25);
+    expect(Object.keys(tolerances.grades)).toHaveLength(18);
+    for (const column of Object.values(tolerances.grades)) expect(column).toHaveLength(13);
+    for (const group of ["upper", "lower", "j", "J", "delta"] as const)
+      for (const column of Object.values(deviations[group])) expect(column).toHaveLength(25);
+  });
+
+  test("grow with size and grade", () => {
+    const grades = Object.values(tolerances.grades);
+    for (const [g, column] of grades.entries())
+      for (let i = 0; i < 13; i++) {
+        if (i > 0) expect(column[i]!).toBeGreaterThanOrEqual(column[i - 1]!);
+        if (g > 0) expect(column[i]!).toBeGreaterThan(grades[g - 1]![i]!);
+      }
+    for (const column of [...Object.values(deviations.upper), ...Object.values(deviations.lower)])
+      for (let i = 1; i < 25; i++)
+        if (column[i] !== null && column[i - 1] !== null)
+          expect(Math.abs(column[i]!)).toBeGreaterThanOrEqual(Math.abs(column[i - 1]!));
+  });
+
+  test("order the letters from a to zc at every size", () => {
+    const upper = Object.values(deviations.upper);
+    const lower = Object.values(deviations.lower);
+    for (let i = 0; i < 25; i++) {
+      const values = [...upper, ...lower].map((column) => column[i]).filter((v) => v !== null && v !== undefined);
+      for (let k = 1; k < values.length; k++) expect(values[k]!).toBeGreaterThanOrEqual(values[k - 1]!);
+    }
+  });
+
+  // Machine Drawing (Narayana, Kannaiah, Reddy), section 15.3: delta is the step from the next finer grade
+  test("delta is the step between neighbouring grades, above 3 mm", () => {
+    const grades = tolerances.grades as Record<string, number[]>;
+    for (const [grade, column] of Object.entries(deviations.delta))
+      for (let i = 1; i < 25; i++) {
+        const row = tolerances.upTo.findIndex((end) => deviations.upTo[i]! <= end);
+        expect(column[i]).toBe(grades[grade]![row]! - grades[Number(grade) - 1]![row]!);
+      }
+  });
+
+  // Machine Drawing, Table 15.4, the standard's formulas. The tables are rounded to preferred numbers, and leave them up to 18 mm
+  test.each([
+    ["t", 0.63],
+    ["u", 1],
+    ["v", 1.25],
+    ["x", 1.6],
+    ["y", 2],
+    ["z", 2.5],
+  ])("%s follows IT7 + %d·D", (letter, factor) => {
+    const column = (deviations.lower as Record<string, (number | null)[]>)[letter]!;
+    column.forEach((value, i) => {
+      if (value === null || deviations.upTo[i]! <= 18) return;
+      const formula = it7(i) + factor * meanOf(i);
+      expect(Math.abs(value - formula)).toBeLessThanOrEqual(Math.max(3.2, 0.025 * formula));
+    });
+  });
+  test.each([
+    ["d", 16, 0.44],
+    ["e", 11, 0.41],
+    ["f", 5.5, 0.41],
+    ["g", 2.5, 0.34],
+  ])("%s follows %d·D^%d", (letter, factor, power) => {
+    const column = (deviations.upper as Record<string, number[]>)[letter]!;
+    column.forEach((value, i) => {
+      // these letters have one value for each of the 13 main ranges
+      const row = tolerances.upTo.findIndex((end) => deviations.upTo[i]! <= end);
+      const mean = Math.sqrt((row === 0 ? 1 : tolerances.upTo[row - 1]!) * tolerances.upTo[row]!);
+      expect(Math.abs(-value - factor * mean ** power)).toBeLessThanOrEqual(Math.max(1.1, 0.025 * -value));
+    });
+  });
+});
+
+describe("special cases", () => {
+  test("M6 above 250 up to 315 mm has ES −9, not −11", () => {
+    expect(zone("M", 6, 250)!.upper).toBeCloseTo(-0.008, 12);
+    expect(zone("M", 6, 251)!.upper).toBeCloseTo(-0.009, 12);
+    expect(zone("M", 6, 315)!.upper).toBeCloseTo(-0.009, 12);
+    expect(zone("M", 6, 316)!.upper).toBeCloseTo(-0.01, 12);
+  });
+  test("N above grade 8 has ES 0 above 3 mm, −4 up to 3 mm and none up to 1 mm", () => {
+    expect(zone("N", 9, 25)!.upper).toBe(0);
+    expect(zone("N", 9, 3)!.upper).toBeCloseTo(-0.004, 12);
+    expect(zone("N", 9, 1)).toBeUndefined();
+  });
+  test("k has its deviation in grades 4 to 7 only, zero in the others", () => {
+    expect(zone("k", 7, 25)!.lower).toBeCloseTo(0.002, 12);
+    expect(zone("k", 3, 25)!.lower).toBe(0);
+    expect(zone("k", 8, 25)!.lower).toBe(0);
+  });
+  test("K above grade 8 exists up to 3 mm only", () => {
+    expect(zone("K", 9, 3)!.upper).toBe(0);
+    expect(zone("K", 9, 3.1)).toBeUndefined();
+  });
+  test("j and J exist in few grades", () => {
+    expect([4, 5, 6, 7, 8].map((grade) => zone("j", grade, 25) !== undefined)).toEqual([
+      false,
+      true,
+      true,
+      true,
+      false,
+    ]);
+    expect([5, 6, 7, 8, 9].map((grade) => zone("J", grade, 25) !== undefined)).toEqual([
+      false,
+      true,
+      true,
+      true,
+      false,
+    ]);
+    expect(zone("j", 8, 2)).toMatchObject({ lower: -0.006, upper: 0.008 });
+  });
+  test("js and JS are half the tolerance to either side, odd values too", () => {
+    expect(zone("js", 7, 100)).toMatchObject({ lower: -0.0175, upper: 0.0175 });
+    expect(zone("JS", 9, 100)).toMatchObject({ lower: -0.0435, upper: 0.0435 });
+  });
+  test("up to 1 mm there is no a, b and no grade above 13", () => {
+    expect(zone("a", 11, 1)).toBeUndefined();
+    expect(zone("B", 11, 1)).toBeUndefined();
+    expect(zone("c", 11, 1)).toBeDefined();
+    expect(zone("h", 14, 1)).toBeUndefined();
+    expect(zone("h", 14, 1.01)).toBeDefined();
+  });
+  test("t is not defined up to 24 mm, v up to 14, y up to 18", () => {
+    expect(zone("t", 6, 24)).toBeUndefined();
+    expect(zone("t", 6, 24.1)).toBeDefined();
+    expect(zone("v", 6, 14)).toBeUndefined();
+    expect(zone("Y", 7, 18)).toBeUndefined();
+  });
+});
+
+describe("reading", () => {
+  test.each([
+    ["H7", "H7", undefined],
+    ["25 H7", "H7", 25],
+    ["25H7", "H7", 25],
+    ["js6", "js6", undefined],
+    ["JS7", "JS7", undefined],
+    [" zc 10 ", "zc10", undefined],
+  ])("%s", (text, name, size) => {
+    const read = readZone(text, "metric", "zone");
+    expect(String(read)).toBe(name);
+    expect((read as ToleranceClass).size).toBe(size);
+  });
+  test.each([
+    ["+0.05/+0.10", 0.05, 0.1],
+    ["+0.10/+0.05", 0.05, 0.1],
+    ["0/-0.02", -0.02, 0],
+    ["-0,02 to 0,01 mm", -0.02, 0.01],
+    ["+0.001/+0.002 in", 0.0254, 0.0508],
+  ])("%s", (text, lower, upper) => {
+    const read = readZone(text, "metric", "zone") as { lower: number; upper: number };
+    expect(read.lower).toBeCloseTo(lower, 12);
+    expect(read.upper).toBeCloseTo(upper, 12);
+  });
+  test("deviations without a unit are in the sheet's", () => {
+    expect(readZone("+0.001/+0.002", "inch", "zone")).toMatchObject({ lower: 0.0254, upper: 0.0508 });
+  });
+  test.each(["", "Js7", "H", "7", "H77x", "0.05", "0.05/", 7, true])("refuses %s", (text) => {
+    expect(() => readZone(text, "metric", "borezone")).toThrow(/^borezone must be ISO 286 class/);
+  });
+  test.each(["f7/H7", "H7", "H7/f7/g6", "H7/H7", 5])("no fit: %s", (text) => {
+    expect(() => readFit(text, "metric", "fit")).toThrow(/^fit must be a hole class over a shaft class/);
+  });
+});
+
+describe("in a sheet", () => {
+  test("both deviations, one, and a column of sizes", () => {
+    expect(answer(deviation, [25, "H7"], host)).toEqual([[0.021, 0]]);
+    expect(answer(deviation, [25, "f7", "lower"], host)).toEqual([[-0.041]]);
+    expect(answer(deviation, [[[10], [50], [null], [501]], "H7", "upper"], host)).toEqual([
+      [0.015],
+      [0.025],
+      [""],
+      [{ code: "#VALUE!", message: 'size must be above 0 mm and at most 500 mm for an ISO 286 class, got "501 mm"' }],
+    ]);
+  });
+  test("limits of size and kinds of fit", () => {
+    expect(answer(limitsOfSize, [25, "f7"], host)).toEqual([[24.959, 24.98]]);
+    expect(answer(fitOf, [25, "25 H7/f7"], host)[0]!.at(-1)).toBe("clearance");
+    expect(answer(fitOf, [25, "H7/k6"], host)[0]!.at(-1)).toBe("transition");
+    expect(answer(fitOf, [25, "H7/h6"], host)[0]!.at(-1)).toBe("clearance");
+    const [least, greatest, kind] = answer(fitOf, [25, "H7/s6"], host)[0] as [number, number, string];
+    expect([least, greatest].map((v) => v.toFixed(3))).toEqual(["-0.048", "-0.014"]);
+    expect(kind).toBe("interference");
+  });
+  test("an inch size looks up the same class as its millimetres", () => {
+    for (const mm of [3, 10, 18, 50, 120.5, 500]) {
+      const inch = answer(limitsOfSize, [mm / 25.4, "H7", "inch"], host)[0] as number[];
+      const metric = answer(limitsOfSize, [mm, "H7"], host)[0] as number[];
+      inch.forEach((value, i) => expect(value * 25.4).toBeCloseTo(metric[i]!, 10));
+    }
+    expect(answer(fitOf, ["1 in", "1 in H7/f7", "inch"], host)).toEqual(answer(fitOf, [1, "H7/f7", "inch"], host));
+  });
+  test("deviations as text stand for a class, at any size", () => {
+    const limits = answer(limitsOfSize, [600, "+0.05/+0.10"], host)[0] as number[];
+    expect(limits).toEqual([600.05, 600.1]);
+  });
+  test("errors name the argument, the value and what is accepted", () => {
+    expect(message(answer(deviation, [20, "t6"], host))).toBe("zone t6 is not defined by ISO 286-1 at 20 mm");
+    expect(message(answer(deviation, [20, "Q7"], host))).toBe("zone Q7 is not defined by ISO 286-1 at 20 mm");
+    expect(message(answer(deviation, [20, "H19"], host))).toBe("zone H19 is not defined by ISO 286-1 at 20 mm");
+    expect(message(answer(deviation, [30, "25 H7"], host))).toBe("zone is for 25 mm, but size is 30 mm");
+    expect(message(answer(deviation, [20, "x"], host))).toMatch(/^zone must be ISO 286 class "H7", or two deviations/);
+    expect(message(answer(deviation, [0.5, "a11"], host))).toMatch(/not defined/);
+    expect(message(answer(fitOf, [20, "f7/H7"], host))).toMatch(/^fit must be a hole class over a shaft class/);
+    expect((answer(deviation, [20, "t6"], host)[0]![0] as { code: string }).code).toBe("#N/A");
+  });
+});
