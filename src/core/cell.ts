@@ -16,4 +16,5 @@ export function readCell(name: string, bounds: Bounds, cell: Cell | undefined, s
   return value;
 }
 
-export const isBlankRow = (row: readonly Cell[]): boolean => row.every((cell) => cell === null);
+/** A row of blanks; some hosts hand blank cells over as 0, and no row of zeros means anything. */
+export const isSpareRow = (row: readonly Cell[]): boolean => row.every((cell) => cell === null || cell === 0);

@@ -8,6 +8,7 @@ import type {
   ArgumentReader,
   Cell,
   ChoiceArg,
+  Column,
   Formula,
   ListArg,
   RestArg,
@@ -165,7 +166,8 @@ class Call {
   /** One table; where several rows are asked for, their tables stand below each other, numbered in a first column. */
   private tablesOf(result: SpillResult): unknown[][] {
     const many = this.rows * this.cols > 1;
-    const heading = result.columns === "by property" ? [] : [result.columns.map((c) => c.name)];
+    const system = this.units && isRange(this.units) ? undefined : this.systemAt(0, 0);
+    const heading = result.columns === "by property" ? [] : [result.columns.map((c) => headingOf(c, system))];
     const blocks = this.each((row, col) => this.table(row, col, result, many)).flat();
     if (!many) return blocks[0] === undefined ? [[""]] : padded([...heading, ...blocks[0]]);
     const numbered = blocks.flatMap((block, i) => block?.map((line) => [i + 1, ...line]) ?? [["", ""]]);
@@ -259,6 +261,12 @@ const blank = Symbol("blank row");
 
 /** How far apart an element's cells lie in what was read ahead of it; 0 repeats the only one. */
 const steps = (e: Element) => ({ name: e.name, rowStep: e.rows > 1 ? e.cols : 0, colStep: e.cols > 1 ? 1 : 0 });
+
+/** "bore [mm]"; where each row names its own unit system, the heading names none. */
+function headingOf({ name, kind }: Column, system: System | undefined): string {
+  const unit = system && kind !== "text" && kind !== "measure" ? kinds[kind][system] : "";
+  return unit ? `${name} [${unit}]` : name;
+}
 
 function readWhole({ name, arg, raw }: Whole, system: System, host: Host): unknown {
   if (arg.kind === "rest")

@@ -1,4 +1,4 @@
-import { readCell } from "../cell";
+import { isSpareRow, readCell } from "../cell";
 import { clash, noDatum } from "../errors";
 import { formula } from "../formula";
 import type { Cell } from "../formula";
@@ -51,7 +51,7 @@ function readBreaks(cells: Cell[][], _system: unknown, name: string): PriceBreak
   const width = cells[0]?.length ?? 0;
   if (width !== 2) throw clash(name, `${name} must be two columns, quantity and price, got ${width}`);
   const breaks = cells.flatMap((row, i) =>
-    isSpare(row) || (i === 0 && isHeading(row)) ? [] : [readBreak(row, i, name)],
+    isSpareRow(row) || (i === 0 && isHeading(row)) ? [] : [readBreak(row, i, name)],
   );
   if (breaks.length === 0) throw clash(name, `${name} holds no price`);
   breaks.sort((a, b) => a.quantity - b.quantity);
@@ -63,8 +63,6 @@ function readBreaks(cells: Cell[][], _system: unknown, name: string): PriceBreak
   return breaks;
 }
 
-/** Some hosts hand blank cells over as 0, and 0 for 0 is no price break. */
-const isSpare = (row: Cell[]): boolean => row.every((cell) => cell === null || cell === 0);
 const isHeading = (row: Cell[]): boolean =>
   row.every((cell) => cell === null || (typeof cell === "string" && !splitNumber(cell)));
 

@@ -1,0 +1,72 @@
+import { BushError } from "../errors";
+import { assess, findGrade, property, verdictOf, verdictText } from "../grade";
+import type { Duty, Grade, Library } from "../grade";
+import type { System } from "../kinds";
+import { wearLife } from "../wear/life";
+import { has, isRead } from "./quoteNotes";
+import type { Notes } from "./quoteNotes";
+import { priceOf } from "./quotePrice";
+import type { QuotePrice } from "./quotePrice";
+import type { Quote } from "./quoteTable";
+import { runCost } from "./runCost";
+
+/** What a duty makes of one quote. */
+export interface Evaluation extends QuotePrice, Notes {
+  readonly quote: Quote;
+  readonly verdict: string;
+  /** Hours by the grade's greatest wear rate, where the part fits: beyond its limits the linear law says nothing. */
+  readonly life?: number;
+  /** Cost per 1000 running hours; there where the part fits and nothing is missing. */
+  readonly cost?: number;
+}
+
+export interface Setting {
+  readonly duty: Duty;
+  readonly library: Library | undefined;
+  /** The table's currency label, where it has one. */
+  readonly label: string | undefined;
+  readonly system: System;
+}
+
+export function evaluateQuote(quote: Quote, { duty, library, label, system }: Setting): Evaluation {
+  const notes: Notes = { reasons: [], remarks: [] };
+  const grade = gradeOf(quote, library, notes);
+  const verdict = grade && verdictOf(assess(grade, duty));
+  const fits = verdict?.word === "fits";
+  for (const field of ["part", "supplier", "wall", "leadTime"] as const) isRead(quote, field, notes);
+  for (const field of ["bore", "length"] as const) has(quote, field, notes);
+  const price = priceOf(quote, label, notes);
+  const life = lifeOf(quote, duty, grade, notes);
+  const { landed } = price;
+  const isRanked = fits && notes.reasons.length === 0 && landed !== undefined && life !== undefined;
+  return {
+    quote,
+    verdict: verdict ? verdictText(verdict, system) : "no data, grade",
+    ...price,
+    life: fits ? life : undefined,
+    cost: isRanked ? runCost({ landed, life }) : undefined,
+    ...notes,
+  };
+}
+
+function gradeOf(quote: Quote, library: Library | undefined, notes: Notes): Grade | undefined {
+  if (!has(quote, "grade", notes)) return undefined;
+  try {
+    return findGrade(quote.grade!, library);
+  } catch (error) {
+    if (!(error instanceof BushError)) throw error;
+    notes.reasons.push(error.message);
+    return undefined;
+  }
+}
+
+function lifeOf(quote: Quote, duty: Duty, grade: Grade | undefined, notes: Notes): number | undefined {
+  const { pressure, speed, motion } = duty;
+  const wears = motion !== "static" && pressure > 0 && speed > 0;
+  if (!wears) notes.reasons.push("nothing wears in this duty: no cost per running hour");
+  const hasAllowance = has(quote, "allowance", notes);
+  const wearrate = grade?.values.wearHigh;
+  if (grade && wearrate === undefined) notes.reasons.push(`no data, ${property("wearHigh").heading}`);
+  if (!wears || !hasAllowance || wearrate === undefined) return undefined;
+  return wearLife({ wearrate, pressure, speed, allowance: quote.allowance! });
+}

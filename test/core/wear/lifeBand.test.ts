@@ -1,0 +1,48 @@
+import { lifeBand, wearLife } from "../../../src/core";
+import { fromWorking } from "../../../src/core/units";
+import { answer } from "../../../src/edge/sheet";
+
+const host = { error: (code: string, message?: string) => ({ code, message }) };
+const own = [
+  ["grade", "wear rate low", "wear rate high"],
+  ["House blend", 1e-6, 4e-6],
+  ["Half known", 1e-6, null],
+];
+
+describe("LIFEBAND", () => {
+  test("is LIFE by the high and the low wear rate, then the distance slid in each", () => {
+    const duty = { pressure: 2, speed: 0.1, allowance: 0.5 };
+    const [[shortest, longest, near, far]] = answer(lifeBand, ["house blend", 2, 0.1, 0.5, own], host) as [number[]];
+    expect(shortest).toBeCloseTo(wearLife({ ...duty, wearrate: 4e-6 }), 9);
+    expect(longest).toBeCloseTo(wearLife({ ...duty, wearrate: 1e-6 }), 9);
+    expect(near).toBeCloseTo((shortest! * 3600 * 0.1) / 1000, 10);
+    expect(far! / near!).toBeCloseTo(4, 10);
+  });
+  test("a rate that the data lack is no data, in its own cells", () => {
+    const [line] = answer(lifeBand, ["Half known", 2, 0.1, 0.5, own], host);
+    const noData = { code: "#N/A", message: "no data, wear rate high of Half known" };
+    expect(line).toEqual([noData, expect.any(Number), noData, expect.any(Number)]);
+  });
+  test("a column of duties: one row each, blank rows blank, faults in their row", () => {
+    const grades = [["Demo Sorrel"], [null], ["Demo Sorel"], ["Demo Medlar"]];
+    const out = answer(lifeBand, [grades, 2, 0.1, 0.5], host);
+    expect(out).toHaveLength(4);
+    expect(out[1]).toEqual(["", "", "", ""]);
+    expect(out[2]![0]).toEqual({ code: "#N/A", message: 'grade "Demo Sorel" is unknown; nearest: Demo Sorrel' });
+    expect(out[3]![0]).toBeGreaterThan(0);
+  });
+  test("inch inputs of the same duty: the same hours, the distance in miles", () => {
+    const inch = (kind: Parameters<typeof fromWorking>[0], value: number) => fromWorking(kind, value, "inch");
+    const given = ["Demo Sorrel", inch("pressure", 2), inch("speed", 0.1), inch("length", 0.5), null, "inch"];
+    const [metric] = answer(lifeBand, ["Demo Sorrel", 2, 0.1, 0.5], host) as number[][];
+    const [converted] = answer(lifeBand, given, host) as number[][];
+    expect(converted![0]! / metric![0]!).toBeCloseTo(1, 12);
+    expect(converted![3]! * 1.609344).toBeCloseTo(metric![3]!, 8);
+  });
+  test("without pressure no finite life", () => {
+    expect(answer(lifeBand, ["Demo Sorrel", 0, 0.1, 0.5], host)[0]![0]).toEqual({
+      code: "#VALUE!",
+      message: "pressure must be above 0 MPa, got 0",
+    });
+  });
+});
