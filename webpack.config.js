@@ -1,9 +1,11 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
+import CopyPlugin from "copy-webpack-plugin";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import webpack from "webpack";
+import { localAddress, manifestAt } from "./scripts/manifest.mjs";
 
 const root = import.meta.dirname;
 const wrappers = readdirSync(path.join(root, "src/functions"))
@@ -24,8 +26,37 @@ class PassCellErrors {
   }
 }
 
-/** @type {(env: unknown, argv: { mode?: string }) => import("webpack").Configuration[]} */
-export default (_env, { mode = "production" }) => {
+const microsoft = "https://appsforoffice.microsoft.com";
+
+/**
+ * The Content-Security-Policy as the first thing in a page's head, so that it holds for everything behind it:
+ * scripts come from the page's own address and, in Excel, Microsoft's; styles are also set by the components.
+ */
+class Policy {
+  constructor(...scripts) {
+    this.text = [
+      "default-src 'none'",
+      ["script-src 'self'", ...scripts].join(" "),
+      "style-src 'self' 'unsafe-inline'",
+      "img-src 'self' data: blob:",
+      "font-src 'self' data:",
+      "connect-src 'self'",
+      "base-uri 'none'",
+      "form-action 'none'",
+    ].join("; ");
+  }
+  apply(compiler) {
+    compiler.hooks.compilation.tap("Policy", (compilation) =>
+      HtmlWebpackPlugin.getHooks(compilation).beforeEmit.tap("Policy", (page) => ({
+        ...page,
+        html: page.html.replace("<head>", `<head><meta http-equiv="Content-Security-Policy" content="${this.text}">`),
+      })),
+    );
+  }
+}
+
+/** @type {(env: { base?: string, office?: string }, argv: { mode?: string }) => import("webpack").Configuration[]} */
+export default ({ base = localAddress, office }, { mode = "production" }) => {
   const common = {
     mode,
     devtool: false,
@@ -40,20 +71,58 @@ export default (_env, { mode = "production" }) => {
     performance: { hints: false },
     stats: "errors-warnings",
   };
+  const pane = path.join(root, "src/taskpane/main.tsx");
   return [
     {
       ...common,
       name: "functions",
       entry: { functions: wrappers },
-      plugins: [new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }), new PassCellErrors()],
+      plugins: [
+        new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }),
+        new PassCellErrors(),
+        new CopyPlugin({
+          patterns: [
+            { from: "manifest.xml", transform: (xml) => manifestAt(xml.toString(), base) },
+            { from: "assets/*.png" },
+            ...(office ? [{ from: path.resolve(office), to: "office" }] : []),
+          ],
+        }),
+        new HtmlWebpackPlugin({ filename: "help.html", template: "src/help/help.html", chunks: [] }),
+        new Policy(),
+      ],
     },
+    // the template loads htmlWebpackPlugin.options.office, then functions.js: both run in the pane's context
+    ...(existsSync(pane)
+      ? [
+          {
+            ...common,
+            name: "taskpane",
+            entry: { taskpane: pane },
+            plugins: [
+              new MiniCssExtractPlugin({ filename: "[name].css" }),
+              new HtmlWebpackPlugin({
+                filename: "taskpane.html",
+                template: path.join(root, "src/taskpane/taskpane.html"),
+                scriptLoading: "defer",
+                office: office ? "office/office.js" : `${microsoft}/lib/1/hosted/office.js`,
+              }),
+              office ? new Policy() : new Policy(microsoft),
+            ],
+          },
+        ]
+      : []),
     {
       ...common,
       name: "workbench",
       entry: { workbench: path.join(root, "src/workbench/main.ts") },
       plugins: [
         new MiniCssExtractPlugin({ filename: "[name].css" }),
-        new HtmlWebpackPlugin({ filename: "index.html", template: path.join(root, "src/workbench/index.html"), scriptLoading: "defer" }),
+        new HtmlWebpackPlugin({
+          filename: "index.html",
+          template: path.join(root, "src/workbench/index.html"),
+          scriptLoading: "defer",
+        }),
+        new Policy(),
       ],
     },
   ];

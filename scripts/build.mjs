@@ -1,0 +1,51 @@
+/**
+ * `npm run build [-- --base=https://… --office=folder --only=names --out=folder]`: everything that is served, into dist/.
+ * --base   the address at which it will stand; the manifest there names it
+ * --office a folder with office.js, served beside the pages instead of Microsoft's address
+ * --only   some parts of webpack.config.js, such as functions,taskpane for Excel without the local sheet
+ * --out    another folder than dist
+ */
+import { spawnSync } from "node:child_process";
+import { existsSync, readFileSync, rmSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { checkedAddress, manifestFaults } from "./manifest.mjs";
+
+const root = path.join(import.meta.dirname, "..");
+const string = { type: "string" };
+let values;
+try {
+  ({ values } = parseArgs({ options: { base: string, office: string, only: string, out: string } }));
+  if (values.base !== undefined) checkedAddress(values.base);
+  if (values.office !== undefined && !existsSync(path.join(values.office, "office.js")))
+    throw new Error(`--office must be a folder that holds office.js, got ${values.office}`);
+} catch (error) {
+  stop(error.message);
+}
+
+const out = path.resolve(root, values.out ?? "dist");
+rmSync(out, { recursive: true, force: true });
+const { status } = spawnSync(
+  process.execPath,
+  [path.join(root, "node_modules/webpack-cli/bin/cli.js"), ...webpackArgs()],
+  {
+    cwd: root,
+    stdio: "inherit",
+  },
+);
+if (status !== 0) process.exit(status ?? 1);
+
+const manifest = path.join(out, "manifest.xml");
+const faults = existsSync(manifest) ? manifestFaults(readFileSync(manifest, "utf8")) : [];
+if (faults.length > 0) stop(faults.join("\n"));
+
+function webpackArgs() {
+  const env = ["base", "office"].flatMap((name) => (values[name] ? ["--env", `${name}=${values[name]}`] : []));
+  const only = (values.only?.split(",") ?? []).flatMap((name) => ["--config-name", name]);
+  return [...env, ...only, "--output-path", out];
+}
+
+function stop(message) {
+  console.error(message);
+  process.exit(1);
+}

@@ -1,0 +1,21 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
+
+export const root = path.join(__dirname, "../..");
+export const temporaryFolder = (): string => mkdtempSync(path.join(os.tmpdir(), "bushcell-"));
+
+export interface Ran {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs a program in the project's folder, as a person would from the command line. */
+export function run(command: string, args: readonly string[], options: { input?: string; cwd?: string } = {}): Ran {
+  const done = spawnSync(command, args, { cwd: root, encoding: "utf8", ...options });
+  return { code: done.status, out: done.stdout, err: done.stderr };
+}
+export const node = (script: string, ...args: string[]): Ran =>
+  run(process.execPath, [path.join(root, script), ...args]);
