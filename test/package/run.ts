@@ -19,3 +19,11 @@ export function run(command: string, args: readonly string[], options: { input?:
 }
 export const node = (script: string, ...args: string[]): Ran =>
   run(process.execPath, [path.join(root, script), ...args]);
+
+/** The Chromium of the tests; jest cannot import the module that knows. */
+export const browserPath = (): string =>
+  run(process.execPath, [
+    "--input-type=module",
+    "-e",
+    'import { browserPath } from "./scripts/browser.mjs"; console.log(browserPath())',
+  ]).out.trim();

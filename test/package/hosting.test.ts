@@ -1,0 +1,124 @@
+import { spawn } from "node:child_process";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { get } from "node:https";
+import path from "node:path";
+import { chromium } from "playwright-core";
+import { browserPath, node, root, temporaryFolder } from "./run";
+
+const folder = temporaryFolder();
+const read = (name: string) => readFileSync(path.join(folder, name), "utf8");
+
+describe("a build for another address", () => {
+  beforeAll(() => {
+    const office = path.join(temporaryFolder(), "office-js");
+    mkdirSync(office);
+    writeFileSync(path.join(office, "office.js"), "/* stands for office.js */");
+    const { code, err } = node(
+      "scripts/build.mjs",
+      "--base=https://static.example/tools/bushcell/",
+      `--office=${office}`,
+      "--only=functions,taskpane",
+      `--out=${folder}`,
+    );
+    expect([code, err]).toEqual([0, ""]);
+  }, 600_000);
+
+  test("has a sound manifest that names that address and no other", () => {
+    expect(node("scripts/manifest.mjs", path.join(folder, "manifest.xml")).code).toBe(0);
+    const addresses = read("manifest.xml").match(/https:\/\/(?!static\.example\/tools\/bushcell\/)[^"<]*/g);
+    expect(addresses).toEqual(["https://static.example"]);
+  });
+
+  test("holds every file that the manifest names", () => {
+    const named = [...read("manifest.xml").matchAll(/https:\/\/static\.example\/tools\/bushcell\/([^"]*)/g)].map(
+      (m) => m[1]!,
+    );
+    expect(named.length).toBeGreaterThan(8);
+    for (const name of named) expect([name, existsSync(path.join(folder, name))]).toEqual([name, true]);
+  });
+
+  test("takes office.js from itself, and its policy allows itself alone", () => {
+    expect(existsSync(path.join(folder, "office/office.js"))).toBe(true);
+    expect(read("taskpane.html")).toContain("office/office.js");
+    expect(scriptSources(read("taskpane.html"))).toBe("'self'");
+  });
+});
+
+test("the usual build takes office.js from Microsoft, and its policy allows that and itself", () => {
+  const page = readFileSync(path.join(root, "dist/taskpane.html"), "utf8");
+  expect(scriptSources(page)).toBe("'self' https://appsforoffice.microsoft.com");
+  expect(scriptSources(readFileSync(path.join(root, "dist/index.html"), "utf8"))).toBe("'self'");
+});
+
+/** The policy must come before anything that it is to hold for. */
+function scriptSources(page: string): string | undefined {
+  return /<head><meta http-equiv="?Content-Security-Policy"? content="[^"]*script-src ([^;]*);/.exec(page)?.[1];
+}
+
+test("a wrong option is refused before anything is built", () => {
+  for (const option of [
+    "--base=http://static.example",
+    "--base=here",
+    "--office=/nowhere",
+    "--bass=https://static.example",
+  ]) {
+    const { code, err } = node("scripts/build.mjs", option, `--out=${path.join(folder, "none")}`);
+    expect([option, code]).toEqual([option, 1]);
+    expect(err).toMatch(/--?(base|office|bass)/);
+  }
+  expect(existsSync(path.join(folder, "none"))).toBe(false);
+});
+
+describe("npm run dev:excel", () => {
+  const home = temporaryFolder();
+  let server: ReturnType<typeof spawn>;
+  let said = "";
+
+  beforeAll(async () => {
+    server = spawn(process.execPath, ["scripts/excel.mjs"], { cwd: root, env: { ...process.env, HOME: home } });
+    await new Promise<void>((resolve, reject) => {
+      server.stdout!.on("data", (text) => {
+        said += text;
+        if (said.includes("docs/try-in-excel.md")) resolve();
+      });
+      server.stderr!.on("data", (text) => reject(new Error(String(text))));
+    });
+  });
+  afterAll(() => void server.kill());
+
+  test("says how to load the add-in on Windows, the Mac and the web", () => {
+    for (const word of ["Windows ", "Mac ", "Web ", "Trusted Add-in Catalogs", "Upload My Add-in", "/wef/"])
+      expect(said).toContain(word);
+  });
+
+  test("serves https under a certificate for localhost, open to other origins, never from an old cache", async () => {
+    const ca = readFileSync(path.join(home, ".office-addin-dev-certs/ca.crt"));
+    const { status, headers } = await new Promise<{ status?: number; headers: Record<string, unknown> }>(
+      (resolve, reject) =>
+        get("https://localhost:8443/functions.json", { ca }, (answer) => {
+          answer.resume();
+          resolve({ status: answer.statusCode, headers: answer.headers });
+        }).on("error", reject),
+    );
+    expect(status).toBe(200);
+    expect(headers).toMatchObject({ "access-control-allow-origin": "*", "cache-control": "no-cache" });
+  });
+
+  test("the help page shows, its policy refuses nothing of it, and a script of another origin is refused", async () => {
+    const browser = await chromium.launch({ executablePath: browserPath(), args: ["--no-sandbox"] });
+    const page = await browser.newPage({ ignoreHTTPSErrors: true });
+    const told: string[] = [];
+    page.on("console", (message) => told.push(message.text()));
+    await page.goto("https://localhost:8443/help.html");
+    expect(await page.textContent("h1")).toContain("Bushcell");
+    expect(told).toEqual([]);
+    await page.evaluate(() => {
+      const script = document.createElement("script");
+      script.src = "https://elsewhere.example/x.js";
+      document.head.append(script);
+    });
+    await page.waitForTimeout(200);
+    expect(told.join()).toMatch(/Content Security Policy/);
+    await browser.close();
+  });
+});
