@@ -90,7 +90,7 @@ describe("heat paths against a numerical solution (independent)", () => {
 });
 
 describe("textbook cases", () => {
-  // Incropera, DeWitt, Bergman, Lavine, Fundamentals of Heat and Mass Transfer, 7th ed., chapter 3, extended surfaces:
+  // Incropera and others, Fundamentals of Heat and Mass Transfer, 7th ed. (memory), chapter 3, extended surfaces:
   // example of a very long rod of 5 mm diameter, root at 100 °C, air at 25 °C, h = 100 W/(m²·K) (memory). Printed to 0.1 W.
   test.each([
     ["copper", 398, 8.3],

@@ -13,7 +13,7 @@ export const frictionHeat = formula(
     units: true,
     result: { kind: "power", symbol: "Q" },
     working: ["Q = μ * F * v"],
-    source: { key: "geometry", at: "friction force times sliding speed" },
+    source: { key: "mechanics", at: "friction force times sliding speed" },
     example: [800, 0.1257, 0.2],
     see: ["RUNTEMP", "TORQUE"],
   },

@@ -13,7 +13,7 @@ export const sleeveTorque = formula(
     units: true,
     result: { kind: "torque", symbol: "T" },
     working: ["T = μ * F * d / 2 / 1000"],
-    source: { key: "geometry", at: "friction force at the radius of the bore" },
+    source: { key: "mechanics", at: "friction force at the radius of the bore" },
     example: [800, 20, 0.2],
     see: ["WASHERTORQUE", "HEAT"],
   },

@@ -28,7 +28,7 @@ export const washerTorque = formula(
       "T = μ * F * rm / 1000",
     ],
     between: { ro: "mm", ri: "mm", rm: "mm" },
-    source: { key: "shigley", at: "frictional-contact axial clutches: uniform wear, uniform pressure (memory)" },
+    source: { key: "shigley", at: "frictional-contact axial clutches: uniform wear, uniform pressure" },
     example: [500, 21, 40, 0.2],
     see: ["TORQUE", "WASHERPRESSURE"],
   },
