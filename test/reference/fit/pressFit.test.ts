@@ -1,6 +1,7 @@
 import { closeIn, pressFit, runClearance } from "../../../src/core";
 import { closeInOf, fitPressureOf, heldAtEnds, heldStrain } from "../../../src/core/fit/lame";
 import type { Ring } from "../../../src/core/fit/lame";
+import { answer } from "../../../src/edge/sheet";
 
 /**
  * An independent solution of bush and housing: linear finite elements along the radius for the displacement u(r) of a
@@ -222,4 +223,23 @@ test("equal materials obey the textbook's short form", () => {
   const r = ring(20, 40, 80, 207000, 0.292, 207000, 0.292);
   const short = (207000 * 0.03 * (80 ** 2 - 40 ** 2) * (40 ** 2 - 20 ** 2)) / (2 * 40 ** 3 * (80 ** 2 - 20 ** 2));
   expect(fitPressureOf(r, 0.03)).toBeCloseTo(short, 9);
+});
+
+/**
+ * Shigley's Mechanical Engineering Design, 8th ed., instructor's solutions to Problems 3-69 and 3-70: a solid 1 in steel
+ * shaft (30 Mpsi, 0.292) in a hub of 2 in outside. Diameters in inches, moduli and answers in psi.
+ */
+describe("textbook press fits", () => {
+  const inSteel = ring(0, 1, 2, 30e6, 0.292, 30e6, 0.292);
+  const inIron = ring(0, 1, 2, 30e6, 0.292, 14.5e6, 0.211);
+  test("3-69: a cast iron hub (14.5 Mpsi, 0.211), shaft 1.002 in: 13 064 psi", () => {
+    expect(Math.round(fitPressureOf(inIron, 0.002))).toBe(13064);
+  });
+  test("3-70: a steel hub, interference 0.003 in at most: 33 750 psi", () => {
+    expect(Math.round(fitPressureOf(inSteel, 0.003))).toBe(33750);
+  });
+  test("3-69 through the sheet, the shaft drilled by a hair, in inch units", () => {
+    const [pressure] = answer(pressFit, [1e-6, 1, 2, 0.002, 30e6, 0.292, 14.5e6, 0.211, "inch"])[0] as number[];
+    expect(Math.round(pressure!)).toBe(13064);
+  });
 });
