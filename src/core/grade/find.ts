@@ -53,7 +53,9 @@ export function nearest(name: string, names: readonly string[]): string[] {
     .map(({ candidate }) => candidate);
 }
 
+/** Keystrokes from one to the other; a name inside the other is one away. */
 function distance(a: string, b: string): number {
+  if (a === b) return 0;
   if (a.length > 1 && b.length > 1 && (a.includes(b) || b.includes(a))) return 1;
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
