@@ -119,10 +119,10 @@ const printed = `
   500 252 360 540 660 820 1000 1250 1600 2100 2600`;
 
 /**
- * Erratum: Table 15.3 prints U above 200 up to 225 mm as −256. Its own formula, IT7 + D = 46 + √(200·225) = 258.1, and the
- * reviewed table give 258.
+ * Errata of Table 15.3, against the book's own formulas: it prints U above 200 up to 225 mm as −256, IT7 + D = 46 + √(200·225)
+ * = 258.1 (the reviewed table has 258 too), and X above 355 up to 400 mm as −650, IT7 + 1.6·D = 57 + 1.6·√(355·400) = 659.9.
  */
-const misprints: Record<string, string> = { "225 u": "258" };
+const misprints: Record<string, string> = { "225 u": "258", "400 x": "660" };
 
 test("s to zc and S to ZC, every size, as a textbook prints them", () => {
   const letters = ["s", "t", "u", "v", "x", "y", "z", "za", "zb", "zc"];
