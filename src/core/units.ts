@@ -78,6 +78,7 @@ function tidy(unit: string): string {
     .replace(/²/g, "^2")
     .replace(/³/g, "^3")
     .replace(/⁻¹/g, "^-1")
+    .replace(/\bNm\b/g, "(N*m)")
     .replace(/([A-Za-z])([23])(?![0-9A-Za-z])/g, "$1^$2")
     .replace(/°\s?([CF])|\bdeg\.? ([CF])\b/g, (_, a: string, b: string) => `deg${a ?? b}`)
     .replace(/^(rev|revs|r|cycles?|strokes?|swings?|1)\s*\//, "/");

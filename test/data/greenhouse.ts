@@ -63,9 +63,7 @@ function speedOf(row: Row): number {
   const { motion, part, cycles = 0 } = row;
   if (motion === "static") return 0;
   if (motion === "linear") return strokeSpeed({ stroke: row.stroke!, cycles });
-  if (motion === "swinging")
-    // a swinging washer is judged at its rim, where it is fastest
-    return swingSpeed({ bore: part === "sleeve" ? mm(row.bore) : mm(row.outer), swing: row.swing!, cycles });
+  if (motion === "swinging") return swingSpeed({ bore: mm(row.bore), swing: row.swing!, cycles });
   return part === "sleeve"
     ? turningSpeed({ bore: mm(row.bore), rpm: row.rpm! })
     : washerSpeed({ inner: mm(row.inner), outer: mm(row.outer), rpm: row.rpm! });

@@ -4,7 +4,7 @@ import type { System } from "../kinds";
 import { temperatureChecks } from "./assess";
 import { lacks } from "./grade";
 import type { Grade } from "./library";
-import { limitOf } from "./limits";
+import { curveKey, limitOf } from "./limits";
 import type { LimitKey } from "./limits";
 import { property } from "./properties";
 import { measure, missingText, reasonOf } from "./verdict";
@@ -17,6 +17,9 @@ export function allowed(grade: Grade, key: LimitKey, span: Span | undefined, sys
   if (span) requireTemperature(grade, span, system);
   const limit = limitOf(grade, key, span);
   if (limit.state === "known") return limit.value;
+  const curve = curveKey(key);
+  if (limit.state === "missing" && curve && grade.values[curve])
+    throw noDatum("temperature", `temperature is missing: "${grade.name}" has its ${property(key).heading} as a curve`);
   if (limit.state === "missing") throw lacks(grade, property(limit.key).heading);
   const [low, high] = [limit.ends.low, limit.ends.high].map((end) => measure("temperature", end, system));
   throw noDatum(

@@ -16,13 +16,16 @@ export interface Verdict {
 export function verdictOf(checks: readonly Check[]): Verdict {
   const failed = checks.filter((c) => c.verdict === "fails");
   const unknown = checks.filter((c) => c.verdict === "no data");
-  const largest = checks.reduce((a, b) => ((b.use ?? -1) > (a.use ?? -1) ? b : a));
+  const largest = largestUse(checks);
   const noRatio = failed.find((c) => c.criterion.endsWith("temperature")) ?? failed.find((c) => c.use === undefined);
   if (noRatio) return { word: "fails", governing: noRatio };
   const use = unknown.length > 0 ? {} : { use: largest.use! };
-  if (failed.length > 0) return { word: "fails", governing: largest, ...use };
+  if (failed.length > 0) return { word: "fails", governing: largestUse(failed), ...use };
   return unknown[0] ? { word: "no data", governing: unknown[0] } : { word: "fits", governing: largest, ...use };
 }
+
+const largestUse = (checks: readonly Check[]): Check =>
+  checks.reduce((a, b) => ((b.use ?? -1) > (a.use ?? -1) ? b : a));
 
 /** "fits, PV 62 %", "fails, temperature 110 °C above 90 °C", "no data, speed". */
 export const verdictText = (verdict: Verdict, system: System): string =>

@@ -71,6 +71,12 @@ test("ALLOWABLE is the limit at temperature, and no number beyond the data", () 
   expect(one(allowable, "A", "PV limit", 61, own)).toBe(
     '#N/A temperature must be inside the curve "PV at temperature": 23 °C to 60 °C',
   );
+  expect(
+    one(greatestLoad, "A", 20, 20, 0.1, null, [
+      ["grade", "running pressure limit", "PV at temperature"],
+      ["A", 9, "23: 0.2; 60: 0.1"],
+    ]),
+  ).toBe('#N/A temperature is missing: "A" has its PV limit as a curve');
   expect(one(allowable, "PA66", "PV limit", 10)).toBe('#N/A grade "PA66" has no data on lowest temperature');
   expect(one(allowable, "PA66", "density", 23)).toMatch(/^#N\/A property must be one of the limits: static pressure/);
 });

@@ -32,6 +32,42 @@ test("without a unit in the heading the sheet's system counts, and a cell's own 
   expect(first(cells, "inch").values.density).toBeCloseTo(1.41, 12);
 });
 
+test.each([
+  ["1e-6/K", 90e-6],
+  ["10^-6/K", 90e-6],
+  ["10⁻⁶/K", 90e-6],
+  ["×10⁻⁶ 1/K", 90e-6],
+  ["µm/(m·K)", 90e-6],
+  ["1e-6/°F", 162e-6],
+])("expansion in %s", (unit, wanted) => {
+  expect(
+    first([
+      ["grade", `expansion [${unit}]`],
+      ["A", 90],
+    ]).values.expansion,
+  ).toBeCloseTo(wanted, 15);
+  expect(
+    first([
+      ["grade", `expansion [${unit}]`],
+      ["A", "90"],
+    ]).values.expansion,
+  ).toBeCloseTo(wanted, 15);
+  expect(
+    first([
+      ["grade", `expansion [${unit}]`],
+      ["A", "90 µm/(m·K)"],
+    ]).values.expansion,
+  ).toBeCloseTo(90e-6, 15);
+});
+
+test.each(["mm³/Nm", "mm3/(N*m)", "10^-3 µm³/(nN·m)"])("wear rate in %s", (unit) => {
+  const value = first([
+    ["grade", `wear rate high [${unit}]`],
+    ["A", 2e-6],
+  ]).values.wearHigh!;
+  expect(value / (unit.startsWith("10") ? 2e-9 : 2e-6)).toBeCloseTo(1, 12);
+});
+
 test("blank rows are skipped, blank cells are no data, and the table may start below its range's first row", () => {
   const { grades } = parseGrades(
     [
