@@ -98,6 +98,13 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
             ...common,
             name: "taskpane",
             entry: { taskpane: pane },
+            // on the local sheet's page as well, beside the workbench's own chunks
+            output: {
+              ...common.output,
+              chunkFilename: "taskpane-[name].chunk.js",
+              uniqueName: "bushcell-pane",
+              library: { name: "BushcellPane", type: "window" },
+            },
             plugins: [
               new MiniCssExtractPlugin({ filename: "[name].css" }),
               new HtmlWebpackPlugin({
@@ -116,6 +123,9 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
       name: "workbench",
       entry: { workbench: path.join(root, "src/workbench/main.ts") },
       plugins: [
+        new webpack.NormalModuleReplacementPlugin(/^\.\/[a-z-]+(-\d{4})?-[\w-]{8}\.js$/, (wanted) => {
+          if (wanted.context.includes("engine-render")) wanted.request = path.join(root, "src/workbench/grid/noPattern.ts");
+        }),
         new MiniCssExtractPlugin({ filename: "[name].css" }),
         new HtmlWebpackPlugin({
           filename: "index.html",

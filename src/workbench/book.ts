@@ -66,7 +66,15 @@ export interface BookSheet {
   readonly picks?: readonly PickList[];
 }
 
+/** A range with a heading row that formulas may name. */
+export interface BookTable {
+  readonly name: string;
+  readonly sheet: string;
+  readonly range: string;
+}
+
 export interface Book {
   readonly name: string;
+  readonly tables: readonly BookTable[];
   readonly sheets: readonly BookSheet[];
 }

@@ -1,49 +1,62 @@
-import { addressOf } from "./address";
+import { addressOf } from "../port/address";
 import { sheetName, signature } from "./adapter/metadata";
 import type { FunctionMeta, Metadata } from "./adapter/metadata";
-import type { ReadCell, SheetPort } from "./port";
+import { causeOf } from "./cause";
+import type { GridPort } from "./grid/port";
+import type { Place, ReadCell } from "../port/sheet";
 
 /** The strip beside the sheet: what stands in the selected cell, why it is an error, what its functions do. */
-export function showSelection(strip: HTMLElement, spoken: HTMLElement, port: SheetPort, metadata: Metadata): void {
+export function showSelection(strip: HTMLElement, spoken: HTMLElement, port: GridPort, metadata: Metadata): void {
   const update = (): void => {
     const place = port.selection();
-    if (!place) return;
-    const cell = port.read({ ...place, rows: 1, cols: 1 })[0]?.[0];
+    const cell = place && port.read({ ...place, rows: 1, cols: 1 })[0]?.[0];
     if (!cell) return;
     const at = addressOf(place.row, place.col);
-    strip.replaceChildren(...describe(at, place.sheet, cell, metadata));
-    const said = sentence(at, cell);
+    const fault = faultOf(port, place, cell);
+    strip.replaceChildren(...describe(`${at} on ${place.sheet}`, cell, fault, metadata));
+    const said = `${at}: ${fault ? [fault.code, fault.message, fault.where].join(" ") : cell.text || "empty"}`;
+    // the grid itself is a canvas, so a screen reader hears the selection from here
     if (spoken.textContent !== said) spoken.textContent = said;
   };
   port.watch(update);
   update();
 }
 
-/** One line for the screen reader: the grid itself is a canvas. */
-function sentence(at: string, cell: ReadCell): string {
-  if (cell.error) return `${at}: ${cell.error.code}, ${messageOf(cell)}`;
-  return `${at}: ${cell.text === "" ? "empty" : cell.text}`;
+interface Fault {
+  readonly code: string;
+  readonly message: string;
+  readonly where: string;
 }
 
-const messageOf = (cell: ReadCell): string =>
-  cell.error?.message ?? "no message came with it: it was made by a built-in function or by the sheet itself";
+function faultOf(port: GridPort, place: Place, cell: ReadCell): Fault | undefined {
+  if (!cell.error) return undefined;
+  const { code, message } = cell.error;
+  if (message) return { code, message: sentence(message), where: "" };
+  const cause = causeOf(port, place, cell);
+  if (!cause)
+    return { code, message: "A function of the sheet itself made this error; it carries no message.", where: "" };
+  const where = `It came in with ${addressOf(cause.row, cause.col)}${cause.sheet === place.sheet ? "" : ` on ${cause.sheet}`}.`;
+  return { code, message: sentence(cause.message), where };
+}
 
-function describe(at: string, sheet: string, cell: ReadCell, metadata: Metadata): Node[] {
+const sentence = (message: string): string => `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
+
+function describe(title: string, cell: ReadCell, fault: Fault | undefined, metadata: Metadata): Node[] {
   const formula = cell.formula ?? cell.spilledFrom?.formula;
-  const out: Node[] = [element("h2", `${at} on ${sheet}`)];
-  if (cell.error) out.push(errorBox(cell));
-  else out.push(element("p", cell.text === "" ? "empty" : cell.text, cell.text === "" ? "quiet" : "value"));
-  if (!formula) return out;
+  const out: Node[] = [element("h2", title)];
+  if (fault) out.push(errorBox(fault));
+  else out.push(element("p", cell.text || "empty", cell.text === "" ? "quiet" : "value"));
+  if (!formula) return [...out, element("p", "No formula. Type = and BUSH. to see the functions.", "quiet")];
   out.push(element("p", element("code", formula)));
   const from = cell.spilledFrom;
   if (from) out.push(element("p", `Spilled from ${addressOf(from.row, from.col)}.`, "quiet"));
   return [...out, ...functionsIn(formula, metadata).flatMap(help)];
 }
 
-function errorBox(cell: ReadCell): HTMLElement {
-  const message = messageOf(cell);
-  const box = element("div", element("strong", cell.error?.code ?? ""), "error");
-  box.append(message.charAt(0).toUpperCase() + message.slice(1));
+function errorBox({ code, message, where }: Fault): HTMLElement {
+  const box = element("div", element("strong", code), "error");
+  box.append(element("p", message));
+  if (where) box.append(element("p", where));
   return box;
 }
 

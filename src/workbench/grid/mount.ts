@@ -14,15 +14,15 @@ import { gridFunction } from "../adapter/functions";
 import { hintOf } from "../adapter/hints";
 import type { Metadata } from "../adapter/metadata";
 import type { Book } from "../book";
-import type { SheetPort } from "../port";
 import { gridPort } from "./port";
+import type { GridPort } from "./port";
 import { addRules } from "./rules";
 import { snapshotOf } from "./snapshot";
 import { themeOf } from "./theme";
 
 export interface Mounted {
   readonly api: FUniver;
-  readonly port: SheetPort;
+  readonly port: GridPort;
 }
 
 /** Opens the book in a grid inside `container`; every function of the metadata can be typed there. */

@@ -2,12 +2,19 @@ import { CellValueType } from "@univerjs/presets";
 import type { FUniver, ICellData, IRange, Nullable } from "@univerjs/presets";
 import { ErrorType, FormulaDataModel } from "@univerjs/preset-sheets-core";
 import type { ErrorNote } from "../adapter/values";
-import type { Place, ReadCell, SheetPort } from "../port";
+import { addressOf, areaOf } from "../../port/address";
+import type { Live, NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
 
 const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
 
-/** The port of the local sheet. */
-export function gridPort(api: FUniver): SheetPort {
+/** The port of the local sheet; it answers at once. */
+export interface GridPort extends SheetPort {
+  selection(): Place | undefined;
+  read(place: Place): ReadCell[][];
+  tables(): readonly NamedTable[];
+}
+
+export function gridPort(api: FUniver): GridPort {
   const book = () => {
     const workbook = api.getActiveWorkbook();
     if (!workbook) throw new Error("no workbook is open");
@@ -18,40 +25,64 @@ export function gridPort(api: FUniver): SheetPort {
     if (!sheet) throw new Error(`no sheet ${name}`);
     return sheet;
   };
+  const rangeOf = ({ sheet, row, col, rows, cols }: Place) => sheetNamed(sheet).getRange(row, col, rows, cols);
+  const spills = (sheet: string) => spillsOf(api, book().getId(), sheetNamed(sheet).getSheetId());
 
-  return {
+  const port: GridPort = {
     selection() {
       const sheet = book().getActiveSheet();
       const range = sheet.getSelection()?.getActiveRange();
-      if (!range) return undefined;
-      const { startRow: row, startColumn: col } = range.getRange();
-      return { sheet: sheet.getSheetName(), row, col, rows: range.getHeight(), cols: range.getWidth() };
+      return range ? placeOf(sheet.getSheetName(), range.getRange()) : undefined;
     },
     read(place) {
-      const sheet = sheetNamed(place.sheet);
-      const spills = spillsOf(api, sheet.getSheetId());
-      return grid(place, (row, col) => {
-        const raw = sheet.getSheet().getCellRaw(row, col);
-        const range = spills.ranges.find((r) => contains(r, row, col));
-        const head = range && sheet.getSheet().getCellRaw(range.startRow, range.startColumn);
-        return readCell(
-          raw,
-          sheet.getRange(row, col).getDisplayValue(),
-          spills.cell(row, col),
-          range && head?.f ? { row: range.startRow, col: range.startColumn, formula: head.f } : undefined,
-          row,
-          col,
-        );
+      const { sheet } = place;
+      const spilled = spills(sheet);
+      const cells = sheetNamed(sheet).getSheet();
+      const used = Math.max(cells.getLastRowWithContent(), ...spilled.ranges.map((r) => r.endRow)) + 1;
+      const rows = Math.max(1, Math.min(place.rows, used - place.row));
+      return mapCells({ ...place, rows }, (row, col) => {
+        const own = cells.getCellRaw(row, col);
+        const shown = () => sheetNamed(sheet).getRange(row, col).getDisplayValue();
+        const from = spilled.ranges.find((r) => contains(r, row, col));
+        if (!from || (from.startRow === row && from.startColumn === col))
+          return { ...contentOf(spilled.cell(row, col) ?? own, shown), ...(own?.f && { formula: own.f }) };
+        const formula = cells.getCellRaw(from.startRow, from.startColumn)?.f ?? "";
+        return {
+          ...contentOf(spilled.cell(row, col), shown),
+          spilledFrom: { row: from.startRow, col: from.startColumn, formula },
+        };
       });
     },
     write({ sheet, row, col }, block) {
-      block.forEach((line, r) =>
-        line.forEach((value, c) => {
-          const cell = sheetNamed(sheet).getRange(row + r, col + c);
-          if (value === null) cell.clearContent();
-          else cell.setValue(contentOf(value));
+      const cols = block.reduce((most, line) => Math.max(most, line.length), 0);
+      if (cols === 0) return;
+      const cells = block.map((line) => Array.from({ length: cols }, (_, c) => gridContent(line[c] ?? null)));
+      rangeOf({ sheet, row, col, rows: block.length, cols }).setValues(cells);
+    },
+    spillOf({ sheet, row, col }) {
+      const range = spills(sheet).ranges.find((r) => r.startRow === row && r.startColumn === col);
+      return range && placeOf(sheet, range);
+    },
+    tables: () =>
+      book()
+        .getDefinedNames()
+        .flatMap((defined) => {
+          const place = placeIn(defined.getFormulaOrRefString());
+          return place ? [{ name: defined.getName(), place, reference: defined.getName() }] : [];
         }),
-      );
+    addTable(name, block) {
+      const sheet = freeName(name, (n) => book().getSheetByName(n) !== null);
+      const table = freeName(name.replaceAll(/[^\p{L}\p{N}]/gu, ""), (n) => book().getDefinedName(n) !== null);
+      const cols = block.reduce((most, line) => Math.max(most, line.length), 1);
+      book().create(sheet, block.length + 40, Math.max(cols + 4, 12));
+      const place = { sheet, row: 0, col: 0, rows: block.length, cols };
+      port.write(place, block);
+      book().insertDefinedName(table, referenceTo(place));
+      return { name: table, place, reference: table };
+    },
+    select(place) {
+      book().setActiveSheet(sheetNamed(place.sheet));
+      rangeOf(place).activate();
     },
     watch(changed) {
       const ends = [
@@ -62,53 +93,66 @@ export function gridPort(api: FUniver): SheetPort {
       return () => ends.forEach((end) => end.dispose());
     },
   };
+  return port;
 }
 
-function contentOf(value: string | number): ICellData {
-  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER, f: null };
-  return value.startsWith("=") ? { f: value } : { v: value, t: CellValueType.STRING, f: null };
+/** `'Start here'!$A$1:$B$9` */
+export function referenceTo({ sheet, row, col, rows, cols }: Place): string {
+  const corner = (r: number, c: number): string => addressOf(r, c).replace(/^([A-Z]+)/, "$$$1$$");
+  return `'${sheet.replaceAll("'", "''")}'!${corner(row, col)}:${corner(row + rows - 1, col + cols - 1)}`;
 }
 
-function grid<T>({ row, col, rows, cols }: Place, at: (row: number, col: number) => T): T[][] {
-  return Array.from({ length: rows }, (_, r) => Array.from({ length: cols }, (_, c) => at(row + r, col + c)));
+function placeIn(reference: string): Place | undefined {
+  const found = /^=?(?:'((?:[^']|'')+)'|([^'!]+))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/.exec(reference);
+  if (!found) return undefined;
+  const [, quoted, bare = "", range = ""] = found;
+  return { sheet: quoted?.replaceAll("''", "'") ?? bare, ...areaOf(range) };
 }
+
+function freeName(wish: string, taken: (name: string) => boolean): string {
+  let name = wish;
+  for (let i = 2; taken(name); i++) name = `${wish}${i}`;
+  return name;
+}
+
+const placeOf = (sheet: string, range: IRange): Place => ({
+  sheet,
+  row: range.startRow,
+  col: range.startColumn,
+  rows: range.endRow - range.startRow + 1,
+  cols: range.endColumn - range.startColumn + 1,
+});
+
+const mapCells = <T>({ row, col, rows, cols }: Place, at: (row: number, col: number) => T): T[][] =>
+  Array.from({ length: rows }, (_, r) => Array.from({ length: cols }, (_, c) => at(row + r, col + c)));
 
 const contains = (range: IRange, row: number, col: number): boolean =>
   row >= range.startRow && row <= range.endRow && col >= range.startColumn && col <= range.endColumn;
 
 /** The grid keeps spilled answers beside its cells. */
-function spillsOf(api: FUniver, sheetId: string) {
-  const workbook = api.getActiveWorkbook();
-  const model = workbook?.getActiveSheet().getInject().get(FormulaDataModel);
-  const unit = workbook?.getId() ?? "";
-  const ranges = Object.values(model?.getArrayFormulaRange()[unit]?.[sheetId] ?? {}).flatMap((row) =>
-    Object.values((row ?? {}) as Record<number, IRange>),
-  );
+function spillsOf(api: FUniver, unit: string, sheetId: string) {
+  const model = api.getActiveWorkbook()?.getActiveSheet().getInject().get(FormulaDataModel);
+  const byRow = Object.values(model?.getArrayFormulaRange()[unit]?.[sheetId] ?? {});
+  const ranges = byRow.flatMap((row) => Object.values((row ?? {}) as Record<number, IRange>));
   const cells = model?.getArrayFormulaCellData()[unit]?.[sheetId];
-  return { ranges, cell: (row: number, col: number) => cells?.[row]?.[col] as ICellData | undefined };
+  return { ranges, cell: (row: number, col: number): Nullable<ICellData> => cells?.[row]?.[col] };
 }
 
-function readCell(
-  raw: Nullable<ICellData>,
-  text: string,
-  spilled: ICellData | undefined,
-  from: { row: number; col: number; formula: string } | undefined,
-  row: number,
-  col: number,
-): ReadCell {
-  // the shown cell's value is already its formatted text where there is a number format
-  const held = spilled ?? raw;
-  const value = held?.v ?? null;
-  const note = (held?.custom as { note?: ErrorNote } | undefined)?.note;
-  const isError = errorCodes.has(value);
-  const inSpill = from && (from.row !== row || from.col !== col);
-  return {
-    value: held?.t === CellValueType.BOOLEAN ? Boolean(value) : value,
-    text,
-    ...(raw?.f && !inSpill && { formula: raw.f }),
-    ...(inSpill && { spilledFrom: from }),
-    ...(isError && {
-      error: { code: String(value), message: note?.code === value ? note?.message || undefined : undefined },
-    }),
-  };
+/** Not the cell as the grid shows it: where it has a number format, the value there is its formatted text. */
+function contentOf(cell: Nullable<ICellData>, shown: () => string): ReadCell {
+  const held = cell?.v ?? null;
+  if (held === null) return { value: null, text: "" };
+  if (cell?.t === CellValueType.BOOLEAN) return { value: Boolean(held), text: shown() };
+  if (!errorCodes.has(held)) return { value: held, text: shown() };
+  const note = (cell?.custom as { note?: ErrorNote } | undefined)?.note;
+  const code = String(held);
+  return { value: code, text: code, error: { code, message: (note?.code === code && note.message) || undefined } };
+}
+
+const isLive = (value: Written): value is Live => typeof value === "object" && value !== null;
+
+function gridContent(value: Written): ICellData {
+  if (isLive(value)) return { f: value.formula, v: null, t: null };
+  if (value === null) return { v: null, f: null, t: null };
+  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING, f: null };
 }

@@ -1,14 +1,17 @@
 import type { FUniver } from "@univerjs/presets";
 import { CFRuleType, CFSubRuleType } from "@univerjs/presets/preset-sheets-conditional-formatting";
 import type { IFormulaHighlightCell } from "@univerjs/presets/preset-sheets-conditional-formatting";
-import { areaOf } from "../address";
+import { areaOf } from "../../port/address";
 import type { Book, BookSheet, Mark } from "../book";
 import { markStyles } from "../looks";
+import { referenceTo } from "./port";
 import { gridRange } from "./snapshot";
 import { gridStyle } from "./styles";
 
-/** Marks and pick lists, which the grid's workbook record does not hold. */
+/** Marks, pick lists and names, which the grid's workbook record does not hold. */
 export function addRules(api: FUniver, book: Book): void {
+  for (const { name, sheet, range } of book.tables)
+    api.getActiveWorkbook()?.insertDefinedName(name, referenceTo({ sheet, ...areaOf(range) }));
   for (const sheet of book.sheets) {
     addMarks(api, sheet);
     addPicks(api, sheet);

@@ -1,6 +1,6 @@
 import { BooleanNumber, CellValueType, LocaleType } from "@univerjs/presets";
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/presets";
-import { areaOf } from "../address";
+import { areaOf } from "../../port/address";
 import type { Book, BookCell, BookSheet, Look } from "../book";
 import { looks } from "../looks";
 import { gridStyle } from "./styles";

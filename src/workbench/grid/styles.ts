@@ -13,7 +13,7 @@ export function gridStyle(look: LookStyle, format?: string): IStyleData {
     ff: look.mono ? monoFont : sheetFont,
     fs: look.size ?? 10,
     cl: { rgb: look.ink ?? palette.ink },
-    vt: look.wrap ? VerticalAlign.TOP : VerticalAlign.MIDDLE,
+    vt: VerticalAlign.MIDDLE,
     tb: look.wrap ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW,
     ...(look.bold && { bl: BooleanNumber.TRUE }),
     ...(look.italic && { it: BooleanNumber.TRUE }),

@@ -1,0 +1,52 @@
+import "./style.css";
+import { supplyCustomFunctions } from "./adapter/customFunctions";
+import type { Metadata } from "./adapter/metadata";
+import { greenhouse } from "./greenhouse/book";
+import { showPane } from "./pane";
+import { showSelection } from "./strip";
+
+/** Loads the built functions as Excel would, by a script element after the host's own names are there. */
+function loadScript(address: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const script = document.createElement("script");
+    script.src = address;
+    script.onload = () => resolve();
+    script.onerror = () => reject(new Error(`${address} does not load`));
+    document.head.append(script);
+  });
+}
+
+async function loadMetadata(address: string): Promise<Metadata> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address} does not load (${response.status})`);
+  return (await response.json()) as Metadata;
+}
+
+const byId = (id: string): HTMLElement => {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`the page lacks #${id}`);
+  return found;
+};
+
+async function open(): Promise<void> {
+  const functions = supplyCustomFunctions(globalThis as { CustomFunctions?: unknown });
+  const [metadata, { mountGrid }] = await Promise.all([
+    loadMetadata("functions.json"),
+    import(/* webpackChunkName: "grid" */ "./grid/mount"),
+    loadScript("functions.js"),
+    loadScript("taskpane.js"),
+  ]);
+  const sheet = byId("sheet");
+  sheet.replaceChildren();
+  const { port } = mountGrid(sheet, greenhouse, metadata, functions);
+  // a handle for the console and for tests: the grid itself is a canvas
+  Object.assign(globalThis, { bushcell: { port } });
+  showSelection(byId("strip"), byId("spoken"), port, metadata);
+  showPane(byId("pane"), port);
+}
+
+open().catch((error: unknown) => {
+  const note = document.getElementById("loading") ?? byId("sheet").appendChild(document.createElement("p"));
+  note.className = "loading failed";
+  note.textContent = `The sheet did not open: ${error instanceof Error ? error.message : String(error)}`;
+});
