@@ -33,9 +33,15 @@ export class Deviations {
 }
 export type Zone = ToleranceClass | Deviations;
 
-export interface Fit {
-  readonly hole: ToleranceClass;
-  readonly shaft: ToleranceClass;
+/** The fit code of ISO 286: the class of the hole over that of the shaft. */
+export class Fit {
+  constructor(
+    readonly hole: ToleranceClass,
+    readonly shaft: ToleranceClass,
+  ) {}
+  toString(): string {
+    return `${String(this.hole)}/${String(this.shaft)}`;
+  }
 }
 
 const signed = (value: number): string => `${value > 0 ? "+" : ""}${value}`;
@@ -66,7 +72,7 @@ export function readFit(cell: number | string | boolean, system: System, name: s
   const shaft = second === undefined ? undefined : readClass(second, system, name);
   if (!hole?.isHole || !shaft || shaft.isHole || more.length > 0)
     throw mustBe(name, 'a hole class over a shaft class, as "H7/f7"', cell);
-  return { hole, shaft };
+  return new Fit(hole, shaft);
 }
 
 function readClass(text: string, system: System, name: string): ToleranceClass | undefined {

@@ -174,6 +174,9 @@ describe("reading", () => {
   test.each(["", "Js7", "H", "7", "H77x", "0.05", "0.05/", 7, true])("refuses %s", (text) => {
     expect(() => readZone(text, "metric", "borezone")).toThrow(/^borezone must be ISO 286 class/);
   });
+  test("a fit code shows its classes in STEPS", () => {
+    expect(String(readFit("25 H7/f7", "metric", "fit"))).toBe("H7/f7");
+  });
   test.each(["f7/H7", "H7", "H7/f7/g6", "H7/H7", 5])("no fit: %s", (text) => {
     expect(() => readFit(text, "metric", "fit")).toThrow(/^fit must be a hole class over a shaft class/);
   });
