@@ -23,6 +23,7 @@ export const hostCodes: ReadonlySet<string> = new Set([
   "#CONNECT!",
   "#BUSY!",
   "#GETTING_DATA",
+  "#ERROR!",
 ]);
 
 /** An error of the core, or one that passes through, as the host wants it. */

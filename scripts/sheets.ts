@@ -1,0 +1,75 @@
+/** `npm run build:sheets [-- --out=folder]`: the Google Sheets add-on, Code.gs and appsscript.json, into dist/sheets/. */
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import webpack from "webpack";
+import { catalogue } from "../src/core";
+import { functionText, parametersOf, resultText } from "../src/core/describe";
+import type { Formula } from "../src/core/formula";
+import { version } from "../package.json";
+
+const root = path.join(import.meta.dirname, "..");
+const { values } = parseArgs({ options: { out: { type: "string", default: "dist/sheets" } } });
+const out = path.resolve(root, values.out);
+
+/** The core and its edge as one script that leaves one global, in a form of the language that Apps Script has long read. */
+async function bundle(): Promise<string> {
+  const compiler = webpack({
+    mode: "production",
+    devtool: false,
+    target: ["web", "es2020"],
+    entry: path.join(root, "src/sheets/main.ts"),
+    output: { path: out, filename: "core.js", library: { name: "Bushcell", type: "var" } },
+    resolve: { extensions: [".ts", ".js"] },
+    module: {
+      rules: [
+        { test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { target: "ES2020" } } },
+      ],
+    },
+    performance: { hints: false },
+  });
+  await new Promise<void>((resolve, reject) =>
+    compiler.run((error, stats) => {
+      if (error || stats?.hasErrors()) reject(error ?? new Error(stats!.toString("errors-only")));
+      else compiler.close(() => resolve());
+    }),
+  );
+  const files = ["core.js.LICENSE.txt", "core.js"].map((name) => path.join(out, name));
+  const [licences, code] = files.map((file) => readFileSync(file, "utf8"));
+  for (const file of files) rmSync(file);
+  return code!.replace(/^\/\*! For license information.*\*\/\n/, licences!);
+}
+
+/** A global function with the comment from which Sheets makes its hints. */
+function globalFunction({ spec }: Formula): string {
+  const parameters = parametersOf(spec);
+  const isRest = (name: string) => spec.args[name]?.kind === "rest";
+  const doc = [
+    `${functionText(spec)}.`,
+    "",
+    ...parameters.map((p) => `@param {any} ${p.name} ${p.text}${p.optional ? " (optional)" : ""}`),
+    `@return ${resultText(spec) || "The answer"}`,
+    "@customfunction",
+  ];
+  const list = parameters.map((p) => `${isRest(p.name) ? "..." : ""}${p.name}`).join(", ");
+  return `/**
+${doc.map((line) => ` * ${line}`.trimEnd()).join("\n")}
+ */
+function BUSH_${spec.id}(${list}) {
+  return Bushcell.call("${spec.id}", [${parameters.map((p) => p.name).join(", ")}]);
+}`;
+}
+
+const head = `/**
+ * Bushcell ${version}, functions for sizing self-lubricating polymer plain bearings. MIT licence.
+ * Written by the project's build: paste it whole into Extensions > Apps Script.
+ * Preliminary figures: test in the application, follow local codes, and where a failure can hurt someone have a
+ * licensed engineer decide.
+ */`;
+const settings = { timeZone: "Etc/UTC", dependencies: {}, exceptionLogging: "NONE", runtimeVersion: "V8" };
+
+mkdirSync(out, { recursive: true });
+const code = await bundle();
+writeFileSync(path.join(out, "Code.gs"), [head, code, ...catalogue.map(globalFunction), ""].join("\n\n"));
+writeFileSync(path.join(out, "appsscript.json"), `${JSON.stringify(settings, null, 2)}\n`);
+console.log(`${catalogue.length} functions for Google Sheets in ${path.relative(process.cwd(), out)}`);

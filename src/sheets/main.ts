@@ -1,0 +1,29 @@
+import { catalogue } from "../core";
+import { BushError } from "../core/errors";
+import { answer } from "../edge/sheet";
+import { SheetsError, sheets } from "./host";
+
+const formulas = new Map(catalogue.map((f) => [f.spec.id, f]));
+
+/**
+ * One call from a Google sheet: a single cell arrives as a scalar, a range as rows, a blank as "", a left-out argument
+ * as undefined. An answer of one cell leaves as a scalar, and its error by `throw`, the only way that Sheets has; an
+ * error among other cells leaves as text.
+ */
+export function call(id: string, given: readonly unknown[]): unknown {
+  const f = formulas.get(id);
+  if (!f) throw new Error(`${id} is not a function of Bushcell`);
+  const cells = answer(f, given.map(received), sheets);
+  const [[first]] = cells as [[unknown]];
+  if (cells.length > 1 || cells[0]!.length > 1) return cells.map((line) => line.map(shown));
+  if (first instanceof SheetsError) throw new Error(first.message);
+  return first;
+}
+
+const shown = (cell: unknown): unknown => (cell instanceof SheetsError ? cell.text : cell);
+
+/** Text that an answer of ours left in a cell as an error passes through as that error. */
+function received(raw: unknown): unknown {
+  if (Array.isArray(raw)) return raw.map(received);
+  return typeof raw === "string" && /^#(VALUE!|N\/A) ./.test(raw) ? new BushError("passed", raw, raw) : raw;
+}
