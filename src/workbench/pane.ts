@@ -2,7 +2,11 @@ import type { SheetPort } from "../port/sheet";
 
 /** What the built taskpane.js leaves on the page. */
 interface BuiltPane {
-  mount(element: HTMLElement, port: SheetPort, host: { name: string; theme(): "light"; explainsCells: true }): () => void;
+  mount(
+    element: HTMLElement,
+    port: SheetPort,
+    host: { name: string; theme(): "light"; explainsCells: true },
+  ): () => void;
 }
 
 /** The add-in's own pane, as built, beside the local sheet; the page is light, and the strip below explains cells. */

@@ -1,0 +1,139 @@
+/// <reference types="office-js" />
+import { addressOf } from "../port/address";
+import type { Block, Corner, NamedTable, Place, ReadCell, SheetPort, Written } from "../port/sheet";
+
+/** The port of Excel; the only file that calls Excel.run. */
+export const excelPort = (): SheetPort => ({
+  selection: () =>
+    Excel.run(async (context) => placeOf(context, context.workbook.getSelectedRange())).catch(() => undefined),
+  read: (place) => Excel.run((context) => read(context, place)),
+  write: (at, block) =>
+    Excel.run(async (context) => {
+      rangeOf(context, sizeOf(at, block)).formulas = block.map((line) => line.map(content));
+      await context.sync();
+    }),
+  spillOf: (at) =>
+    Excel.run(async (context) => {
+      const range = rangeOf(context, { ...at, rows: 1, cols: 1 }).getSpillingToRangeOrNullObject();
+      range.load("isNullObject");
+      await context.sync();
+      return range.isNullObject ? undefined : placeOf(context, range);
+    }),
+  tables: () => Excel.run(tables),
+  addTable: (name, block) => Excel.run((context) => addTable(context, name, block)),
+  select: (place) =>
+    Excel.run(async (context) => {
+      rangeOf(context, place).select();
+      await context.sync();
+    }),
+  watch,
+});
+
+const corner = "rowIndex,columnIndex,rowCount,columnCount";
+
+async function placeOf(context: Excel.RequestContext, range: Excel.Range): Promise<Place> {
+  range.load(`${corner},worksheet/name`);
+  await context.sync();
+  const { rowIndex: row, columnIndex: col, rowCount: rows, columnCount: cols } = range;
+  return { sheet: range.worksheet.name, row, col, rows, cols };
+}
+
+const rangeOf = (context: Excel.RequestContext, { sheet, row, col, rows, cols }: Place): Excel.Range =>
+  context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, col, rows, cols);
+
+const sizeOf = (at: Corner, block: Block): Place => ({ ...at, rows: block.length, cols: block[0]?.length ?? 0 });
+
+/** Whole columns are read as far down as the sheet is used. */
+async function read(context: Excel.RequestContext, place: Place): Promise<ReadCell[][]> {
+  const used = context.workbook.worksheets.getItem(place.sheet).getUsedRangeOrNullObject(true);
+  used.load("isNullObject,rowIndex,rowCount");
+  await context.sync();
+  const rows = used.isNullObject ? 1 : Math.min(place.rows, Math.max(1, used.rowIndex + used.rowCount - place.row));
+  const range = rangeOf(context, { ...place, rows });
+  range.load("values,text,formulas,valueTypes");
+  await context.sync();
+  return range.values.map((line, r) =>
+    line.map((value: string | number | boolean, c) =>
+      cellOf(value, range.text[r]![c]!, String(range.formulas[r]![c]), range.valueTypes[r]![c]!),
+    ),
+  );
+}
+
+const cellOf = (
+  value: string | number | boolean,
+  text: string,
+  formula: string,
+  type: Excel.RangeValueType | string,
+): ReadCell => ({
+  value: type === "Empty" || value === "" ? null : value,
+  text,
+  ...(formula.startsWith("=") && formula !== value && { formula }),
+  ...(type === "Error" && { error: { code: String(value) } }),
+});
+
+/** Excel reads typed text: the apostrophe keeps it text, and is not part of the value. */
+function content(value: Written): string | number {
+  if (value === null) return "";
+  if (typeof value === "object") return value.formula;
+  return typeof value === "number" || isPlainWord(value) ? value : `'${value}`;
+}
+
+/** Words that Excel cannot take for a formula, number, date or truth value. */
+const isPlainWord = (text: string): boolean =>
+  text === "" || (/^\p{L}[^\d]*$/u.test(text) && !/^(true|false)$/i.test(text));
+
+async function tables(context: Excel.RequestContext): Promise<NamedTable[]> {
+  const all = context.workbook.tables;
+  all.load("items/name");
+  await context.sync();
+  const found: NamedTable[] = [];
+  for (const { name } of all.items) found.push(await namedTable(context, name));
+  return found;
+}
+
+const namedTable = async (context: Excel.RequestContext, name: string): Promise<NamedTable> => ({
+  name,
+  place: await placeOf(context, context.workbook.tables.getItem(name).getRange()),
+  reference: `${name}[#All]`,
+});
+
+async function addTable(context: Excel.RequestContext, name: string, block: Block): Promise<NamedTable> {
+  const { tables, worksheets } = context.workbook;
+  tables.load("items/name");
+  worksheets.load("items/name");
+  await context.sync();
+  const taken = new Set([...tables.items, ...worksheets.items].map((item) => item.name.toUpperCase()));
+  let free = name;
+  for (let i = 2; taken.has(free.toUpperCase()); i++) free = `${name}${i}`;
+  const sheet = worksheets.add(free);
+  const range = sheet.getRangeByIndexes(0, 0, block.length, block[0]?.length ?? 0);
+  range.formulas = block.map((line) => line.map(content));
+  const table = sheet.tables.add(`A1:${addressOf(block.length - 1, (block[0]?.length ?? 1) - 1)}`, true);
+  table.name = free;
+  range.format.autofitColumns();
+  sheet.activate();
+  await context.sync();
+  return { name: free, place: sizeOf({ sheet: free, row: 0, col: 0 }, block), reference: `${free}[#All]` };
+}
+
+function watch(changed: () => void): () => void {
+  const call = async () => changed();
+  const adding = Excel.run(async (context) => {
+    const { workbook } = context;
+    const ends = [
+      workbook.onSelectionChanged.add(call),
+      workbook.worksheets.onChanged.add(call),
+      workbook.worksheets.onCalculated.add(call),
+    ];
+    await context.sync();
+    return ends;
+  });
+  return () => {
+    void adding.then((ends) =>
+      Excel.run(ends[0]!.context, async (context) => {
+        ends.forEach((end) => end.remove());
+        await context.sync();
+      }),
+    );
+  };
+}

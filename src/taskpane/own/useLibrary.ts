@@ -1,0 +1,79 @@
+import { useCallback, useEffect, useState } from "react";
+import { plainCell } from "../../edge/cells";
+import { libraryOf, parseGrades, propertyNamed } from "../../core/grade";
+import type { Library } from "../../core/grade";
+import type { System } from "../../core/kinds";
+import type { NamedTable, ReadCell, SheetPort } from "../../port/sheet";
+import { useWatch } from "../parts/useSheet";
+
+export interface OwnGrades {
+  /** Tables of the workbook that have a column of grades. */
+  readonly tables: readonly NamedTable[];
+  readonly inUse?: NamedTable;
+  readonly library: Library;
+  /** How many grades the table in use gives. */
+  readonly count: number;
+  /** Why the table in use cannot be used: every formula that names it answers with the first of these. */
+  readonly faults: readonly string[];
+  choose(table: NamedTable | undefined): void;
+  refresh(): Promise<readonly NamedTable[]>;
+}
+
+interface Read {
+  readonly library: Library;
+  readonly count: number;
+  readonly faults: readonly string[];
+}
+const builtIn: Read = { library: libraryOf(), count: 0, faults: [] };
+
+/** The library and, in front of it, the grades of the workbook's table that is in use. */
+export function useLibrary(port: SheetPort, system: System): OwnGrades {
+  const [tables, setTables] = useState<readonly NamedTable[]>([]);
+  const [inUse, setInUse] = useState<NamedTable>();
+  const [read, setRead] = useState<Read>(builtIn);
+
+  const refresh = useCallback(async () => {
+    const found = await gradeTables(port);
+    setTables(found);
+    return found;
+  }, [port]);
+
+  useEffect(() => {
+    refresh().then(
+      (found) => setInUse((now) => now ?? found[0]),
+      () => setTables([]),
+    );
+  }, [refresh]);
+
+  const reread = useCallback(() => {
+    if (!inUse) return setRead(builtIn);
+    readTable(port, inUse, system).then(setRead, (error: Error) =>
+      setRead({ ...builtIn, faults: [`${inUse.name} cannot be read: ${error.message}`] }),
+    );
+  }, [port, inUse, system]);
+  useEffect(reread, [reread]);
+  useWatch(port, reread);
+
+  return { tables, inUse, ...read, choose: setInUse, refresh };
+}
+
+async function gradeTables(port: SheetPort): Promise<NamedTable[]> {
+  const found: NamedTable[] = [];
+  for (const table of await port.tables()) {
+    const [headings = []] = await port.read({ ...table.place, rows: 1 });
+    const known = headings.flatMap(({ value }) => (typeof value === "string" ? [propertyNamed(value)?.key] : []));
+    if (known.includes("grade") && known.filter(Boolean).length > 1) found.push(table);
+  }
+  return found;
+}
+
+/** A table with a fault is used by no formula, so the pane does not use it either. */
+async function readTable(port: SheetPort, { name, place }: NamedTable, system: System): Promise<Read> {
+  const cells = plainCells(await port.read(place));
+  const { grades, unknownColumns, faults } = parseGrades(cells, system, name);
+  if (faults.length > 0) return { ...builtIn, faults: faults.map((fault) => fault.message) };
+  return { library: libraryOf(grades, unknownColumns), count: grades.length, faults: [] };
+}
+
+export const plainCells = (cells: readonly (readonly ReadCell[])[]) =>
+  cells.map((row) => row.map((cell) => plainCell(cell.error?.code ?? cell.value)));

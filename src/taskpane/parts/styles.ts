@@ -1,0 +1,53 @@
+import { makeStyles, tokens } from "@fluentui/react-components";
+
+/** What the panels share. */
+export const useShared = makeStyles({
+  panel: {
+    flexGrow: 1,
+    minHeight: 0,
+    overflowY: "auto",
+    padding: "12px",
+    display: "flex",
+    flexDirection: "column",
+    gap: "12px",
+  },
+  row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
+  pair: { display: "grid", gridTemplateColumns: "minmax(0, 1fr) minmax(0, 1fr)", gap: "8px", alignItems: "start" },
+  heading: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase400,
+    lineHeight: tokens.lineHeightBase400,
+    fontWeight: tokens.fontWeightSemibold,
+  },
+  minor: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    fontWeight: tokens.fontWeightSemibold,
+  },
+  quiet: {
+    margin: 0,
+    color: tokens.colorNeutralForeground2,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
+  text: { margin: 0 },
+  list: { margin: 0, paddingLeft: "18px" },
+  table: {
+    width: "100%",
+    borderCollapse: "collapse",
+    fontSize: tokens.fontSizeBase200,
+    "& th, & td": {
+      textAlign: "left",
+      verticalAlign: "top",
+      padding: "3px 8px 3px 0",
+      borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+      overflowWrap: "anywhere",
+      fontWeight: tokens.fontWeightRegular,
+    },
+    "& thead th": { fontWeight: tokens.fontWeightSemibold },
+  },
+  wide: { overflowX: "auto" },
+  mono: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, overflowWrap: "anywhere" },
+  summary: { cursor: "pointer", color: tokens.colorBrandForegroundLink, fontSize: tokens.fontSizeBase200 },
+});

@@ -1,0 +1,290 @@
+import { Button, Input, Select, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { memo, useDeferredValue, useMemo, useState } from "react";
+import { kindText, property, rank, standingCautions } from "../../core/grade";
+import type { Duty, GradeKind, Library, PropertyKey, Ranked } from "../../core/grade";
+import type { System } from "../../core/kinds";
+import { kinds } from "../../core/kinds";
+import { kindOf } from "../../core/grade";
+import { Notice } from "../parts/Notice";
+import { useShared } from "../parts/styles";
+import { filterRanked, noFilter, numberProperties } from "./filter";
+import type { Filter, Order } from "./filter";
+import { GradeSheet } from "./GradeSheet";
+import { UseBar } from "./UseBar";
+import { ownCautions, reasonsOf, verdictWords } from "./words";
+
+export const mostChosen = 3;
+
+const useStyles = makeStyles({
+  filters: { display: "grid", gap: "8px" },
+  bound: { display: "grid", gridTemplateColumns: "minmax(0, 1fr) minmax(0, 1fr)", gap: "8px" },
+  list: { listStyle: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", flexShrink: 0 },
+  item: {
+    // rows outside the view cost neither layout nor paint, so that 500 of them scroll smoothly
+    contentVisibility: "auto",
+    containIntrinsicSize: "auto 96px",
+    padding: "10px 0",
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+    display: "grid",
+    gap: "4px",
+  },
+  top: { display: "flex", alignItems: "baseline", gap: "8px" },
+  name: {
+    flexGrow: 1,
+    minWidth: 0,
+    textAlign: "left",
+    font: "inherit",
+    fontWeight: tokens.fontWeightSemibold,
+    color: tokens.colorBrandForegroundLink,
+    background: "none",
+    border: 0,
+    padding: 0,
+    cursor: "pointer",
+    overflowWrap: "anywhere",
+    textDecorationLine: "underline",
+    textUnderlineOffset: "2px",
+  },
+  choose: { display: "flex", alignItems: "center", gap: "4px", fontSize: tokens.fontSizeBase200, whiteSpace: "nowrap" },
+  box: { accentColor: tokens.colorBrandBackground, margin: 0, width: "16px", height: "16px" },
+  chosen: { position: "sticky", top: 0, zIndex: 1, backgroundColor: tokens.colorNeutralBackground1, padding: "4px 0" },
+});
+
+interface Props {
+  duty: Duty | undefined;
+  library: Library;
+  system: System;
+  chosen: readonly string[];
+  setChosen(names: readonly string[]): void;
+  onDuty(): void;
+}
+
+export function Shortlist({ duty, library, system, chosen, setChosen, onDuty }: Props) {
+  const s = useShared();
+  const own = useStyles();
+  const [filter, setFilter] = useState(noFilter);
+  const [order, setOrder] = useState<Order>("rank");
+  const [shown, setShown] = useState<readonly string[]>([]);
+  const settled = useDeferredValue(duty);
+  const wanted = useDeferredValue(filter);
+  const ranked = useMemo(() => (settled ? rank(settled, library) : []), [settled, library]);
+  const { list, fault } = useMemo(() => filterRanked(ranked, wanted, order, system), [ranked, wanted, order, system]);
+
+  if (!duty || !settled)
+    return (
+      <section className={s.panel} aria-label="Shortlist">
+        <Notice intent="info" title="No duty yet." actions={<Button onClick={onDuty}>State the duty</Button>}>
+          The grades are judged for a load, a size, a motion and a temperature.
+        </Notice>
+      </section>
+    );
+
+  const sheet = shown.flatMap((name) => ranked.filter(({ grade }) => grade.name === name));
+  if (sheet.length > 0)
+    return <GradeSheet ranked={sheet} duty={duty} library={library} system={system} onBack={() => setShown([])} />;
+
+  const toggle = (name: string) =>
+    setChosen(chosen.includes(name) ? chosen.filter((other) => other !== name) : [...chosen, name].slice(-mostChosen));
+  return (
+    <section className={s.panel} aria-label="Shortlist">
+      <Filters filter={filter} setFilter={setFilter} order={order} setOrder={setOrder} system={system} />
+      {fault && <Notice intent="error">{fault}</Notice>}
+      <div className={mergeClasses(s.row, own.chosen)}>
+        <span role="status" className={s.quiet}>
+          {countText(list, ranked.length)}
+        </span>
+        {chosen.length > 1 && (
+          <Button size="small" appearance="primary" onClick={() => setShown(chosen)}>
+            Compare {chosen.length}
+          </Button>
+        )}
+      </div>
+      {list.length === 0 && <p className={s.text}>No grade passes the filter. Widen it, or clear it.</p>}
+      <ol className={own.list}>
+        {list.map((one) => (
+          <Item
+            key={one.grade.name}
+            one={one}
+            duty={settled}
+            library={library}
+            system={system}
+            isChosen={chosen.includes(one.grade.name)}
+            toggle={toggle}
+            show={setShown}
+          />
+        ))}
+      </ol>
+      <Standing />
+    </section>
+  );
+}
+
+function countText(list: readonly Ranked[], all: number): string {
+  const fits = list.filter(({ word }) => word === "fits").length;
+  const total = list.length === all ? `${all} grades` : `${list.length} of ${all} grades`;
+  return `${total}, ${fits === 1 ? "1 fits" : `${fits} fit`}`;
+}
+
+interface ItemProps {
+  one: Ranked;
+  duty: Duty;
+  library: Library;
+  system: System;
+  isChosen: boolean;
+  toggle(name: string): void;
+  show(names: readonly string[]): void;
+}
+
+const Item = memo(
+  function Item({ one, duty, library, system, isChosen, toggle, show }: ItemProps) {
+    const s = useShared();
+    const own = useStyles();
+    const { grade, governing } = one;
+    const reasons = reasonsOf(one, system);
+    const cautions = ownCautions(one, duty, system, library);
+    return (
+      <li className={own.item}>
+        <div className={own.top}>
+          <button type="button" className={own.name} onClick={() => show([grade.name])}>
+            {grade.name}
+          </button>
+          <label className={own.choose}>
+            <input
+              type="checkbox"
+              className={own.box}
+              checked={isChosen}
+              onChange={() => toggle(grade.name)}
+              aria-label={`Choose ${grade.name} to compare`}
+            />
+            compare
+          </label>
+        </div>
+        <p className={s.quiet}>
+          {kindText[grade.kind]}
+          {grade.values.family && ` · ${grade.values.family}`}
+        </p>
+        <UseBar check={governing} />
+        <p className={s.text}>{verdictWords(one, system)}</p>
+        {reasons.length > 0 && (
+          <ul className={s.list}>
+            {reasons.map((reason) => (
+              <li key={reason}>{reason}</li>
+            ))}
+          </ul>
+        )}
+        {cautions.length > 0 && (
+          <details>
+            <summary className={s.summary}>
+              {cautions.length === 1 ? "1 caution" : `${cautions.length} cautions`}
+            </summary>
+            <ul className={mergeClasses(s.list, s.quiet)}>
+              {cautions.map((caution) => (
+                <li key={caution}>{caution}</li>
+              ))}
+            </ul>
+          </details>
+        )}
+      </li>
+    );
+  },
+  (a, b) =>
+    a.one === b.one && a.isChosen === b.isChosen && a.system === b.system && (a.isChosen || a.toggle === b.toggle),
+);
+
+/** What every verdict carries. */
+export function Standing() {
+  const s = useShared();
+  return (
+    <aside aria-label="Cautions that always hold">
+      <ul className={mergeClasses(s.list, s.quiet)}>
+        {standingCautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </aside>
+  );
+}
+
+interface FilterProps {
+  filter: Filter;
+  setFilter(filter: Filter): void;
+  order: Order;
+  setOrder(order: Order): void;
+  system: System;
+}
+
+function Filters({ filter, setFilter, order, setOrder, system }: FilterProps) {
+  const s = useShared();
+  const own = useStyles();
+  const set = (part: Partial<Filter>) => setFilter({ ...filter, ...part });
+  const unit = filter.property ? kinds[kindOf(property(filter.property))!][system] : "";
+  return (
+    <div className={own.filters} role="search" aria-label="Sort and filter">
+      <Input
+        type="search"
+        placeholder="Find by name, family or word"
+        aria-label="Find by name, family or word"
+        value={filter.text}
+        onChange={(_, { value }) => set({ text: value })}
+      />
+      <details>
+        <summary className={s.summary}>Sort and filter</summary>
+        <div className={own.filters} style={{ marginTop: 8 }}>
+          <div className={own.bound}>
+            <Select aria-label="Sort by" value={order} onChange={(_, { value }) => setOrder(value as Order)}>
+              <option value="rank">by verdict</option>
+              <option value="name">by name</option>
+              {numberProperties.map((p) => (
+                <option key={p.key} value={p.key}>
+                  by {p.heading}
+                </option>
+              ))}
+            </Select>
+            <Select
+              aria-label="Kind of grade"
+              value={filter.kind}
+              onChange={(_, { value }) => set({ kind: value as GradeKind | "" })}
+            >
+              <option value="">all kinds</option>
+              {Object.entries(kindText).map(([kind, text]) => (
+                <option key={kind} value={kind}>
+                  {text}
+                </option>
+              ))}
+            </Select>
+          </div>
+          <Select
+            aria-label="Property to bound"
+            value={filter.property}
+            onChange={(_, { value }) => set({ property: value as PropertyKey | "" })}
+          >
+            <option value="">any property</option>
+            {numberProperties.map((p) => (
+              <option key={p.key} value={p.key}>
+                {p.heading}
+              </option>
+            ))}
+          </Select>
+          {filter.property !== "" && (
+            <div className={own.bound}>
+              <Select
+                aria-label="Side of the bound"
+                value={filter.side}
+                onChange={(_, { value }) => set({ side: value as Filter["side"] })}
+              >
+                <option value="least">at least</option>
+                <option value="most">at most</option>
+              </Select>
+              <Input
+                aria-label="Bound"
+                value={filter.bound}
+                onChange={(_, { value }) => set({ bound: value })}
+                contentAfter={unit ? <span aria-hidden>{unit}</span> : undefined}
+                input={{ style: { minWidth: 0, width: "100%" } }}
+              />
+            </div>
+          )}
+        </div>
+      </details>
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+import { cautionsOf, measure, reasonOf, standingCautions } from "../../core/grade";
+import type { Check, Duty, Library, Ranked } from "../../core/grade";
+import { property } from "../../core/grade";
+import type { System } from "../../core/kinds";
+
+/** The verdict in words, for a person who sees no bar. */
+export function verdictWords({ word, governing }: Ranked, system: System): string {
+  if (word === "no data") return `Cannot be judged: no data on ${property(governing.property).heading}`;
+  return word === "fits" ? `Fits; ${reasonOf(governing, system)} governs` : "Fails";
+}
+
+/** One line for every criterion that fails or lacks its datum. */
+export function reasonsOf({ checks, word }: Ranked, system: System): string[] {
+  return checks
+    .filter((check) => check.verdict === "fails" || (check.verdict === "no data" && word !== "no data"))
+    .map((check) => reasonLine(check, system));
+}
+
+function reasonLine(check: Check, system: System): string {
+  if (check.verdict === "no data") return `no data on ${property(check.property).heading}`;
+  const { kind, value, limit, use } = check;
+  if (use === undefined || value === undefined || limit === undefined) return reasonOf(check, system);
+  return `${reasonOf(check, system)}: ${short(kind, value, system)} against ${short(kind, limit, system)}`;
+}
+
+const short = (kind: Check["kind"], value: number, system: System): string =>
+  measure(kind, Number(value.toPrecision(4)), system);
+
+/** The cautions of this grade alone; those that every verdict carries are shown once. */
+export const ownCautions = ({ grade }: Ranked, duty: Duty, system: System, library: Library): string[] =>
+  cautionsOf(grade, duty, system, library).filter((caution) => !standingCautions.includes(caution));

@@ -1,0 +1,67 @@
+import { makeStyles, tokens } from "@fluentui/react-components";
+import { scaleLinear } from "d3-scale";
+import type { FitRow } from "./fit";
+
+interface Props {
+  readonly rows: readonly FitRow[];
+  readonly unit: string;
+  readonly temperatureUnit: string;
+  readonly summaryId: string;
+}
+
+const width = 320;
+const rowHeight = 44;
+const left = 8;
+const right = 8;
+const foot = 34;
+
+const useStyles = makeStyles({
+  chart: { width: "100%", maxWidth: "520px", height: "auto", display: "block", flexShrink: 0 },
+  text: { fill: tokens.colorNeutralForeground2, fontSize: "11px" },
+  name: { fill: tokens.colorNeutralForeground1, fontSize: "12px" },
+  grid: { stroke: tokens.colorNeutralStroke2 },
+  zero: { stroke: tokens.colorNeutralForeground1, strokeWidth: 2 },
+  range: { fill: "none", stroke: tokens.colorBrandForeground1, strokeWidth: 2 },
+  likely: { fill: tokens.colorBrandForeground1 },
+});
+
+/** One bar per state from least to greatest clearance; the filled part is the root-sum-square band. Left of zero it binds. */
+export function ClearanceChart({ rows, unit, temperatureUnit, summaryId }: Props) {
+  const s = useStyles();
+  const ends = rows.flatMap(({ clearance, likely }) => [...(clearance ?? []), ...(likely ?? [])]);
+  const x = scaleLinear([Math.min(0, ...ends), Math.max(0, ...ends)], [left, width - right]).nice(4);
+  const height = rows.length * rowHeight + foot;
+  return (
+    <svg className={s.chart} viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={summaryId}>
+      {x.ticks(4).map((value) => (
+        <g key={value}>
+          <line className={value === 0 ? s.zero : s.grid} x1={x(value)} x2={x(value)} y1={0} y2={height - foot} />
+          <text className={s.text} x={x(value)} y={height - foot + 14} textAnchor={anchor(x(value))}>
+            {Number(value.toPrecision(6))}
+          </text>
+        </g>
+      ))}
+      <text className={s.text} x={width / 2} y={height - 4} textAnchor="middle">
+        running clearance, {unit}
+      </text>
+      {rows.map(({ state, temperature, clearance, likely, verdict }, i) => {
+        const y = i * rowHeight;
+        return (
+          <g key={state}>
+            <text className={s.name} x={left} y={y + 15}>
+              {state}, {Number(temperature.toPrecision(4))} {temperatureUnit}: {verdict}
+            </text>
+            {likely && (
+              <rect className={s.likely} x={x(likely[0])} width={x(likely[1]) - x(likely[0])} y={y + 23} height={10} />
+            )}
+            {clearance && (
+              <path className={s.range} d={`M${x(clearance[0])} ${y + 21}v14m0 -7H${x(clearance[1])}m0 -7v14`} />
+            )}
+          </g>
+        );
+      })}
+    </svg>
+  );
+}
+
+const anchor = (x: number): "start" | "middle" | "end" => (x < 24 ? "start" : x > width - 24 ? "end" : "middle");

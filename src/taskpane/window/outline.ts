@@ -1,0 +1,82 @@
+import { assess } from "../../core/grade";
+import type { Check, Duty, Grade } from "../../core/grade";
+import { pressureSpeed } from "../../core/pv/pv";
+
+/** A point of the chart, in working units. */
+export interface Point {
+  readonly speed: number;
+  readonly pressure: number;
+}
+
+/** The limits of a grade in this duty; `undefined` is no data. */
+export interface Bounds {
+  readonly pressure?: number;
+  readonly speed?: number;
+  readonly pv?: number;
+}
+
+/** Limits as the checks of the duty have them: at its temperature and with its design factor. */
+export function boundsOf(grade: Grade, duty: Duty): Bounds {
+  const checks = assess(grade, duty);
+  return {
+    pressure: limit(checks, "running pressure"),
+    speed: limit(checks, "speed"),
+    pv: limit(checks, "PV"),
+  };
+}
+const limit = (checks: readonly Check[], criterion: string): number | undefined =>
+  checks.find((check) => check.criterion === criterion)?.limit;
+
+/** Where the duty stands: its pressure with the impact factor. */
+export const pointOf = (duty: Duty): Point => ({
+  speed: duty.speed,
+  pressure: duty.pressure * (duty.impactFactor ?? 1),
+});
+
+export const pvOf = ({ pressure, speed }: Point): number => pressureSpeed({ pressure, speed });
+
+/** The part of the plane that a chart shows. */
+export interface Frame {
+  readonly speed: readonly [number, number];
+  readonly pressure: readonly [number, number];
+}
+
+/** Whole decades around all points and limits, at least one each way. */
+export function frameOf(points: readonly Point[], bounds: readonly Bounds[]): Frame {
+  const speeds = [...points.map((p) => p.speed), ...bounds.flatMap((b) => b.speed ?? [])];
+  const pressures = [...points.map((p) => p.pressure), ...bounds.flatMap((b) => b.pressure ?? [])];
+  return { speed: decades(speeds, [0.01, 1]), pressure: decades(pressures, [0.1, 10]) };
+}
+
+function decades(values: readonly number[], otherwise: [number, number]): [number, number] {
+  const known = values.filter((value) => value > 0);
+  if (known.length === 0) return otherwise;
+  // a little room, so that nothing lies on the frame
+  const low = Math.floor(Math.log10(Math.min(...known) / 1.3));
+  const high = Math.ceil(Math.log10(Math.max(...known) * 1.3));
+  return [10 ** (high - low < 2 ? high - 2 : low), 10 ** high];
+}
+
+/**
+ * The edge of what a grade bears, from the left of the frame to its foot: pressure limit, PV line, speed limit. A limit
+ * without data leaves that side open, so the edge ends at the frame.
+ */
+export function edgeOf({ pressure, speed, pv }: Bounds, frame: Frame): Point[] {
+  const [v0, v1] = frame.speed;
+  const [p0, p1] = frame.pressure;
+  const right = Math.min(speed ?? Infinity, v1);
+  const top = Math.min(pressure ?? Infinity, p1);
+  if (pv === undefined) {
+    const edge: Point[] = pressure === undefined ? [] : [at(v0, top), at(right, top)];
+    return speed === undefined ? edge : [...edge, at(right, top), at(right, p0)];
+  }
+  const edge: Point[] = [];
+  const start = Math.max(v0, Math.min(right, pv / top));
+  const foot = Math.min(right, Math.max(v0, pv / p0));
+  if (pressure !== undefined) edge.push(at(v0, top));
+  edge.push(at(start, Math.min(top, pv / start)));
+  if (foot > start) edge.push(at(foot, Math.max(p0, pv / foot)));
+  if (speed !== undefined && right === speed) edge.push(at(right, p0));
+  return edge;
+}
+const at = (speed: number, pressure: number): Point => ({ speed, pressure });
