@@ -14,16 +14,20 @@ export interface Bounds {
 /** 0 K in °C: no temperature argument may be below it. */
 const absoluteZero = -273.15;
 
-/** The test of one kind of argument made ready for a loop over many values; NaN fails it. */
-export function insideTest(bounds: Bounds): (value: number) => boolean {
-  const least = bounds.above ?? bounds.from ?? (bounds.kind === "temperature" ? absoluteZero : -Number.MAX_VALUE);
-  const most = bounds.below ?? bounds.to ?? Number.MAX_VALUE;
-  const withLeast = bounds.above === undefined;
-  const withMost = bounds.below === undefined;
-  return (value) => (value > least || (withLeast && value === least)) && (value < most || (withMost && value === most));
+/** Bounds as four plain values, ready for a loop; where none is given, every finite number lies inside. */
+export function limitsOf({ kind, above, from, below, to }: Bounds) {
+  return {
+    least: above ?? from ?? (kind === "temperature" ? absoluteZero : -Number.MAX_VALUE),
+    most: below ?? to ?? Number.MAX_VALUE,
+    withLeast: above === undefined,
+    withMost: below === undefined,
+  };
 }
 
-export const isInside = (bounds: Bounds, value: number): boolean => insideTest(bounds)(value);
+export function isInside(bounds: Bounds, value: number): boolean {
+  const { least, most, withLeast, withMost } = limitsOf(bounds);
+  return (value > least || (withLeast && value === least)) && (value < most || (withMost && value === most));
+}
 
 /** Throws where a working-unit value is not finite or outside its bounds; the message speaks the sheet's unit system. */
 export function checkDomain(name: string, bounds: Bounds, value: number, system: System, found: unknown): void {

@@ -137,27 +137,27 @@ function wrongUnit(name: string, kind: Kind, unit: string): BushError {
 }
 
 const systemScales = new Map<string, Scale>();
-function systemScale(kind: Kind, system: System): Scale {
-  const key = `${kind} ${system}`;
-  let scale = systemScales.get(key);
+/** How plain numbers of a sheet's unit system convert: working = (given - offset) * factor. */
+export function scaleIn(kind: Kind, system: System): Scale {
+  if (system === "metric") return same;
+  let scale = systemScales.get(kind);
   if (!scale) {
     scale = scaleOf("units", kind, kinds[kind][system]);
-    systemScales.set(key, scale);
+    systemScales.set(kind, scale);
   }
   return scale;
 }
+const same: Scale = { offset: 0, factor: 1 };
 
 /** A plain number in the sheet's unit system, as a working value. */
 export function toWorking(kind: Kind, value: number, system: System): number {
-  if (system === "metric") return value;
-  const { offset, factor } = systemScale(kind, system);
+  const { offset, factor } = scaleIn(kind, system);
   return (value - offset) * factor;
 }
 
 /** A working value in the sheet's unit system. */
 export function fromWorking(kind: Kind, value: number, system: System): number {
-  if (system === "metric") return value;
-  const { offset, factor } = systemScale(kind, system);
+  const { offset, factor } = scaleIn(kind, system);
   return value / factor + offset;
 }
 

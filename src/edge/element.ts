@@ -1,11 +1,9 @@
 import { readCell } from "../core/cell";
-import { insideTest } from "../core/domain";
 import { BushError, clash, isMissing, mustBe, orList } from "../core/errors";
 import { isNumberArg } from "../core/formula";
-import type { Arg, ChoiceArg, NumberArg } from "../core/formula";
+import type { Arg, ChoiceArg } from "../core/formula";
 import type { System } from "../core/kinds";
 import { readSpan } from "../core/span";
-import { toWorking } from "../core/units";
 import { matrixOf, plainCell } from "./cells";
 
 /** An argument that combines element by element; a step of 0 repeats its only row or column. */
@@ -41,53 +39,6 @@ export function combinedShape(elements: readonly Element[]): [number, number] {
   return [rows, cols];
 }
 const size = (e: Element): string => `${e.rows}×${e.cols}`;
-
-/** Stands for a cell that needs a closer look: blank, faulty, or text where a number is wanted. For numbers it is NaN. */
-export const unread = Symbol("unread");
-
-/**
- * All cells of an element read ahead, column by column: plain numbers in one tight loop that meets neither text nor
- * unit algebra. What does not pass stays unread, and its row is read again with all the messages.
- */
-export function readAhead(e: Element, system: System): ArrayLike<unknown> {
-  return isNumberArg(e.arg) ? numbersAhead(e, e.arg, system) : wordsAhead(e, system);
-}
-
-function numbersAhead({ cells, rows, cols }: Element, arg: NumberArg, system: System): Float64Array {
-  const out = new Float64Array(rows * cols);
-  const inside = insideTest(arg);
-  const isMetric = system === "metric";
-  let at = 0;
-  for (const line of cells)
-    for (const cell of line) {
-      const value = typeof cell !== "number" ? NaN : isMetric ? cell : toWorking(arg.kind, cell, system);
-      out[at++] = inside(value) ? value : NaN;
-    }
-  // one value, or one left out, is read in full once instead of once a row
-  if (out.length === 1 && Number.isNaN(out[0])) out[0] = once({ cells, rows, cols, arg, name: "" }, system);
-  return out;
-}
-
-function once(e: Element, system: System): number {
-  try {
-    const value = readElement(e, e.cells[0]![0], system);
-    return typeof value === "number" ? value : NaN;
-  } catch {
-    return NaN;
-  }
-}
-
-function wordsAhead(e: Element, system: System): unknown[] {
-  return e.cells.flatMap((line) =>
-    line.map((cell) => {
-      try {
-        return readElement(e, cell, system);
-      } catch {
-        return unread;
-      }
-    }),
-  );
-}
 
 /** One cell of an argument as the calculation takes it; throws what is wrong with it. */
 export function readElement({ name, arg }: Element, raw: unknown, system: System): unknown {

@@ -19,10 +19,11 @@ import { kinds, systems } from "../core/kinds";
 import type { Kind, System } from "../core/kinds";
 import { fromWorking } from "../core/units";
 import { matrixOf, plainCell } from "./cells";
-import { cellOf, combinedShape, element, isRange, numbersAhead, readElement, unread, wordsAhead } from "./element";
+import { cellOf, combinedShape, element, isRange, readElement } from "./element";
 import type { Element } from "./element";
 import { office, toHostError } from "./host";
 import type { Host } from "./host";
+import { PlainRows } from "./plain";
 
 const unitsArg: ChoiceArg = {
   kind: "choice",
@@ -86,65 +87,44 @@ class Call {
 
   /** One number or text for each place of the combined shape. */
   private scalars(kind: Kind | "text" | "measure"): unknown[][] {
-    const ahead = this.units && isRange(this.units) ? undefined : this.ahead(this.systemAt(0, 0));
-    return this.each((row, col) => {
-      try {
-        const fixed = ahead?.valuesAt(row, col);
-        if (fixed) return this.out(this.f.calc(fixed, ahead!.system), kind, ahead!.system);
-        const system = this.systemAt(row, col);
-        const value = this.compute(system, row, col);
-        return value === blank ? "" : this.out(value as Answer, kind, system);
-      } catch (error) {
-        return toHostError(this.host, asBushError(error, this.f));
-      }
-    });
-  }
-
-  /** Every argument read ahead; `valuesAt` answers nothing where a cell of the place needs a closer look. */
-  private ahead(system: System) {
-    const numbers = this.elements
-      .filter((e) => isNumberArg(e.arg))
-      .map((e) => ({ ...steps(e), values: numbersAhead(e, system) }));
-    const words = this.elements
-      .filter((e) => !isNumberArg(e.arg))
-      .map((e) => ({ ...steps(e), values: wordsAhead(e, system) }));
-    // one object for all rows: a scalar calculation takes its values and lets go of them
-    const scratch: Record<string, unknown> = {};
-    for (const { name } of this.elements) scratch[name] = undefined;
-    let wholeIsRead = this.whole.length === 0;
-    const valuesAt = (row: number, col: number): Record<string, unknown> | undefined => {
-      for (let i = 0; i < numbers.length; i++) {
-        const { name, values, rowStep, colStep } = numbers[i]!;
-        const value = values[row * rowStep + col * colStep]!;
-        if (Number.isNaN(value)) return undefined;
-        scratch[name] = value;
-      }
-      for (const { name, values, rowStep, colStep } of words) {
-        const value = values[row * rowStep + col * colStep];
-        if (value === unread) return undefined;
-        scratch[name] = value;
-      }
-      if (!wholeIsRead) {
-        for (const w of this.whole) scratch[w.name] = this.readWhole(w, system);
-        wholeIsRead = true;
-      }
-      return scratch;
-    };
-    return { system, valuesAt };
-  }
-
-  private each<T>(at: (row: number, col: number) => T): T[][] {
-    const out = new Array<T[]>(this.rows);
+    if (this.units && isRange(this.units)) return this.each((row, col) => this.scalarAt(row, col, kind));
+    const system = this.systemAt(0, 0);
+    const plain = new PlainRows(this.f, this.elements, system, () => this.wholeValues(system));
+    const out = new Array<unknown[]>(this.rows);
     for (let row = 0; row < this.rows; row++) {
-      if (this.cols === 1) {
-        out[row] = [at(row, 0)];
-        continue;
-      }
-      const line = new Array<T>(this.cols);
-      for (let col = 0; col < this.cols; col++) line[col] = at(row, col);
+      const line = [this.fastAt(plain, row, 0, kind, system)];
+      for (let col = 1; col < this.cols; col++) line.push(this.fastAt(plain, row, col, kind, system));
       out[row] = line;
     }
     return out;
+  }
+
+  private fastAt(plain: PlainRows, row: number, col: number, kind: Kind | "text" | "measure", system: System): unknown {
+    try {
+      const values = plain.valuesAt(row, col);
+      if (!values) return this.scalarAt(row, col, kind);
+      return this.out(this.f.calc(values, system) as Answer, kind, system);
+    } catch {
+      return this.scalarAt(row, col, kind); // says what is wrong, or that the row is blank
+    }
+  }
+
+  private scalarAt(row: number, col: number, kind: Kind | "text" | "measure"): unknown {
+    try {
+      const system = this.systemAt(row, col);
+      const value = this.compute(system, row, col);
+      return value === blank ? "" : this.out(value as Answer, kind, system);
+    } catch (error) {
+      return this.fault(error);
+    }
+  }
+
+  private fault(error: unknown): unknown {
+    return toHostError(this.host, asBushError(error, this.f));
+  }
+
+  private each<T>(at: (row: number, col: number) => T): T[][] {
+    return Array.from({ length: this.rows }, (_, row) => Array.from({ length: this.cols }, (__, col) => at(row, col)));
   }
 
   /** Rows of k values below each other; the arguments form one column. */
@@ -157,7 +137,7 @@ class Call {
         const value = this.compute(system, row, 0);
         return value === blank ? [""] : this.line(value as Answer[], result, system);
       } catch (error) {
-        return [toHostError(this.host, asBushError(error, this.f))];
+        return [this.fault(error)];
       }
     });
     return padded(lines.flat());
@@ -182,7 +162,7 @@ class Call {
       return value === blank ? undefined : (value as Answer[][]).map((line) => this.line(line, result, system));
     } catch (error) {
       if (!many) throw error;
-      return [[toHostError(this.host, asBushError(error, this.f))]];
+      return [[this.fault(error)]];
     }
   }
 
@@ -204,12 +184,11 @@ class Call {
   private valuesAt(system: System, row: number, col: number): Record<string, unknown> {
     const values: Record<string, unknown> = {};
     for (const e of this.elements) values[e.name] = readElement(e, cellOf(e, row, col), system);
-    for (const w of this.whole) values[w.name] = this.readWhole(w, system);
-    return values;
+    return Object.assign(values, this.wholeValues(system));
   }
 
-  private readWhole(w: Whole, system: System): unknown {
-    return (w.read[system] ??= readWhole(w, system, this.host));
+  private wholeValues(system: System): Record<string, unknown> {
+    return Object.fromEntries(this.whole.map((w) => [w.name, (w.read[system] ??= readWhole(w, system, this.host))]));
   }
 
   /** The values of a call for one row of inputs. */
@@ -258,9 +237,6 @@ class Call {
 }
 
 const blank = Symbol("blank row");
-
-/** How far apart an element's cells lie in what was read ahead of it; 0 repeats the only one. */
-const steps = (e: Element) => ({ name: e.name, rowStep: e.rows > 1 ? e.cols : 0, colStep: e.cols > 1 ? 1 : 0 });
 
 /** "bore [mm]"; where each row names its own unit system, the heading names none. */
 function headingOf({ name, kind }: Column, system: System | undefined): string {
