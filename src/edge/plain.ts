@@ -1,6 +1,6 @@
 import { limitsOf } from "../core/domain";
 import { isNumberArg } from "../core/formula";
-import type { Formula } from "../core/formula";
+import type { Formula, NumberArg } from "../core/formula";
 import type { System } from "../core/kinds";
 import { scaleIn } from "../core/units";
 import { cellOf, isRange, readElement } from "./element";
@@ -30,6 +30,14 @@ function viewOf(f: Formula): View {
   return view;
 }
 
+/** What the loop needs of a range of numbers, flat and always in the same order: one shape of object for the engine. */
+function numberColumn({ cells, rows, cols }: Element, arg: NumberArg, at: number, system: System) {
+  const { least, most, withLeast, withMost } = limitsOf(arg);
+  const { offset, factor } = scaleIn(arg.kind, system);
+  const [rowStep, colStep] = [rows > 1 ? 1 : 0, cols > 1 ? 1 : 0];
+  return { cells, at, rowStep, colStep, least, most, withLeast, withMost, offset, factor };
+}
+
 /**
  * The fast way through a table: rows whose cells are plain numbers inside their limits, which meet neither text nor
  * unit algebra. What else a row may hold is left to the full reading, with all its messages.
@@ -48,14 +56,12 @@ export class PlainRows {
   ) {
     this.view = viewOf(f);
     const names = Object.keys(f.spec.args);
-    const placed = elements.map((e) => ({ ...e, at: names.indexOf(e.name) }));
-    const ranges = placed.filter(isRange);
-    this.numbers = ranges.flatMap((e) =>
-      isNumberArg(e.arg) ? [{ ...e, ...limitsOf(e.arg), ...scaleIn(e.arg.kind, system) }] : [],
-    );
-    this.words = ranges.filter((e) => !isNumberArg(e.arg));
+    const placed = elements.map((e) => ({ e, at: names.indexOf(e.name) }));
+    const ranges = placed.filter(({ e }) => isRange(e));
+    this.numbers = ranges.flatMap(({ e, at }) => (isNumberArg(e.arg) ? [numberColumn(e, e.arg, at, system)] : []));
+    this.words = ranges.filter(({ e }) => !isNumberArg(e.arg));
     try {
-      for (const e of placed) if (!isRange(e)) this.view.row[e.at] = readElement(e, e.cells[0]![0], system);
+      for (const { e, at } of placed) if (!isRange(e)) this.view.row[at] = readElement(e, e.cells[0]![0], system);
       for (const [name, value] of Object.entries(wholes())) this.view.row[names.indexOf(name)] = value;
       this.isReadable = true;
     } catch {
@@ -68,18 +74,18 @@ export class PlainRows {
     if (!this.isReadable) return undefined;
     const { numbers, words, view } = this;
     for (let i = 0; i < numbers.length; i++) {
-      const e = numbers[i]!;
-      const cell = e.cells[e.rows > 1 ? row : 0]![e.cols > 1 ? col : 0];
+      const n = numbers[i]!;
+      const cell = n.cells[row * n.rowStep]![col * n.colStep];
       if (typeof cell !== "number") return undefined;
-      const value = (cell - e.offset) * e.factor;
-      const isAbove = value > e.least || (e.withLeast && value === e.least);
-      const isBelow = value < e.most || (e.withMost && value === e.most);
+      const value = (cell - n.offset) * n.factor;
+      const isAbove = value > n.least || (n.withLeast && value === n.least);
+      const isBelow = value < n.most || (n.withMost && value === n.most);
       if (!isAbove || !isBelow) return undefined;
-      view.row[e.at] = value;
+      view.row[n.at] = value;
     }
     for (let i = 0; i < words.length; i++) {
-      const e = words[i]!;
-      view.row[e.at] = readElement(e, cellOf(e, row, col), this.system);
+      const { e, at } = words[i]!;
+      view.row[at] = readElement(e, cellOf(e, row, col), this.system);
     }
     return view.values;
   }
