@@ -3,7 +3,7 @@ import globals from "globals";
 import tseslint from "typescript-eslint";
 
 /** Imports run one way: faces → edge → core → data. Faces meet only in the built functions.json and functions.js. */
-const faces = ["functions", "taskpane", "workbench", "sheets"];
+const faces = ["functions", "taskpane", "workbench", "sheets", "cli"];
 const oneWay = (folder, forbidden) => ({
   files: [`src/${folder}/**/*.{ts,tsx}`],
   rules: {
@@ -15,7 +15,7 @@ const oneWay = (folder, forbidden) => ({
 });
 
 export default tseslint.config(
-  { ignores: ["dist", "coverage", "node_modules"] },
+  { ignores: ["dist", "lib", "coverage", "node_modules"] },
   js.configs.recommended,
   tseslint.configs.recommended,
   { languageOptions: { globals: globals.node } },
