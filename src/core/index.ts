@@ -40,11 +40,11 @@ import { washerTorque } from "./heat/washerTorque";
 import { wearLife } from "./wear/life";
 import { lifeBand } from "./wear/lifeBand";
 import { wearDepth } from "./wear/wear";
+import { stepsOf } from "./teach/steps";
 import { unitOf } from "./teach/unit";
 import { versionOf } from "./teach/version";
 
-/** Every function in the order of the docs; wrappers, hints, docs, tests and benches iterate it. */
-export const catalogue: readonly Formula[] = [
+const formulas: readonly Formula[] = [
   // Loading, motion, PV
   sleevePressure,
   washerPressure,
@@ -95,6 +95,11 @@ export const catalogue: readonly Formula[] = [
   unitOf,
   versionOf,
 ];
+
+export const workedSteps = stepsOf(formulas);
+
+/** Every function in the order of the docs; wrappers, hints, docs, tests and benches iterate it. */
+export const catalogue: readonly Formula[] = [...formulas, workedSteps];
 
 export {
   sleevePressure,

@@ -1,6 +1,6 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
-import { unitOf as UNIT_, versionOf as VERSION_ } from "../core";
+import { unitOf as UNIT_, versionOf as VERSION_, workedSteps as STEPS_ } from "../core";
 
 import { answer } from "../edge/sheet";
 
@@ -23,4 +23,15 @@ export function UNIT(value: any[][], from: any[][], to: any[][]): any[][] {
  */
 export function VERSION(): any[][] {
   return answer(VERSION_, []);
+}
+
+/**
+ * Worked lines of a calculation: inputs, formula, the numbers put in with their units, result, source. Worked in metric units; inch inputs and answers are converted in lines of their own. Answers the working, line by line
+ * @customfunction STEPS
+ * @param calculation Name of a function of this add-in that answers a number: "PRESSURE"
+ * @param argument Its arguments in its own order, one value each
+ * @returns The working, line by line
+ */
+export function STEPS(calculation: any[][], argument: any[][][]): any[][] {
+  return answer(STEPS_, [calculation, argument]);
 }

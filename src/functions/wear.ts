@@ -3,9 +3,11 @@
 import {
   wearDepth as WEAR_,
   wearLife as LIFE_,
+  lifeBand as LIFEBAND_,
   landedCost as LANDED_,
   priceAt as PRICEAT_,
   runCost as RUNCOST_,
+  quoteRanking as QUOTES_,
 } from "../core";
 
 import { answer } from "../edge/sheet";
@@ -41,6 +43,28 @@ export function LIFE(
   units?: any[][],
 ): any[][] {
   return answer(LIFE_, [wearrate, pressure, speed, allowance, units]);
+}
+
+/**
+ * Shortest and longest life of a grade by its greatest and least wear rate, in hours, then in sliding distance. Answers shortest and longest life, h; the sliding distance of each
+ * @customfunction LIFEBAND
+ * @param grade Name of the grade
+ * @param pressure Mean pressure; without any there is no wear and no finite life; MPa (psi), above 0 MPa
+ * @param speed Mean sliding speed; at rest there is no wear and no finite life; m/s (ft/min), above 0 m/s
+ * @param allowance Wear depth that may be used up; mm (in), above 0 mm
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Shortest and longest life, h; the sliding distance of each
+ */
+export function LIFEBAND(
+  grade: any[][],
+  pressure: any[][],
+  speed: any[][],
+  allowance: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(LIFEBAND_, [grade, pressure, speed, allowance, grades, units]);
 }
 
 /**
@@ -87,4 +111,28 @@ export function PRICEAT(quantity: any[][], breaks: any[][]): any[][] {
  */
 export function RUNCOST(landed: any[][], life: any[][], labour?: any[][], downtime?: any[][]): any[][] {
   return answer(RUNCOST_, [landed, life, labour, downtime]);
+}
+
+/**
+ * Quoted parts checked against one duty and ranked by cost per 1000 running hours, the rest below with the reason. Answers one row per quote, cheapest to run first, and notes on the whole table
+ * @customfunction QUOTES
+ * @param quotes Quoted parts; a heading row (part, supplier, grade, bore, length, price; where needed price per, order quantity, least order, tooling, planned volume, freight per lot, duty %, lead time, wall, life allowance; units in brackets: "bore [in]") and one row per quote
+ * @param pressure Mean pressure of the duty, taken for every part: where bores or lengths differ, compare like with like; MPa (psi), 0 MPa or more
+ * @param speed Mean sliding speed of the duty, taken for every part; m/s (ft/min), 0 m/s or more
+ * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [motion] Motion of the duty; "turning", "swinging", "linear" or "static", default "turning"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns One row per quote, cheapest to run first, and notes on the whole table
+ */
+export function QUOTES(
+  quotes: any[][],
+  pressure: any[][],
+  speed: any[][],
+  temperature: any[][],
+  motion?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(QUOTES_, [quotes, pressure, speed, temperature, motion, grades, units]);
 }

@@ -1,0 +1,252 @@
+// Written by `npm run sync` from the specs in src/core; edits here are lost.
+
+import {
+  deviation as DEVIATION_,
+  limitsOfSize as LIMITS_,
+  closeIn as CLOSEIN_,
+  pressFit as PRESSFIT_,
+  clearance as CLEARANCE_,
+  runClearance as RUNCLEARANCE_,
+  fitTable as FITTABLE_,
+  fitOf as FITOF_,
+  freeTilt as FREETILT_,
+} from "../core";
+
+import { answer } from "../edge/sheet";
+
+/**
+ * Limit deviations of a tolerance zone: the upper or the lower one, or both side by side. Answers upper and lower limit deviation, or the one asked for
+ * @customfunction DEVIATION
+ * @param size Nominal size, up to 500 mm for an ISO 286 class; mm (in), above 0 mm
+ * @param zone Tolerance zone of the hole (capital letter) or the shaft (small letter); ISO 286 class "H7", or two deviations "+0.05/+0.10"
+ * @param [side] Which deviation; without it both; "upper" or "lower"
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Upper and lower limit deviation, or the one asked for
+ */
+export function DEVIATION(size: any[][], zone: any[][], side?: any[][], units?: any[][]): any[][] {
+  return answer(DEVIATION_, [size, zone, side, units]);
+}
+
+/**
+ * Limits of size of a hole or a shaft in a tolerance zone. Answers lower and upper limit of size
+ * @customfunction LIMITS
+ * @param size Nominal size, up to 500 mm for an ISO 286 class; mm (in), above 0 mm
+ * @param zone Tolerance zone of the hole (capital letter) or the shaft (small letter); ISO 286 class "H7", or two deviations "+0.05/+0.10"
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Lower and upper limit of size
+ */
+export function LIMITS(size: any[][], zone: any[][], units?: any[][]): any[][] {
+  return answer(LIMITS_, [size, zone, units]);
+}
+
+/**
+ * Bore close-in per unit of diametral interference of a bush pressed into a housing; lengths in one unit, moduli in one unit
+ * @customfunction CLOSEIN
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param outside Outside diameter of the bush; mm (in), above 0 mm
+ * @param housing Outside diameter of the housing; a very large one (1E9) for an unbounded housing; mm (in), above 0 mm
+ * @param bushmodulus Compressive modulus of the bush; MPa (psi), above 0 MPa
+ * @param bushpoisson Poisson's ratio of the bush; from 0 to 0.5
+ * @param housingmodulus Modulus of the housing; MPa (psi), above 0 MPa
+ * @param housingpoisson Poisson's ratio of the housing; from 0 to 0.5
+ * @returns
+ */
+export function CLOSEIN(
+  bore: any[][],
+  outside: any[][],
+  housing: any[][],
+  bushmodulus: any[][],
+  bushpoisson: any[][],
+  housingmodulus: any[][],
+  housingpoisson: any[][],
+): any[][] {
+  return answer(CLOSEIN_, [bore, outside, housing, bushmodulus, bushpoisson, housingmodulus, housingpoisson]);
+}
+
+/**
+ * Press fit of a bush: fit pressure, hoop stress at the bore (negative is compression) and change of the bore (negative is close-in), before stress relaxation. Answers fit pressure, hoop stress at the bore, bore change
+ * @customfunction PRESSFIT
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param outside Outside diameter of the bush; mm (in), above 0 mm
+ * @param housing Outside diameter of the housing; a very large one (1E9) for an unbounded housing; mm (in), above 0 mm
+ * @param interference Diametral interference; mm (in), 0 mm or more
+ * @param bushmodulus Compressive modulus of the bush; MPa (psi), above 0 MPa
+ * @param bushpoisson Poisson's ratio of the bush; from 0 to 0.5
+ * @param housingmodulus Modulus of the housing; MPa (psi), above 0 MPa
+ * @param housingpoisson Poisson's ratio of the housing; from 0 to 0.5
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Fit pressure, hoop stress at the bore, bore change
+ */
+export function PRESSFIT(
+  bore: any[][],
+  outside: any[][],
+  housing: any[][],
+  interference: any[][],
+  bushmodulus: any[][],
+  bushpoisson: any[][],
+  housingmodulus: any[][],
+  housingpoisson: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(PRESSFIT_, [
+    bore,
+    outside,
+    housing,
+    interference,
+    bushmodulus,
+    bushpoisson,
+    housingmodulus,
+    housingpoisson,
+    units,
+  ]);
+}
+
+/**
+ * Clearance of a bore and a shaft from their limits of size: worst case and root-sum-square band; negative is interference. Answers least and greatest clearance, root-sum-square least and greatest
+ * @customfunction CLEARANCE
+ * @param boreleast Least bore; mm (in), above 0 mm
+ * @param boregreatest Greatest bore; mm (in), above 0 mm
+ * @param shaftleast Least shaft diameter; mm (in), above 0 mm
+ * @param shaftgreatest Greatest shaft diameter; mm (in), above 0 mm
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Least and greatest clearance, root-sum-square least and greatest
+ */
+export function CLEARANCE(
+  boreleast: any[][],
+  boregreatest: any[][],
+  shaftleast: any[][],
+  shaftgreatest: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(CLEARANCE_, [boreleast, boregreatest, shaftleast, shaftgreatest, units]);
+}
+
+/**
+ * Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft. Answers mm (in)
+ * @customfunction RUNCLEARANCE
+ * @param clearance Clearance after pressing, at the reference temperature; mm (in)
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param outside Outside diameter of the bush; mm (in), above 0 mm
+ * @param interference Interference of bush and housing at the reference temperature; negative is a loose bush; mm (in)
+ * @param closein Bore close-in per unit of interference, from CLOSEIN; 0 or more
+ * @param temperature Temperature of bush, housing and shaft; °C (°F), -273.15 °C or more
+ * @param bushexpansion Thermal expansion of the bush; 1/K (1/°F)
+ * @param housingexpansion Thermal expansion of the housing; 1/K (1/°F)
+ * @param shaftexpansion Thermal expansion of the shaft; 1/K (1/°F)
+ * @param [swelling] Linear swelling of the bush by moisture since pressing; %, above -100 %, default 0 %
+ * @param [reference] Temperature at which clearance and interference hold (ISO 1); °C (°F), -273.15 °C or more, default 20 °C
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns mm (in)
+ */
+export function RUNCLEARANCE(
+  clearance: any[][],
+  bore: any[][],
+  outside: any[][],
+  interference: any[][],
+  closein: any[][],
+  temperature: any[][],
+  bushexpansion: any[][],
+  housingexpansion: any[][],
+  shaftexpansion: any[][],
+  swelling?: any[][],
+  reference?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(RUNCLEARANCE_, [
+    clearance,
+    bore,
+    outside,
+    interference,
+    closein,
+    temperature,
+    bushexpansion,
+    housingexpansion,
+    shaftexpansion,
+    swelling,
+    reference,
+    units,
+  ]);
+}
+
+/**
+ * Running clearance and grip of a pressed bush when cold, at assembly (20 °C, dry), hot, and hot and saturated with water; before stress relaxation and wear. Answers one state per row; verdict "fits", or "binds", "retention lost", "loose in the housing", "overstressed", "no data"
+ * @customfunction FITTABLE
+ * @param bore Nominal bore of the bush and size of the shaft; mm (in), above 0 mm
+ * @param borezone Tolerance zone of the bore; ISO 286 class "H7", or two deviations "+0.05/+0.10"
+ * @param outside Nominal outside diameter of the bush; mm (in), above 0 mm
+ * @param outsidezone Tolerance zone of the bush's outside before pressing; ISO 286 class "H7", or two deviations "+0.05/+0.10"
+ * @param housingzone Tolerance zone of the housing's bore; ISO 286 class "H7", or two deviations "+0.05/+0.10"
+ * @param shaftzone Tolerance zone of the shaft; ISO 286 class "H7", or two deviations "+0.05/+0.10"
+ * @param grade Name of a grade in grades or in the library
+ * @param housing Metal of the housing: carbon steel, alloy steel, stainless steel, martensitic stainless steel, grey cast iron, aluminium alloy, brass, titanium alloy
+ * @param shaft Metal of the shaft, of the same list
+ * @param cold Lowest temperature of service; °C (°F), -273.15 °C or more
+ * @param hot Highest temperature of service; °C (°F), -273.15 °C or more
+ * @param [moisture] Water in the bush when cold and when hot: none, that of air at 50 % humidity, or saturated; "dry", "room" or "soaked", default "dry"
+ * @param [borestate] Whether the bore's zone holds after pressing in or before; "pressed" or "free", default "pressed"
+ * @param [housingoutside] Outside diameter of the housing; without it unbounded; mm (in), above 0 mm
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns One state per row; verdict "fits", or "binds", "retention lost", "loose in the housing", "overstressed", "no data"
+ */
+export function FITTABLE(
+  bore: any[][],
+  borezone: any[][],
+  outside: any[][],
+  outsidezone: any[][],
+  housingzone: any[][],
+  shaftzone: any[][],
+  grade: any[][],
+  housing: any[][],
+  shaft: any[][],
+  cold: any[][],
+  hot: any[][],
+  moisture?: any[][],
+  borestate?: any[][],
+  housingoutside?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(FITTABLE_, [
+    bore,
+    borezone,
+    outside,
+    outsidezone,
+    housingzone,
+    shaftzone,
+    grade,
+    housing,
+    shaft,
+    cold,
+    hot,
+    moisture,
+    borestate,
+    housingoutside,
+    grades,
+    units,
+  ]);
+}
+
+/**
+ * A fit by its ISO 286 code: least and greatest clearance (negative is interference) and its kind. Answers least and greatest clearance, "clearance", "transition" or "interference"
+ * @customfunction FITOF
+ * @param size Nominal size of hole and shaft; mm (in), above 0 mm and at most 500 mm
+ * @param fit Hole and shaft class; ISO 286 code "H7/f7", hole first
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Least and greatest clearance, "clearance", "transition" or "interference"
+ */
+export function FITOF(size: any[][], fit: any[][], units?: any[][]): any[][] {
+  return answer(FITOF_, [size, fit, units]);
+}
+
+/**
+ * Angle by which the shaft may tilt before the edges of the bush touch it; a greater slope is edge loaded. Answers °
+ * @customfunction FREETILT
+ * @param clearance Diametral running clearance; mm (in), 0 mm or more
+ * @param length Length of the bush; mm (in), above 0 mm
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns °
+ */
+export function FREETILT(clearance: any[][], length: any[][], units?: any[][]): any[][] {
+  return answer(FREETILT_, [clearance, length, units]);
+}

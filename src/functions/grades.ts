@@ -1,0 +1,273 @@
+// Written by `npm run sync` from the specs in src/core; edits here are lost.
+
+import {
+  gradeProperty as GRADE_,
+  gradeTable as GRADES_,
+  gradeSource as SOURCE_,
+  allowable as ALLOWABLE_,
+  limitUse as USE_,
+  verdictLine as VERDICT_,
+  checkTable as CHECKS_,
+  shortlist as SHORTLIST_,
+  leastLength as MINLENGTH_,
+  greatestLoad as MAXLOAD_,
+  greatestRpm as MAXRPM_,
+  cautionList as CAUTIONS_,
+} from "../core";
+
+import { answer } from "../edge/sheet";
+
+/**
+ * One property of a grade, in the unit of that property; a curve, a rating or a list as text. Answers the property; #N/A where the grade has no data
+ * @customfunction GRADE
+ * @param grade Name of a grade in grades or in the library
+ * @param property Heading of the property: "PV limit"; case, spaces and hyphens do not count
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns The property; #N/A where the grade has no data
+ */
+export function GRADE(grade: any[][], property: any[][], grades?: any[][], units?: any[][]): any[][] {
+  return answer(GRADE_, [grade, property, grades, units]);
+}
+
+/**
+ * The own grades and the library as a table that can itself serve as grades; a cell is empty where there are no data. Answers headings with units, one grade below the other
+ * @customfunction GRADES
+ * @param [properties] Headings of the properties wanted, in their order; all of them unless given. Grade and kind always stand first; a range
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Headings with units, one grade below the other
+ */
+export function GRADES(properties?: any[][], grades?: any[][], units?: any[][]): any[][] {
+  return answer(GRADES_, [properties, grades, units]);
+}
+
+/**
+ * Where a grade's value comes from: source, place in it, the number as printed, whether it was read or remembered, condition. Answers the source in one line
+ * @customfunction SOURCE
+ * @param grade Name of a grade in grades or in the library
+ * @param property Heading of the property
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @returns The source in one line
+ */
+export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any[][] {
+  return answer(SOURCE_, [grade, property, grades]);
+}
+
+/**
+ * A grade's limit at a temperature, or the least over a range: the limit, capped by its curve where there is one. Answers the limit; #N/A beyond the grade's temperatures or its curve
+ * @customfunction ALLOWABLE
+ * @param grade Name of a grade in grades or in the library
+ * @param property Heading of a limit of pressure, speed or PV: "PV limit"
+ * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns The limit; #N/A beyond the grade's temperatures or its curve
+ */
+export function ALLOWABLE(
+  grade: any[][],
+  property: any[][],
+  temperature: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(ALLOWABLE_, [grade, property, temperature, grades, units]);
+}
+
+/**
+ * The largest of value over limit among pressure, speed and PV: 1 is just held. #N/A where the temperature fails or a datum is missing. Answers governing use as a ratio; format the cell as a percentage
+ * @customfunction USE
+ * @param grade Name of a grade in grades or in the library
+ * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
+ * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
+ * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Governing use as a ratio; format the cell as a percentage
+ */
+export function USE(
+  grade: any[][],
+  pressure: any[][],
+  speed: any[][],
+  temperature: any[][],
+  motion?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(USE_, [grade, pressure, speed, temperature, motion, grades, units]);
+}
+
+/**
+ * Whether a grade holds a duty, with the criterion that governs: "fits, PV 62 %". A preliminary estimate: see CAUTIONS. Answers "fits", "fails" or "no data", and why
+ * @customfunction VERDICT
+ * @param grade Name of a grade in grades or in the library
+ * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
+ * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
+ * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns "fits", "fails" or "no data", and why
+ */
+export function VERDICT(
+  grade: any[][],
+  pressure: any[][],
+  speed: any[][],
+  temperature: any[][],
+  motion?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(VERDICT_, [grade, pressure, speed, temperature, motion, grades, units]);
+}
+
+/**
+ * Every criterion of a duty with value, limit, use and verdict; a lowest temperature counts where the grade has one or the duty is colder than 20 °C. Answers one criterion per row; a cell is empty where there is no number
+ * @customfunction CHECKS
+ * @param grade Name of a grade in grades or in the library
+ * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
+ * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
+ * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns One criterion per row; a cell is empty where there is no number
+ */
+export function CHECKS(
+  grade: any[][],
+  pressure: any[][],
+  speed: any[][],
+  temperature: any[][],
+  motion?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(CHECKS_, [grade, pressure, speed, temperature, motion, grades, units]);
+}
+
+/**
+ * Every grade ranked for a duty: least governing use first, failures below with the reason, then grades without the data. Where it is wet, a grade of unknown swelling has no data. Answers one grade per row
+ * @customfunction SHORTLIST
+ * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
+ * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
+ * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
+ * @param [wet] Whether the bush may become saturated with water; "dry" or "wet", default "dry"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns One grade per row
+ */
+export function SHORTLIST(
+  pressure: any[][],
+  speed: any[][],
+  temperature: any[][],
+  motion?: any[][],
+  wet?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(SHORTLIST_, [pressure, speed, temperature, motion, wet, grades, units]);
+}
+
+/**
+ * Least length of a sleeve that holds the limits of running pressure and PV; the speed limit is not part of it. Answers mm (in)
+ * @customfunction MINLENGTH
+ * @param grade Name of a grade in grades or in the library
+ * @param load Radial load; N (lbf), 0 N or more
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param speed Mean sliding speed; m/s (ft/min), 0 m/s or more
+ * @param [temperature] Temperature of the duty; without it the limits count as they are given; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns mm (in)
+ */
+export function MINLENGTH(
+  grade: any[][],
+  load: any[][],
+  bore: any[][],
+  speed: any[][],
+  temperature?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(MINLENGTH_, [grade, load, bore, speed, temperature, grades, units]);
+}
+
+/**
+ * Highest radial load of a sleeve within the limits of running pressure and PV; the speed limit is not part of it. Answers N (lbf)
+ * @customfunction MAXLOAD
+ * @param grade Name of a grade in grades or in the library
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param length Length of the bush; mm (in), above 0 mm
+ * @param speed Mean sliding speed; m/s (ft/min), 0 m/s or more
+ * @param [temperature] Temperature of the duty; without it the limits count as they are given; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns N (lbf)
+ */
+export function MAXLOAD(
+  grade: any[][],
+  bore: any[][],
+  length: any[][],
+  speed: any[][],
+  temperature?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(MAXLOAD_, [grade, bore, length, speed, temperature, grades, units]);
+}
+
+/**
+ * Highest shaft speed of a sleeve within the limits of turning speed and PV; #N/A where the pressure is above its limit at any speed. Answers 1/min
+ * @customfunction MAXRPM
+ * @param grade Name of a grade in grades or in the library
+ * @param load Radial load; N (lbf), 0 N or more
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param length Length of the bush; mm (in), above 0 mm
+ * @param [temperature] Temperature of the duty; without it the limits count as they are given; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns 1/min
+ */
+export function MAXRPM(
+  grade: any[][],
+  load: any[][],
+  bore: any[][],
+  length: any[][],
+  temperature?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(MAXRPM_, [grade, load, bore, length, temperature, grades, units]);
+}
+
+/**
+ * What to bear in mind with a grade in a duty: missing or remembered data, limits not derated, moisture, shock, shaft, and the standing cautions. Answers one caution per row
+ * @customfunction CAUTIONS
+ * @param grade Name of a grade in grades or in the library
+ * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
+ * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
+ * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
+ * @param [wet] Whether the bush may become saturated with water; "dry" or "wet", default "dry"
+ * @param [shock] Whether the load comes in blows; "steady" or "shock", default "steady"
+ * @param [shaft] Shaft material; not looked at unless given; "hardened steel", "stainless steel", "soft steel", "hard-anodised aluminium" or "chromed"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns One caution per row
+ */
+export function CAUTIONS(
+  grade: any[][],
+  pressure: any[][],
+  speed: any[][],
+  temperature: any[][],
+  motion?: any[][],
+  wet?: any[][],
+  shock?: any[][],
+  shaft?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(CAUTIONS_, [grade, pressure, speed, temperature, motion, wet, shock, shaft, grades, units]);
+}
