@@ -1,30 +1,15 @@
-import { create, unitDependencies, createUnitDependencies } from "mathjs";
 import type { Unit } from "mathjs";
 import { BushError, isMissing, mustBe } from "./errors";
 import { kinds } from "./kinds";
 import type { Kind, System } from "./kinds";
 import { splitNumber } from "./numbers";
+import { parseUnit, ratioOf } from "./unitAlgebra";
 
 /** working = (given - offset) * factor */
 interface Scale {
   readonly offset: number;
   readonly factor: number;
 }
-
-// mathjs with its unit algebra alone. Its psi and kip are rounded; these are exact (SI Brochure, 9th ed.; NIST SP 811, 2008, app. B).
-const math = create({ unitDependencies: unitDependencies!, createUnitDependencies: createUnitDependencies! });
-math.createUnit(
-  {
-    psi: "6894.757293168361 Pa",
-    ksi: "6894757.293168361 Pa",
-    kip: "4448.2216152605 N",
-    fpm: "0.00508 m/s",
-    rpm: { definition: "1 min^-1" },
-    thou: "0.0254 mm",
-    d: "24 h",
-  },
-  { override: true },
-);
 
 /** Absolute temperatures have an offset, which unit algebra leaves out. */
 const absolute: Record<string, Scale> = {
@@ -84,15 +69,6 @@ function tidy(unit: string): string {
     .replace(/^(rev|revs|r|cycles?|strokes?|swings?|1)\s*\//, "/");
 }
 
-/** One of the unit, or `undefined` where the text is none. */
-function parse(unit: string): Unit | undefined {
-  try {
-    return math.unit(`1 ${unit}`);
-  } catch {
-    return undefined;
-  }
-}
-
 const cache = new Map<string, Scale | BushError>();
 const cacheLimit = 2000;
 
@@ -118,16 +94,13 @@ function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
   const isTemperature = kind === "temperature" || kind === "rise";
   const text = isTemperature && /^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : tidy(unit);
   if (kind === "temperature") return absolute[text] ?? wrongUnit(name, kind, unit);
-  const parsed = parse(text);
-  const working = parse(tidy(kinds[kind].metric));
+  const parsed = parseUnit(text);
+  const working = parseUnit(tidy(kinds[kind].metric));
   if (!parsed || !working?.equalBase(parsed)) return wrongUnit(name, kind, unit);
   // the offsets of °C and °F play no part in a difference
   const factor = kind === "rise" ? (absolute[text]?.factor ?? NaN) : ratioOf(parsed, working);
   return Number.isFinite(factor) ? { offset: 0, factor } : wrongUnit(name, kind, unit);
 }
-
-/** Both are one of their unit, so the base values' quotient is the conversion factor. */
-const ratioOf = (from: Unit, to: Unit): number => from.toSI().toJSON().value / to.toSI().toJSON().value;
 
 function wrongUnit(name: string, kind: Kind, unit: string): BushError {
   const { metric, inch } = kinds[kind];
@@ -192,7 +165,7 @@ const temperatureOf = (unit: string): Scale | undefined =>
   absolute[/^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : tidy(unit)];
 
 function known(name: string, unit: string): Unit {
-  const parsed = unit.trim() === "" ? undefined : parse(tidy(unit));
+  const parsed = unit.trim() === "" ? undefined : parseUnit(tidy(unit));
   if (!parsed) throw mustBe(name, 'a unit such as "MPa", "psi" or "ft/min"', unit);
   return parsed;
 }
