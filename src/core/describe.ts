@@ -20,14 +20,23 @@ export function argumentText(arg: Arg): string {
 
 function details(arg: Arg): string {
   if (isNumberArg(arg))
-    return join(unitText(arg.kind), boundsText(arg, "metric"), arg.default === undefined ? "" : `default ${withUnit(arg.kind, arg.default)}`);
+    return join(
+      unitText(arg.kind),
+      boundsText(arg, "metric"),
+      arg.default === undefined ? "" : `default ${withUnit(arg.kind, arg.default)}`,
+    );
   switch (arg.kind) {
     case "choice":
-      return join(orList(arg.choices.map((c) => `"${c}"`)), arg.default === undefined ? "" : `default "${arg.default}"`);
+      return join(
+        orList(arg.choices.map((c) => `"${c}"`)),
+        arg.default === undefined ? "" : `default "${arg.default}"`,
+      );
     case "span":
       return `${unitText("temperature")}, one value or lowest and highest as text "-20 to 60"`;
     case "list":
-      return arg.of === "text" ? "a range" : join(unitText(arg.of), boundsText({ kind: arg.of, from: arg.from, above: arg.above }, "metric"));
+      return arg.of === "text"
+        ? "a range"
+        : join(unitText(arg.of), boundsText({ kind: arg.of, from: arg.from, above: arg.above }, "metric"));
     case "table":
     case "notation":
       return arg.what;
@@ -50,7 +59,11 @@ export interface Parameter {
 
 /** A function's parameters in order, `units` included. */
 export function parametersOf(spec: Spec): Parameter[] {
-  const own = Object.entries(spec.args).map(([name, arg]) => ({ name, text: argumentText(arg), optional: arg.optional === true }));
+  const own = Object.entries(spec.args).map(([name, arg]) => ({
+    name,
+    text: argumentText(arg),
+    optional: arg.optional === true,
+  }));
   return spec.units ? [...own, { name: "units", text: unitsText, optional: true }] : own;
 }
 
@@ -69,5 +82,7 @@ export function resultText({ result }: Spec): string {
 /** The hint's sentence: what it computes and in which unit it answers. */
 export function functionText(spec: Spec): string {
   const answer = resultText(spec);
-  return answer ? `${spec.text}. Answers ${/^[A-Z][a-z]/.test(answer) ? answer[0]!.toLowerCase() + answer.slice(1) : answer}` : spec.text;
+  return answer
+    ? `${spec.text}. Answers ${/^[A-Z][a-z]/.test(answer) ? answer[0]!.toLowerCase() + answer.slice(1) : answer}`
+    : spec.text;
 }

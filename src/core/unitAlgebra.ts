@@ -1,6 +1,17 @@
 import { create, createUnitClass, factory } from "mathjs";
 import type { Unit } from "mathjs";
 
+/** The size of °F is written as a fraction; as a number it takes part in the arithmetic below. */
+class Quotient {
+  constructor(
+    private readonly over: number,
+    private readonly under: number,
+  ) {}
+  valueOf(): number {
+    return this.over / this.under;
+  }
+}
+
 /**
  * mathjs's unit algebra over plain numbers: its Unit class is given number arithmetic in place of the types that a
  * spreadsheet cell never holds (big numbers, fractions, complex numbers, matrices), which would be most of its weight.
@@ -20,7 +31,7 @@ const arithmetic = {
   number: Number,
   Complex: class {},
   BigNumber: class {},
-  Fraction: class {},
+  Fraction: Quotient,
 };
 const parts = Object.entries(arithmetic).map(([name, part]) => [name, factory(name, [], () => part)] as const);
 const math = create({ ...Object.fromEntries(parts), createUnitClass });

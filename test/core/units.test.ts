@@ -1,13 +1,199 @@
+import { BushError } from "../../src/core/errors";
+import { kinds, systems } from "../../src/core/kinds";
+import type { Kind } from "../../src/core/kinds";
+import { splitNumber } from "../../src/core/numbers";
 import { convert, fromWorking, readQuantity, toWorking } from "../../src/core/units";
 
-test("smoke", () => {
-  expect(readQuantity("p", "pv", "6,600 psi*ft/min", "metric")).toBeCloseTo(6600 * 3.502536704929527e-5, 12);
-  expect(readQuantity("p", "temperature", "32 F", "metric")).toBe(0);
-  expect(readQuantity("p", "rate", "120 1/min", "metric")).toBe(120);
-  expect(readQuantity("p", "pressure", "3 N/mm2", "metric")).toBe(3);
-  expect(readQuantity("p", "expansion", "90e-6 1/K", "metric")).toBe(90e-6);
-  expect(readQuantity("p", "length", '1.5"', "metric")).toBeCloseTo(38.1, 12);
-  expect(fromWorking("temperature", 100, "inch")).toBeCloseTo(212, 12);
-  expect(toWorking("wearRate", 1, "inch")).toBeCloseTo(201.4413024030683, 9);
-  expect(convert(1, "rev/min", "Hz")).toBeCloseTo(1 / 60, 15);
+const read = (kind: Kind, text: string, system: "metric" | "inch" = "metric") => readQuantity("x", kind, text, system);
+const messageOf = (run: () => unknown): string => {
+  try {
+    run();
+  } catch (error) {
+    expect(error).toBeInstanceOf(BushError);
+    return (error as BushError).message;
+  }
+  throw new Error("expected an error");
+};
+const close = (value: number, expected: number, relative = 4e-16) =>
+  expect(Math.abs(value - expected)).toBeLessThanOrEqual(relative * Math.abs(expected));
+
+describe("exact factors", () => {
+  // SI Brochure, 9th ed. (2019), and NIST SP 811 (2008), app. B: 1 in = 0.0254 m, 1 lb = 0.45359237 kg, g_n = 9.80665 m/s² are exact; the rest follows
+  const [inch, pound, g] = [0.0254, 0.45359237, 9.80665];
+  const lbf = pound * g;
+  const psi = lbf / inch ** 2;
+  const cases: [Kind, number][] = [
+    ["force", lbf],
+    ["length", inch * 1000],
+    ["pressure", psi / 1e6],
+    ["speed", (inch * 12) / 60],
+    ["pv", ((psi / 1e6) * (inch * 12)) / 60],
+    ["rise", 5 / 9],
+    ["torque", lbf * inch],
+    ["power", 1],
+    ["wearRate", (inch * 1000) ** 3 / 60 / (lbf * inch * 12)],
+    ["expansion", 9 / 5],
+    // 1 Btu(IT) = 1055.05585262 J (NIST SP 811, app. B.8)
+    ["conductivity", (1055.05585262 * inch) / 3600 / (inch * 12) ** 2 / (5 / 9)],
+    ["film", 1055.05585262 / 3600 / (inch * 12) ** 2 / (5 / 9)],
+    ["distance", 1.609344],
+    ["density", (pound * 1000) / (inch * 100) ** 3],
+    ["time", 1],
+    ["rate", 1],
+    ["angle", 1],
+    ["percent", 1],
+  ];
+  test.each(cases)("%s", (kind, factor) => {
+    close(toWorking(kind, 1, "inch"), factor, 2e-15);
+    close(fromWorking(kind, factor, "inch"), 1, 2e-15);
+  });
+
+  test("the printed values of the specification", () => {
+    close(read("pressure", "1 psi"), 6894.757293168361e-6);
+    close(read("pv", "1 psi*ft/min"), 3.502536704929527e-5, 1e-15);
+    close(read("speed", "1 ft/min"), 0.00508);
+    close(read("pressure", "1 kgf/cm²"), 0.0980665);
+    // ASTM D3702's unit 1e-10 in³·min/(ft·lbf·h), printed to five digits
+    expect(read("wearRate", "1e-10 in³·min/(ft·lbf·h)")).toBeCloseTo(2.0144e-8, 12);
+  });
+});
+
+describe("temperatures", () => {
+  test("absolute ones take their offset", () => {
+    expect(read("temperature", "32 °F")).toBe(0);
+    close(read("temperature", "212 degF"), 100, 1e-15);
+    expect(read("temperature", "300 K")).toBeCloseTo(26.85, 12);
+    expect(read("temperature", "68 F")).toBeCloseTo(20, 12);
+    expect(read("temperature", "-40 F")).toBe(-40);
+    expect(read("temperature", "25 C")).toBe(25);
+    expect(toWorking("temperature", 212, "inch")).toBeCloseTo(100, 12);
+    expect(fromWorking("temperature", 100, "inch")).toBeCloseTo(212, 12);
+  });
+  test("differences do not", () => {
+    expect(read("rise", "36 °F")).toBeCloseTo(20, 12);
+    expect(read("rise", "20 K")).toBe(20);
+    expect(read("rise", "20 C")).toBe(20);
+  });
+});
+
+describe("numbers as people type them", () => {
+  test.each([
+    ["1,234", 1234],
+    ["1.234", 1.234],
+    ["1.234,5", 1234.5],
+    ["1,234.5", 1234.5],
+    ["1,234,567", 1234567],
+    ["1.234.567", 1234567],
+    ["12 000", 12000],
+    ["12\u202f000,5", 12000.5],
+    ["0,5", 0.5],
+    ["0,234", 0.234],
+    ["12,5", 12.5],
+    ["1234,5", 1234.5],
+    ["1234,567", 1234.567],
+    [".5", 0.5],
+    ["-3.2e-5", -3.2e-5],
+    ["\u22125", -5],
+    ["+7", 7],
+    ["3E5", 300000],
+  ])("%s", (text, value) => {
+    expect(splitNumber(text)).toEqual({ value, rest: "" });
+  });
+  test.each(["12,34,56", "1.23.4", "1,234,5", "1,2.3,4", "abc", "", "-", ","])("%s has no one meaning", (text) => {
+    expect(splitNumber(text)).toBeUndefined();
+  });
+});
+
+describe("spellings", () => {
+  test.each<[Kind, string, number]>([
+    ["pressure", "3 N/mm²", 3],
+    ["pressure", "3 N/mm2", 3],
+    ["pressure", "3 N/mm^2", 3],
+    ["pressure", "3 MPa", 3],
+    ["pressure", "30 bar", 3],
+    ["pressure", "3000 kPa", 3],
+    ["pressure", "1 ksi", 6.894757293168361],
+    ["pressure", "1000 lbf/in²", 6.894757293168361],
+    ["pv", "6,600 psi*ft/min", 6600 * 3.502536704929527e-5],
+    ["pv", "6600 psi·fpm", 6600 * 3.502536704929527e-5],
+    ["pv", "2 W/mm²", 2],
+    ["pv", "2 N/mm²·m/s", 2],
+    ["speed", "100 fpm", 0.508],
+    ["speed", "100 ft/min", 0.508],
+    ["rate", "120 rpm", 120],
+    ["rate", "120 1/min", 120],
+    ["rate", "120 /min", 120],
+    ["rate", "120 rev/min", 120],
+    ["rate", "30 cycles/min", 30],
+    ["rate", "2 Hz", 120],
+    ["length", '1.5"', 38.1],
+    ["length", "1.5 in", 38.1],
+    ["length", "1.5 inch", 38.1],
+    ["length", "50 µm", 0.05],
+    ["length", "50 μm", 0.05],
+    ["length", "2 thou", 0.0508],
+    ["length", "2 mil", 0.0508],
+    ["length", "2 cm", 20],
+    ["angle", "90°", 90],
+    ["angle", "90 deg", 90],
+    ["torque", "12 Nm", 12],
+    ["torque", "12 N·m", 12],
+    ["expansion", "90e-6 1/K", 90e-6],
+    ["wearRate", "2e-6 mm³/(N·m)", 2e-6],
+    ["percent", "12 %", 12],
+    ["ratio", "40 %", 0.4],
+    ["time", "90 min", 1.5],
+    ["time", "2 days", 48],
+    ["time", "2 d", 48],
+    ["hardness", "200 HB", 200],
+  ])("%s: %s", (kind, text, value) => {
+    expect(read(kind, text)).toBeCloseTo(value, 10);
+  });
+
+  test("a unit on the text overrides the sheet's system", () => {
+    close(read("force", "250 lbf", "metric"), 1112.055403815125, 1e-15);
+    expect(read("force", "250 N", "inch")).toBe(250);
+    close(read("force", "250", "inch"), 1112.055403815125, 1e-15);
+  });
+});
+
+describe("what is wrong is said", () => {
+  test("wrong dimension, unknown unit, no number", () => {
+    expect(messageOf(() => readQuantity("load", "force", "250 psi", "metric"))).toBe(
+      'load must be in a unit like N or lbf, got "psi"',
+    );
+    expect(messageOf(() => readQuantity("load", "force", "250 kgg", "metric"))).toContain(
+      "load must be in a unit like N or lbf",
+    );
+    expect(messageOf(() => readQuantity("load", "force", "heavy", "metric"))).toContain("load must be a number");
+    expect(messageOf(() => readQuantity("temperature", "temperature", "20 mm", "metric"))).toContain("°C or °F");
+    expect(messageOf(() => readQuantity("price", "money", "5 mm", "metric"))).toContain("plain number");
+  });
+  test("pounds of mass are not a force", () => {
+    expect(messageOf(() => readQuantity("load", "force", "250 lb", "metric"))).toContain('got "lb"');
+  });
+});
+
+describe("UNIT's conversion", () => {
+  test.each<[number, string, string, number]>([
+    [1, "psi", "Pa", 6894.757293168361],
+    [100, "degC", "degF", 212],
+    [100, "C", "F", 212],
+    [0, "K", "°C", -273.15],
+    [1, "BTU·in/(h·ft²·°F)", "W/(m·K)", 0.14422788886428256],
+    [1, "mi", "km", 1.609344],
+    [60, "rpm", "Hz", 1],
+  ])("%d %s in %s", (value, from, to, expected) => {
+    close(convert(value, from, to), expected, 1e-14);
+  });
+  test("checks the dimension", () => {
+    expect(messageOf(() => convert(1, "psi", "mm"))).toBe('to must be of the same dimension as psi, got "mm"');
+    expect(messageOf(() => convert(1, "quux", "mm"))).toContain("from must be a unit");
+    expect(messageOf(() => convert(1, "", "mm"))).toContain("from must be a unit");
+  });
+});
+
+test("every kind converts there and back in both systems", () => {
+  for (const kind of Object.keys(kinds) as Kind[])
+    for (const system of systems) close(fromWorking(kind, toWorking(kind, 37.5, system), system), 37.5, 1e-14);
 });
