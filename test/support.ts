@@ -1,0 +1,57 @@
+import type { Arg, Formula } from "../src/core/formula";
+import { isNumberArg } from "../src/core/formula";
+import { kinds } from "../src/core/kinds";
+import type { Kind, System } from "../src/core/kinds";
+import { convert, fromWorking } from "../src/core/units";
+import { answer } from "../src/edge/sheet";
+
+/** An error cell as the tests' host sees it. */
+export class CellError {
+  constructor(
+    readonly code: string,
+    readonly message?: string,
+  ) {}
+}
+
+export const host = { error: (code: string, message?: string) => new CellError(code, message) };
+
+export type Typed = number | string | readonly (readonly unknown[])[];
+
+/** Calls a formula with arguments as typed in a sheet, `units` last where given; what follows a rest argument is gathered. */
+export function call(f: Formula, given: readonly unknown[], units?: System): unknown[][] {
+  const args = Object.values<Arg>(f.spec.args);
+  const rest = args.findIndex((arg) => arg.kind === "rest");
+  const shaped = rest < 0 ? padTo(given, args.length) : [...given.slice(0, rest), given.slice(rest).map((x) => [[x]])];
+  return answer(f, units ? [...shaped, units] : shaped, host);
+}
+
+const padTo = (given: readonly unknown[], length: number): unknown[] => [
+  ...given,
+  ...Array(length - given.length).fill(null),
+];
+
+/** An argument typed in metric, as it would be typed in inch units; text that carries its meaning stays. */
+export function inInch(arg: Arg, value: unknown): unknown {
+  if (Array.isArray(value))
+    return value.map((row: unknown[]) =>
+      row.map((cell) =>
+        arg.kind === "list" && arg.of !== "text" ? inInch({ ...arg, kind: arg.of, symbol: "" }, cell) : cell,
+      ),
+    );
+  if (arg.kind === "span")
+    return typeof value === "string" ? `${value} °C` : fromWorking("temperature", value as number, "inch");
+  if (arg.kind === "notation" && /^[+-]/.test(String(value)))
+    return String(value).replace(/[+-][\d.]+/g, (x) => signed(fromWorking("length", Number(x), "inch")));
+  return isNumberArg(arg) && typeof value === "number" ? fromWorking(arg.kind, value, "inch") : value;
+}
+const signed = (x: number): string => `${x < 0 ? "" : "+"}${x}`;
+
+/** The kind or unit of each column of a spilled answer, from its heading and its own unit column. */
+export function asInch(metric: unknown, unit: string): unknown {
+  const kind = (Object.keys(kinds) as Kind[]).find((k) => kinds[k].metric === unit && kinds[k].inch !== unit);
+  return typeof metric === "number" && kind ? convertKind(kind, metric) : metric;
+}
+const convertKind = (kind: Kind, value: number): number =>
+  kind === "temperature" || kind === "rise"
+    ? fromWorking(kind, value, "inch")
+    : convert(value, kinds[kind].metric, kinds[kind].inch);
