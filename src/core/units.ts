@@ -60,9 +60,7 @@ function tidy(unit: string): string {
     .replace(/′|’/g, "ft")
     .replace(/[·×⋅•]/g, "*")
     .replace(/[µμ]/g, "u")
-    .replace(/²/g, "^2")
-    .replace(/³/g, "^3")
-    .replace(/⁻¹/g, "^-1")
+    .replace(/[⁻⁰¹²³⁴-⁹]+/g, (digits) => `^${[...digits].map((d) => "-0123456789"["⁻⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(d)]).join("")}`)
     .replace(/\bNm\b/g, "(N*m)")
     .replace(/([A-Za-z])([23])(?![0-9A-Za-z])/g, "$1^$2")
     .replace(/°\s?([CF])|\bdeg\.? ([CF])\b/g, (_, a: string, b: string) => `deg${a ?? b}`)
@@ -94,12 +92,19 @@ function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
   const isTemperature = kind === "temperature" || kind === "rise";
   const text = isTemperature && /^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : tidy(unit);
   if (kind === "temperature") return absolute[text] ?? wrongUnit(name, kind, unit);
-  const parsed = parseUnit(text);
+  const { power, unit: rest } = splitPower(text);
+  const parsed = parseUnit(rest);
   const working = parseUnit(tidy(kinds[kind].metric));
   if (!parsed || !working?.equalBase(parsed)) return wrongUnit(name, kind, unit);
   // the offsets of °C and °F play no part in a difference
-  const factor = kind === "rise" ? (absolute[text]?.factor ?? NaN) : ratioOf(parsed, working);
+  const factor = kind === "rise" ? (absolute[text]?.factor ?? NaN) : power * ratioOf(parsed, working);
   return Number.isFinite(factor) ? { offset: 0, factor } : wrongUnit(name, kind, unit);
+}
+
+/** Headings often name a power of ten before the unit: "1e-6 mm³/(N·m)", "10^-6 1/K". */
+function splitPower(unit: string): { power: number; unit: string } {
+  const found = /^(?:1e|10\^)(-?\d+)\s*\*?\s*(?:1(?=\/))?/.exec(unit);
+  return found ? { power: Number(`1e${found[1]}`), unit: unit.slice(found[0].length) } : { power: 1, unit };
 }
 
 function wrongUnit(name: string, kind: Kind, unit: string): BushError {
@@ -150,15 +155,36 @@ export function readQuantity(name: string, kind: Kind, text: string, system: Sys
 
 const exampleOf = (kind: Kind): string => `12.5 ${kinds[kind].metric}`.trim();
 
-/** Converts between two units of one dimension; absolute temperatures with their offset. */
-export function convert(value: number, from: string, to: string): number {
+/** target = (value - offset) * factor + plus */
+export interface Conversion extends Scale {
+  readonly plus: number;
+}
+const conversions = new Map<string, Conversion>();
+
+/** How one unit converts to another of its dimension; absolute temperatures with their offsets. */
+export function conversion(from: string, to: string): Conversion {
+  const key = `${from}|${to}`;
+  let found = conversions.get(key);
+  if (!found) {
+    if (conversions.size >= cacheLimit) conversions.clear();
+    conversions.set(key, (found = findConversion(from, to)));
+  }
+  return found;
+}
+
+function findConversion(from: string, to: string): Conversion {
   const a = temperatureOf(from);
   const b = temperatureOf(to);
-  if (a && b) return ((value - a.offset) * a.factor) / b.factor + b.offset;
+  if (a && b) return { offset: a.offset, factor: a.factor / b.factor, plus: b.offset };
   const source = known("from", from);
   const target = known("to", to);
   if (!source.equalBase(target)) throw mustBe("to", `of the same dimension as ${from}`, to);
-  return value * ratioOf(source, target);
+  return { offset: 0, factor: ratioOf(source, target), plus: 0 };
+}
+
+export function convert(value: number, from: string, to: string): number {
+  const { offset, factor, plus } = conversion(from, to);
+  return (value - offset) * factor + plus;
 }
 
 const temperatureOf = (unit: string): Scale | undefined =>

@@ -146,6 +146,10 @@ describe("spellings", () => {
     ["time", "2 days", 48],
     ["time", "2 d", 48],
     ["hardness", "200 HB", 200],
+    ["wearRate", "2 1e-6 mm³/(N·m)", 2e-6],
+    ["wearRate", "2 10⁻⁶ mm³/(N·m)", 2e-6],
+    ["expansion", "90 10^-6 1/K", 90e-6],
+    ["rate", "2 s⁻¹", 120],
   ])("%s: %s", (kind, text, value) => {
     expect(read(kind, text)).toBeCloseTo(value, 10);
   });

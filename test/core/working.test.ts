@@ -29,13 +29,17 @@ function exampleOf(f: Formula): Given {
   return received;
 }
 
+const times = (value: unknown, factor: number): unknown =>
+  Array.isArray(value) ? value.map((one: unknown) => times(one, factor)) : (value as number) * factor;
+
 /** The example, each number of it scaled alone and all at once, and every word of its choices; those in the domain. */
 function variants(f: Formula, example: Given): Given[] {
   const args = Object.entries<Arg>(f.spec.args);
-  const numbers = args.filter(([name, arg]) => isNumberArg(arg) && example[name] !== undefined).map(([name]) => name);
+  const isScalable = (arg: Arg) => isNumberArg(arg) || (arg.kind === "list" && arg.of !== "text") || arg.kind === "any";
+  const numbers = args.filter(([name, arg]) => isScalable(arg) && example[name] !== undefined).map(([name]) => name);
   const scaled = (names: string[], factor: number) => ({
     ...example,
-    ...Object.fromEntries(names.map((name) => [name, (example[name] as number) * factor])),
+    ...Object.fromEntries(names.map((name) => [name, times(example[name], factor)])),
   });
   const single = [0.83, 1.07, 2].flatMap((factor) => numbers.map((name) => scaled([name], factor)));
   const chosen = args.flatMap(([name, arg]) =>

@@ -1,6 +1,7 @@
 import { noDatum } from "../errors";
-import { formula } from "../formula";
+import { formula, Measure } from "../formula";
 import { assess } from "./assess";
+import type { Criterion } from "./assess";
 import { dutyArgs } from "./duty";
 import { findGrade } from "./find";
 import { gradeArg, lacks } from "./grade";
@@ -15,6 +16,13 @@ export const limitUse = formula(
     args: { grade: gradeArg, ...dutyArgs, grades: gradesArg },
     units: true,
     result: { kind: "ratio", symbol: "u", text: "Governing use as a ratio; format the cell as a percentage" },
+    working: ({ motion }) => [motion === "static" ? "u = p / p_a" : "u = max(p / p_a, v / v_a, p * v / PV_a)"],
+    lookups: ({ grade, grades, ...duty }) =>
+      Object.fromEntries(
+        assess(findGrade(grade, grades), duty).flatMap(({ criterion, limit, kind, use }) =>
+          use === undefined || limit === undefined ? [] : [[limitSymbol(criterion), new Measure(limit, kind)]],
+        ),
+      ),
     source: { key: "own" },
     example: ["Demo Medlar", 2, 0.06, "5 to 45"],
     see: ["VERDICT", "CHECKS", "SHORTLIST"],
@@ -28,3 +36,6 @@ export const limitUse = formula(
     throw lacks(found, missingText(checks.find((c) => c.verdict === "no data")!));
   },
 );
+
+const limitSymbol = (criterion: Criterion): string =>
+  criterion === "PV" ? "PV_a" : criterion === "speed" ? "v_a" : "p_a";

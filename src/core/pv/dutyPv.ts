@@ -1,5 +1,5 @@
 import { clash } from "../errors";
-import { formula } from "../formula";
+import { formula, Measure } from "../formula";
 
 export const dutyPv = formula(
   {
@@ -13,26 +13,56 @@ export const dutyPv = formula(
     },
     units: true,
     result: { kind: "pv", symbol: "PVm" },
+    working: (values) => {
+      const steps = stepsOf(values).map((_, i) => i + 1);
+      const work = steps.map((i) => `p${i} * v${i} * t${i}`);
+      return [`PVm = (${work.join(" + ")}) / (${steps.map((i) => `t${i}`).join(" + ")})`];
+    },
+    lookups: (values) =>
+      Object.fromEntries(
+        stepsOf(values).flatMap(({ pressure, speed, time }, i) => [
+          [`p${i + 1}`, new Measure(pressure, "pressure")],
+          [`v${i + 1}`, new Measure(speed, "speed")],
+          [`t${i + 1}`, new Measure(time, "time")],
+        ]),
+      ),
     source: { key: "mean", at: "time-weighted mean of p·v over the whole cycle" },
-    example: [[[2], [4], [1]], [[0.1], [0.05], [0]], [[10], [5], [15]]],
+    example: [
+      [[2], [4], [1]],
+      [[0.1], [0.05], [0]],
+      [[10], [5], [15]],
+    ],
     see: ["PV"],
   },
-  ({ pressures, speeds, times }) => {
-    const steps = Math.max(pressures.length, speeds.length, times.length);
-    const lists = { pressures, speeds, times };
-    for (const [name, list] of Object.entries(lists))
-      if (list.length !== steps) throw clash(name, `${name} has ${list.length} cells, another range has ${steps}: each step needs all three`);
-    let work = 0;
-    let total = 0;
-    for (let i = 0; i < steps; i++) {
-      const step = { pressures: pressures[i], speeds: speeds[i], times: times[i] };
-      const lacking = Object.entries(step).filter(([, value]) => value === undefined);
-      if (lacking.length === 3) continue;
-      if (lacking.length > 0) throw clash(lacking[0]![0], `${lacking[0]![0]} is missing in step ${i + 1}`);
-      work += step.pressures! * step.speeds! * step.times!;
-      total += step.times!;
-    }
+  (values) => {
+    const steps = stepsOf(values);
+    const total = steps.reduce((sum, { time }) => sum + time, 0);
     if (total === 0) throw clash("times", "times must sum to above 0");
-    return work / total;
+    return steps.reduce((sum, { pressure, speed, time }) => sum + pressure * speed * time, 0) / total;
   },
 );
+
+interface Step {
+  readonly pressure: number;
+  readonly speed: number;
+  readonly time: number;
+}
+
+/** The spectrum step by step; a step with nothing in it is a spare row, one with a gap an error. */
+function stepsOf(lists: Readonly<Record<"pressures" | "speeds" | "times", readonly (number | undefined)[]>>): Step[] {
+  const { pressures, speeds, times } = lists;
+  const length = Math.max(pressures.length, speeds.length, times.length);
+  for (const [name, list] of Object.entries(lists))
+    if (list.length !== length)
+      throw clash(name, `${name} has ${list.length} cells, another range has ${length}: each step needs all three`);
+  return pressures.flatMap((pressure, i) => {
+    const [speed, time] = [speeds[i], times[i]];
+    if (pressure === undefined && speed === undefined && time === undefined) return [];
+    if (pressure === undefined) throw lacking("pressures", i);
+    if (speed === undefined) throw lacking("speeds", i);
+    if (time === undefined) throw lacking("times", i);
+    return [{ pressure, speed, time }];
+  });
+}
+
+const lacking = (name: string, index: number) => clash(name, `${name} is missing in step ${index + 1}`);

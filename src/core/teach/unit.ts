@@ -1,7 +1,8 @@
 import { BushError, mustBe } from "../errors";
-import { formula } from "../formula";
+import { formula, Measure } from "../formula";
+import type { Cell } from "../formula";
 import { splitNumber } from "../numbers";
-import { convert } from "../units";
+import { conversion, convert } from "../units";
 
 export const unitOf = formula(
   {
@@ -15,15 +16,23 @@ export const unitOf = formula(
     },
     units: false,
     result: { kind: "ratio", symbol: "x" },
+    working: ["x = (a - o) * k + q"],
+    lookups: ({ value, from, to }) => {
+      const { offset, factor, plus } = conversion(from, to);
+      const plain = (number: number) => new Measure(number, "ratio");
+      return { a: plain(numberIn(value, from)), o: plain(offset), k: plain(factor), q: plain(plus) };
+    },
     source: { key: "si", at: "exact factors; NIST SP 811 (2008), app. B" },
     example: [1000, "psi", "MPa"],
   },
-  ({ value, from, to }) => {
-    if (value instanceof BushError) throw value;
-    if (typeof value === "number") return convert(value, from, to);
-    const found = typeof value === "string" ? splitNumber(value) : undefined;
-    if (!found) throw mustBe("value", "a number", value);
-    const given = found.rest === "" ? found.value : convert(found.value, found.rest, from);
-    return convert(given, from, to);
-  },
+  ({ value, from, to }) => convert(numberIn(value, from), from, to),
 );
+
+/** The number in the unit `from`; text may bring a unit of its own, which is converted first. */
+function numberIn(value: Cell, from: string): number {
+  if (value instanceof BushError) throw value;
+  if (typeof value === "number") return value;
+  const found = typeof value === "string" ? splitNumber(value) : undefined;
+  if (!found) throw mustBe("value", "a number", value);
+  return found.rest === "" ? found.value : convert(found.value, found.rest, from);
+}
