@@ -2,6 +2,7 @@ import "./style.css";
 import { supplyCustomFunctions } from "./adapter/customFunctions";
 import type { Metadata } from "./adapter/metadata";
 import { greenhouse } from "./greenhouse/book";
+import { firstControl, goRoundWithF6 } from "./keys";
 import { showPane } from "./pane";
 import { showSelection } from "./strip";
 
@@ -38,11 +39,16 @@ async function open(): Promise<void> {
   ]);
   const sheet = byId("sheet");
   sheet.replaceChildren();
-  const { port } = mountGrid(sheet, greenhouse, metadata, functions);
+  const { port, focus } = mountGrid(sheet, greenhouse, metadata, functions);
   // a handle for the console and for tests: the grid itself is a canvas
   Object.assign(globalThis, { bushcell: { port } });
   showSelection(byId("strip"), byId("spoken"), port, metadata);
   showPane(byId("pane"), port);
+  goRoundWithF6([
+    { part: sheet, enter: focus },
+    { part: byId("pane"), enter: () => firstControl(byId("pane")).focus() },
+    { part: byId("strip"), enter: () => byId("strip").focus() },
+  ]);
 }
 
 open().catch((error: unknown) => {

@@ -8,13 +8,8 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { BaseValueObject } from "@univerjs/preset-sheets-core";
 import type { CellValue, Given } from "./call";
+import type { ErrorNote } from "../grid/notes";
 import { CellError } from "./customFunctions";
-
-/** What the grid keeps with an error cell, so that its message is at hand wherever the cell lies in a spill. */
-export interface ErrorNote {
-  readonly code: string;
-  readonly message: string;
-}
 
 const gridCodes: ReadonlySet<string> = new Set(Object.values(ErrorType));
 

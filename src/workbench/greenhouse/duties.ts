@@ -268,7 +268,7 @@ const marks: readonly Mark[] = [
     as: "unknown",
   },
   {
-    range: `${letter("verdict")}${firstRow}:${letter("verdict")}${lastRow}`,
+    range: `${letter("verdict")}${firstRow}:${letter("use")}${lastRow}`,
     when: `=ISERROR($${letter("verdict")}${firstRow})`,
     as: "fails",
   },

@@ -40,7 +40,7 @@ const column = (top: number, texts: readonly string[], look: BookCell["look"]): 
 
 export const startHere: BookSheet = {
   name: "Start here",
-  widths: [2, 58, 18, 45],
+  widths: [1, 58, 15, 44],
   heights: { 1: 1.6 },
   plain: true,
   cells: {
@@ -55,7 +55,7 @@ export const startHere: BookSheet = {
     },
     B5: {
       value:
-        "Select a cell with a formula: the strip beside the sheet says what its functions do, or why it is an error.",
+        "Select a cell with a formula: the strip beside the sheet says what its functions do, or why it is an error. F6 goes there and back.",
       look: "quiet",
     },
     B7: { value: "Three formulas to try", look: "heading" },

@@ -1,6 +1,5 @@
 import { createUniver, defaultTheme, LocaleType, mergeLocales } from "@univerjs/presets";
-import type { FUniver } from "@univerjs/presets";
-import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import { ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreText from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/presets/preset-sheets-conditional-formatting";
 import marksText from "@univerjs/presets/preset-sheets-conditional-formatting/locales/en-US";
@@ -14,6 +13,7 @@ import { gridFunction } from "../adapter/functions";
 import { hintOf } from "../adapter/hints";
 import type { Metadata } from "../adapter/metadata";
 import type { Book } from "../book";
+import { forgetOldNotes } from "./notes";
 import { gridPort } from "./port";
 import type { GridPort } from "./port";
 import { addRules } from "./rules";
@@ -21,8 +21,9 @@ import { snapshotOf } from "./snapshot";
 import { themeOf } from "./theme";
 
 export interface Mounted {
-  readonly api: FUniver;
   readonly port: GridPort;
+  /** Gives the grid the keyboard. */
+  focus(): void;
 }
 
 /** Opens the book in a grid inside `container`; every function of the metadata can be typed there. */
@@ -33,7 +34,7 @@ export function mountGrid(
   functions: ReadonlyMap<string, HostFunction>,
 ): Mounted {
   const takesErrors = metadata.allowErrorForDataTypeAny ?? false;
-  const { univerAPI: api } = createUniver({
+  const { univer, univerAPI: api } = createUniver({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreText, marksText, picksText) },
     theme: themeOf(defaultTheme),
@@ -54,7 +55,8 @@ export function mountGrid(
       UniverSheetsDataValidationPreset(),
     ],
   });
+  forgetOldNotes(api);
   api.createWorkbook(snapshotOf(book));
   addRules(api, book);
-  return { api, port: gridPort(api) };
+  return { port: gridPort(api), focus: () => univer.__getInjector().get(ILayoutService).focus() };
 }

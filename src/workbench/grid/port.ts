@@ -1,8 +1,8 @@
 import { CellValueType } from "@univerjs/presets";
 import type { FUniver, ICellData, IRange, Nullable } from "@univerjs/presets";
 import { ErrorType, FormulaDataModel } from "@univerjs/preset-sheets-core";
-import type { ErrorNote } from "../adapter/values";
 import { addressOf, areaOf } from "../../port/address";
+import { noteOf } from "./notes";
 import type { Live, NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
 
 const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
@@ -144,7 +144,7 @@ function contentOf(cell: Nullable<ICellData>, shown: () => string): ReadCell {
   if (held === null) return { value: null, text: "" };
   if (cell?.t === CellValueType.BOOLEAN) return { value: Boolean(held), text: shown() };
   if (!errorCodes.has(held)) return { value: held, text: shown() };
-  const note = (cell?.custom as { note?: ErrorNote } | undefined)?.note;
+  const note = noteOf(cell);
   const code = String(held);
   return { value: code, text: code, error: { code, message: (note?.code === code && note.message) || undefined } };
 }

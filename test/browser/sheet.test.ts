@@ -1,0 +1,236 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import duties from "../../data/greenhouse/duties.json";
+import { root } from "../package/run";
+import { corner, eventually, openSheet } from "./page";
+import type { Opened } from "./page";
+
+interface Meta {
+  readonly name: string;
+  readonly description: string;
+  readonly parameters: readonly { readonly name: string; readonly description: string; readonly optional?: boolean }[];
+}
+const { functions } = JSON.parse(readFileSync(path.join(root, "dist/functions.json"), "utf8")) as {
+  functions: readonly Meta[];
+};
+
+let sheet: Opened;
+beforeAll(async () => {
+  sheet = await openSheet();
+}, 90000);
+afterAll(() => sheet.close());
+
+/** The Duties sheet by its headings and names, wherever they stand. */
+async function dutyCell(duty: string, heading: string): Promise<string> {
+  const cells = await sheet.read({ sheet: "Duties", row: 0, col: 0, rows: 60, cols: 20 });
+  const top = cells.findIndex((line) => line.some((cell) => cell.value === "Verdict"));
+  const col = cells[top]!.findIndex((cell) => cell.text.startsWith(heading));
+  const row = cells.findIndex((line) => line[1]!.value === duty);
+  expect([top, col, row].every((i) => i >= 0)).toBe(true);
+  return `${String.fromCharCode(65 + col)}${row + 1}`;
+}
+const dutyText = async (duty: string, heading: string): Promise<string> =>
+  (await sheet.cell("Duties", await dutyCell(duty, heading))).text;
+const dutyNumber = async (duty: string, heading: string): Promise<number> =>
+  Number((await sheet.cell("Duties", await dutyCell(duty, heading))).value);
+
+test("every duty of the data has a verdict, and no cell of it is an error that the data do not explain", async () => {
+  for (const { name } of duties) expect(await dutyText(name, "Verdict")).toMatch(/^(fits|fails|no data), /);
+});
+
+test("pressure, speed and PV of a turning bush follow from its row", async () => {
+  const { load, bore, length, rpm } = duties.find((d) => d.id === "seed-drum") as unknown as Record<string, number>;
+  const pressure = load! / (bore! * length!);
+  const speed = (Math.PI * bore! * rpm!) / 60000;
+  expect(await dutyNumber("Seed-drum spindle", "Pressure")).toBeCloseTo(pressure, 9);
+  expect(await dutyNumber("Seed-drum spindle", "Speed")).toBeCloseTo(speed, 9);
+  expect(await dutyNumber("Seed-drum spindle", "PV")).toBeCloseTo(pressure * speed, 9);
+});
+
+test("a column of results spills from one formula", async () => {
+  const pv = await sheet.cell("Duties", await dutyCell("Potting turntable washer", "PV"));
+  const verdict = await sheet.cell("Duties", await dutyCell("Potting turntable washer", "Verdict"));
+  expect(pv.formula).toBeUndefined();
+  expect(pv.spilledFrom?.formula).toMatch(/^=BUSH\.PV\(/);
+  expect(verdict.spilledFrom?.formula).toMatch(/^=BUSH\.VERDICT\(/);
+  const own = (await sheet.read({ sheet: "Duties", row: 4, col: 2, rows: 23, cols: 1 })).filter(([c]) => c!.formula);
+  expect(own).toHaveLength(1);
+});
+
+test("editing a load changes the verdict, and undo brings both back", async () => {
+  const before = await dutyText("Seed-drum spindle", "Verdict");
+  expect(before).toMatch(/^fits/);
+  await sheet.type("Duties", await dutyCell("Seed-drum spindle", "Load"), "5000");
+  await eventually(async () => expect(await dutyText("Seed-drum spindle", "Verdict")).toMatch(/^fails, PV/));
+  expect(await dutyNumber("Seed-drum spindle", "Use")).toBeGreaterThan(1);
+  await sheet.page.keyboard.press("Control+z");
+  await eventually(async () => expect(await dutyText("Seed-drum spindle", "Verdict")).toBe(before));
+});
+
+test("a row in inch units equals its metric twin", async () => {
+  // exact by definition: 1 lbf = 4.4482216152605 N, 1 in = 25.4 mm (NIST SP 811, 2008, app. B)
+  const twin = { load: 55 * 4.4482216152605, bore: 0.75 * 25.4, length: 25.4 };
+  const headings = ["Pressure", "Speed", "PV", "Use"];
+  const inch = await Promise.all(headings.map((heading) => dutyNumber("Bench roller", heading)));
+  const at = { sheet: "Duties", ...corner(await dutyCell("Bench roller", "Load")) };
+  const row = () => Promise.all(headings.map((heading) => dutyNumber("Bench roller", heading)));
+  // through another load, so that what is compared was computed anew
+  await sheet.write(at, [[1]]);
+  await eventually(async () => expect((await row())[0]! / inch[0]!).toBeLessThan(0.1));
+  await sheet.write(at, [[twin.load, twin.bore, twin.length]]);
+  await eventually(async () => {
+    const metric = await row();
+    inch.forEach((value, i) => expect(metric[i]! / value).toBeCloseTo(1, 10));
+  });
+  await sheet.write(at, [["55 lbf", "0.75 in", "1 in"]]);
+  await eventually(async () => expect(await dutyText("Bench roller", "Load")).toBe("55 lbf"));
+});
+
+test("selecting an error shows its message, inside a spill and where it came in from another cell too", async () => {
+  await sheet.select("Start here", "C11");
+  expect(await sheet.strip()).toContain("Bore must be above 0 mm, got -20.");
+  expect(await sheet.page.locator("#spoken").innerText()).toContain("C11: #VALUE! Bore must be above 0 mm, got -20.");
+
+  const bore = await dutyCell("Shade-screen winding drum", "Size");
+  await sheet.type("Duties", bore, "-30");
+  const pressure = await dutyCell("Shade-screen winding drum", "Pressure");
+  await sheet.select("Duties", pressure);
+  await eventually(async () => expect(await sheet.strip()).toContain("Bore must be above 0 mm, got -30."));
+  expect(await sheet.strip()).toContain("Spilled from");
+  await sheet.select("Duties", await dutyCell("Shade-screen winding drum", "Verdict"));
+  const told = `Bore must be above 0 mm, got -30.\n\nIt came in with ${pressure}.`;
+  await eventually(async () => expect(await sheet.strip()).toContain(told));
+  // the other rows go on
+  expect(await dutyText("Seed-drum spindle", "Verdict")).toMatch(/^fits/);
+
+  await sheet.type("Duties", bore, "30");
+  await sheet.select("Duties", pressure);
+  await eventually(async () => expect(await sheet.strip()).not.toContain("#VALUE!"));
+});
+
+test("a message does not outlive the formula that made it", async () => {
+  const at = { sheet: "Start here", row: 30, col: 1 };
+  const error = async () => (await sheet.cell("Start here", "B31")).error;
+  await sheet.write(at, [[{ formula: "=BUSH.PRESSURE(1,-1,1)" }, { formula: "=BUSH.PV(B31,1)" }]]);
+  const made = { code: "#VALUE!", message: "bore must be above 0 mm, got -1" };
+  await eventually(async () => expect(await error()).toEqual(made));
+  await sheet.write(at, [[{ formula: '="a"+1' }]]);
+  await eventually(async () => expect(await error()).toEqual({ code: "#VALUE!" }));
+  await sheet.select("Start here", "C31");
+  await eventually(async () => expect(await sheet.strip()).toContain("carries no message"));
+  await sheet.write(at, [[null, null]]);
+  await eventually(async () => expect(await sheet.cell("Start here", "B31")).toEqual({ value: null, text: "" }));
+});
+
+test("arguments arrive as Excel hands them over", async () => {
+  const at = { sheet: "Start here", row: 32, col: 1 };
+  const answers = (formula: string, expected: number | string) =>
+    eventually(async () => {
+      const { value, error } = await sheet.cell("Start here", "B33");
+      expect([formula, error ? `${error.code} ${error.message ?? ""}`.trim() : value]).toEqual([formula, expected]);
+    });
+  const expectCall = async (formula: string, expected: number | string) => {
+    await sheet.write(at, [["not yet"]]);
+    await answers(formula, "not yet");
+    await sheet.write(at, [[{ formula }]]);
+    await answers(formula, expected);
+  };
+  await sheet.write({ sheet: "Start here", row: 33, col: 1 }, [["3E5", null, 20, 15]]);
+  await expectCall("=bush.pressure(600,D34,E34)", 2); // any case; a reference to one cell
+  await expectCall("=BUSH.PRESSURE(B34,D34,E34)", 1000); // text that could be a number stays text
+  await expectCall("=BUSH.PRESSURE(600,C34,E34)", "#VALUE! bore is missing"); // a blank is no 0
+  await expectCall("=BUSH.PRESSURE(600,,15)", "#VALUE! bore is missing"); // left out in the middle
+  await expectCall("=BUSH.PRESSURE(600)", "#VALUE! bore is missing"); // and at the end
+  await expectCall('=BUSH.PRESSURE(600,20,15,"metric",1)', "#VALUE! BUSH.PRESSURE takes 4 arguments at most");
+  await expectCall("=BUSH.PRESSURE(1/0,20,15)", "#DIV/0!"); // an error passes through
+  await expectCall("=IFERROR(BUSH.PRESSURE(600,-1,15),7)", 7);
+  await sheet.write(at, [[null], [null, null, null, null]]);
+});
+
+test("the shortlist ranks every grade for the chosen duty, own grades among them", async () => {
+  const list = async () =>
+    (await sheet.read({ sheet: "Shortlist", row: 9, col: 0, rows: 40, cols: 5 })).map((line) =>
+      line.map((c) => c.text),
+    );
+  const [heading, ...first] = await list();
+  expect(heading).toEqual(["grade", "kind", "verdict", "use", "reason"]);
+  const names = first.map(([grade]) => grade).filter(Boolean);
+  expect(names.length).toBeGreaterThan(14);
+  expect(names).toEqual(expect.arrayContaining(["Own loft mix", "Demo Tansy", "POM"]));
+  await sheet.write({ sheet: "Shortlist", row: 2, col: 1 }, [["Steam-lance swivel"]]);
+  await eventually(async () => {
+    const hot = (await list()).find(([grade]) => grade === "Demo Sorrel");
+    expect(hot?.slice(2)).toEqual(["fails", "", expect.stringMatching(/^temperature 130 °C above/)]);
+  });
+});
+
+test("the sheet proposes a function by the beginning of its name", async () => {
+  await sheet.select("Start here", "B24");
+  await sheet.page.keyboard.type("=bush.wash");
+  const proposed = functions.filter(({ name }) => name.startsWith("WASH"));
+  expect(proposed.length).toBeGreaterThan(1);
+  for (const { name, description } of proposed) await sheet.shows(`BUSH.${name}${description}`);
+  await leaveCell();
+});
+
+test("every function has an argument hint, from the metadata", async () => {
+  expect(functions.length).toBeGreaterThan(20);
+  for (const { name, description, parameters } of functions) {
+    await sheet.select("Start here", "B24");
+    await sheet.page.keyboard.type(`=bush.${name.toLowerCase()}(`);
+    const explained = parameters.map((p) => `${p.name}${p.optional ? "Optional" : "Required"}. ${p.description}`);
+    await sheet.shows(`${description}${explained.join("")}`);
+    await leaveCell();
+  }
+}, 240000);
+
+/** Escape closes the hint, then the editor. */
+async function leaveCell(): Promise<void> {
+  await sheet.page.keyboard.press("Escape");
+  await sheet.page.keyboard.press("Escape");
+}
+
+test("F6 goes round the page's parts, and the keyboard works in the sheet again", async () => {
+  await sheet.select("Start here", "B24");
+  const inPart = () =>
+    sheet.page.evaluate(() =>
+      ["sheet", "pane", "strip"].find((id) => document.getElementById(id)?.contains(document.activeElement)),
+    );
+  const visited: (string | undefined)[] = [];
+  for (let i = 0; i < 3; i++) {
+    await sheet.page.keyboard.press("F6");
+    visited.push(await inPart());
+  }
+  expect(visited).toEqual(["pane", "strip", "sheet"]);
+  await sheet.page.keyboard.press("ArrowDown");
+  await eventually(async () => expect(await sheet.strip()).toContain("B25 on Start here"));
+});
+
+test("tables have names, and a block becomes a table on a sheet of its own", async () => {
+  const made = await sheet.page.evaluate(() => {
+    const { port } = (globalThis as unknown as { bushcell: { port: import("../../src/port/sheet").SheetPort } })
+      .bushcell;
+    return [
+      port.tables(),
+      port.addTable("Lab grades", [
+        ["grade", "PV limit"],
+        ["Lab mix", 0.2],
+      ]),
+    ] as const;
+  });
+  expect(made[0]).toEqual([expect.objectContaining({ name: "OwnGrades" })]);
+  expect(made[1]).toEqual({
+    name: "Labgrades",
+    reference: "Labgrades",
+    place: { sheet: "Lab grades", row: 0, col: 0, rows: 2, cols: 2 },
+  });
+  await sheet.write({ sheet: "Start here", row: 34, col: 1 }, [
+    [{ formula: '=BUSH.GRADE("Lab mix","PV limit",Labgrades)' }],
+  ]);
+  await eventually(async () => expect((await sheet.cell("Start here", "B35")).value).toBe(0.2));
+});
+
+test("the page asks nothing of anyone else and complains of nothing", () => {
+  expect(sheet.outside).toEqual([]);
+  expect(sheet.complaints).toEqual([]);
+});
