@@ -37,7 +37,11 @@ export function App({ host }: { host: PaneHost }) {
   const [theme, setTheme] = useState(host.theme);
   useEffect(() => host.watchTheme?.(() => setTheme(host.theme())), [host]);
   return (
-    <FluentProvider theme={themes[theme]} className={s.root} data-theme={theme}>
+    <FluentProvider
+      theme={themes[theme]}
+      className={s.root}
+      style={{ colorScheme: theme === "dark" ? "dark" : "light" }}
+    >
       <TabList
         className={s.tabs}
         size="small"

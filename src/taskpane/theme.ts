@@ -23,8 +23,18 @@ const accent: BrandVariants = {
 
 export type ThemeName = "light" | "dark" | "contrast";
 
+/** Text and lines in the accent need its light half on a dark ground. */
+const dark: Theme = {
+  ...createDarkTheme(accent),
+  colorBrandForeground1: accent[120],
+  colorBrandForeground2: accent[130],
+  colorBrandForegroundLink: accent[120],
+  colorBrandForegroundLinkHover: accent[130],
+  colorBrandForegroundLinkPressed: accent[110],
+};
+
 export const themes: Readonly<Record<ThemeName, Theme>> = {
   light: createLightTheme(accent),
-  dark: createDarkTheme(accent),
+  dark,
   contrast: teamsHighContrastTheme,
 };

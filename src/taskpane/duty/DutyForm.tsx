@@ -1,9 +1,10 @@
-import { Button, Field as FieldBox, Input, Radio, RadioGroup, Select } from "@fluentui/react-components";
+import { Button, Field as FieldBox, Radio, RadioGroup } from "@fluentui/react-components";
 import { useState } from "react";
 import { unitText } from "../../core/describe";
 import type { System } from "../../core/kinds";
 import { kinds } from "../../core/kinds";
 import type { SheetPort } from "../../port/sheet";
+import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { activeFields, choiceFields, keepUnits, movementFields, numberFields, readBack } from "./fields";
@@ -58,13 +59,13 @@ export function DutyForm({ state, port, onShortlist }: { state: DutyState; port:
   );
   const choice = (name: ChoiceField) => (
     <FieldBox key={name} label={choiceLabels[name]}>
-      <Select value={texts[name]} onChange={(_, { value }) => set(name, value)}>
+      <Choice value={texts[name]} onChange={(_, { value }) => set(name, value)}>
         {choiceFields[name].map((word) => (
           <option key={word} value={word}>
             {choiceWords[word] ?? word}
           </option>
         ))}
-      </Select>
+      </Choice>
     </FieldBox>
   );
 
@@ -156,14 +157,12 @@ function NumberBox({ name, text, system, read, onChange }: BoxProps) {
       validationMessage={fault}
       hint={fault ? undefined : back}
     >
-      <Input
+      <TextBox
         value={text}
         onChange={(_, { value }) => onChange(value)}
-        contentAfter={unit ? <span aria-hidden>{unit}</span> : undefined}
+        unit={unit}
         title={unitText(arg.kind) || undefined}
-        autoComplete="off"
         data-field={name}
-        input={{ style: { minWidth: 0, width: "100%" } }}
       />
     </FieldBox>
   );

@@ -129,17 +129,17 @@ export const dutyOf = (texts: Texts, values: Readonly<Record<NumberField, number
 
 /** The value read back, with its unit in the sheet's system; short, for eyes only. */
 export const readBack = (name: NumberField, value: number, system: System): string =>
-  quantityText(numberFields[name].kind, value, system);
+  quantityText(numberFields[name].kind, value, system, 6);
 
-export function quantityText(kind: NumberArg["kind"], value: number, system: System): string {
-  return `${Number(fromWorking(kind, value, system).toPrecision(5))} ${kinds[kind][system]}`.trim();
+export function quantityText(kind: NumberArg["kind"], value: number, system: System, digits = 4): string {
+  return `${Number(fromWorking(kind, value, system).toPrecision(digits))} ${kinds[kind][system]}`.trim();
 }
 
 /** The same duty in the other unit system: a plain number gets the unit that it had. */
 export function keepUnits(texts: Texts, from: System): Texts {
   const kept = Object.entries(texts).map(([name, text]) => {
     const arg = numberFields[name as NumberField] as NumberArg | undefined;
-    const plain = arg && /^\s*[+\-\u2212]?[\d.,\s]+(e[+\-]?\d+)?\s*$/i.test(text) && text.trim() !== "";
+    const plain = arg && /^\s*[+\-\u2212]?[\d.,\s]+(e[+-]?\d+)?\s*$/i.test(text) && text.trim() !== "";
     const unit = arg && kinds[arg.kind].metric !== kinds[arg.kind].inch ? kinds[arg.kind][from] : "";
     return [name, plain && unit ? `${text.trim()} ${unit}` : text];
   });

@@ -9,6 +9,7 @@ import type { PaneHost } from "../host";
 import type { OwnGrades } from "../own/useLibrary";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
+import { counted } from "../parts/words";
 import { useSelection } from "../parts/useSheet";
 import { blockOf, pieces } from "./blocks";
 import type { Piece } from "./blocks";
@@ -111,7 +112,7 @@ export function Insert({ state, own, chosen, host, onTab }: Props) {
             await freeze(port, formulas);
             setStage({
               is: "done",
-              text: `${formulas.length === 1 ? "1 formula is" : `${formulas.length} formulas are`} values now. Undo takes it back.`,
+              text: `Values now in place of ${counted(formulas.length, "formula")}. Undo takes it back.`,
             });
           })
         }
@@ -145,7 +146,7 @@ function Result({ stage, onWrite, onFreeze, onCancel }: ResultProps) {
     return (
       <Notice
         intent="warning"
-        title={`${stage.filled === 1 ? "1 cell" : `${stage.filled} cells`} in ${areaText(place)} on ${place.sheet} would be overwritten.`}
+        title={`${counted(stage.filled, "cell")} in ${areaText(place)} on ${place.sheet} would be overwritten.`}
         actions={
           <>
             <Button onClick={() => onWrite(stage.at, stage.block)}>Overwrite</Button>
@@ -161,7 +162,7 @@ function Result({ stage, onWrite, onFreeze, onCancel }: ResultProps) {
     return (
       <Notice
         intent="warning"
-        title={`${stage.formulas.length === 1 ? "1 formula" : `${stage.formulas.length} formulas`} will become plain values.`}
+        title={`${counted(stage.formulas.length, "formula")} will become plain values.`}
         actions={
           <>
             <Button onClick={() => onFreeze(stage.formulas)}>Freeze</Button>

@@ -1,10 +1,12 @@
-import { Button, Field as FieldBox, Input, Select, makeStyles, tokens } from "@fluentui/react-components";
+import { Button, Field as FieldBox, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { kindOf, properties, property } from "../../core/grade";
 import type { PropertyKey } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import type { NamedTable, SheetPort } from "../../port/sheet";
+import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
+import { counted } from "../parts/words";
 import { useShared } from "../parts/styles";
 import { assumedUnit, importRows, mappingFault, unitFault } from "./mapping";
 import type { Mapped } from "./mapping";
@@ -57,9 +59,9 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
             <p className={s.quiet}>
               first: {String(rows.find((row, r) => r > 0 && row[i] !== null)?.[i] ?? "nothing")}
             </p>
-            <div className={s.pair}>
+            <div className={mergeClasses(s.pair, s.uneven)}>
               <FieldBox label="is">
-                <Select
+                <Choice
                   value={column.key}
                   onChange={(_, { value }) => set(i, { key: value as PropertyKey | "", unit: "" })}
                 >
@@ -71,7 +73,7 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
                         {heading}
                       </option>
                     ))}
-                </Select>
+                </Choice>
               </FieldBox>
               {column.key !== "" && kindOf(property(column.key)) && (
                 <FieldBox
@@ -84,12 +86,7 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
                       : undefined
                   }
                 >
-                  <Input
-                    value={column.unit}
-                    onChange={(_, { value }) => set(i, { unit: value })}
-                    autoComplete="off"
-                    input={{ style: { minWidth: 0, width: "100%" } }}
-                  />
+                  <TextBox value={column.unit} onChange={(_, { value }) => set(i, { unit: value })} />
                 </FieldBox>
               )}
             </div>
@@ -119,7 +116,7 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
       {fault && <Notice intent="error">{fault}</Notice>}
       <div className={s.row}>
         <Button appearance="primary" disabled={!result || result.count === 0} onClick={write}>
-          {result ? `Confirm and write ${result.count} grades` : "Confirm and write"}
+          {result ? `Confirm and write ${counted(result.count, "grade")}` : "Confirm and write"}
         </Button>
         <Button onClick={onCancel}>Cancel</Button>
       </div>

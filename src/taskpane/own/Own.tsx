@@ -1,10 +1,11 @@
-import { Button, Field as FieldBox, Select, Spinner, Textarea } from "@fluentui/react-components";
+import { Button, Field as FieldBox, Spinner, Textarea } from "@fluentui/react-components";
 import { useRef, useState } from "react";
 import { propertyNamed } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { addressOf } from "../../port/address";
 import type { NamedTable, Place } from "../../port/sheet";
 import type { PaneHost } from "../host";
+import { Choice } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { MapColumns } from "./MapColumns";
@@ -157,7 +158,7 @@ function InUse({ own, host, onFault }: { own: OwnGrades; host: PaneHost; onFault
         label="Own grades in use"
         hint={inUse && own.faults.length === 0 ? `${own.count} grades, searched before the library` : undefined}
       >
-        <Select
+        <Choice
           value={inUse?.name ?? ""}
           onChange={(_, { value }) => own.choose(tables.find(({ name }) => name === value))}
           onFocus={() => void own.refresh()}
@@ -166,7 +167,7 @@ function InUse({ own, host, onFault }: { own: OwnGrades; host: PaneHost; onFault
           {tables.map(({ name }) => (
             <option key={name}>{name}</option>
           ))}
-        </Select>
+        </Choice>
       </FieldBox>
       {own.faults.length > 0 && (
         <Notice intent="error" title="This table is not used.">

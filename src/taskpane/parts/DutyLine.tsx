@@ -33,5 +33,5 @@ export function DutyLine({ duty, system }: { duty: Duty | undefined; system: Sys
     `${quantityText("temperature", temperature.low, system)} to ${quantityText("temperature", temperature.high, system)}`,
     ...(duty.wet ? ["wet"] : []),
   ];
-  return <p className={s.line}>{parts.join(" · ")}</p>;
+  return <p className={s.line}>{parts.map((part) => part.replaceAll(" ", "\u00a0")).join(" · ")}</p>;
 }

@@ -13,6 +13,9 @@ export const useShared = makeStyles({
   },
   row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
   pair: { display: "grid", gridTemplateColumns: "minmax(0, 1fr) minmax(0, 1fr)", gap: "8px", alignItems: "start" },
+  /** Fields of a pair stand on one line whatever the length of their labels. */
+  foot: { alignItems: "end" },
+  uneven: { gridTemplateColumns: "minmax(0, 1.8fr) minmax(0, 1fr)" },
   heading: {
     margin: 0,
     fontSize: tokens.fontSizeBase400,

@@ -1,7 +1,7 @@
 import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useEffect, useRef } from "react";
 import { Measure } from "../../core/formula";
-import { cellOf, kindText, measure, originText, properties, verdictText } from "../../core/grade";
+import { cellOf, kindText, measure, originText, percentText, properties, verdictText } from "../../core/grade";
 import type { Duty, Grade, Library, Property, Ranked } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { useShared } from "../parts/styles";
@@ -142,11 +142,11 @@ function Line({ heading, cells }: { heading: string; cells: readonly string[] })
 
 function checkWords(check: Ranked["checks"][number] | undefined, system: System): string {
   if (!check) return "not asked";
-  const { kind, value, limit, verdict } = check;
+  const { kind, value, limit, use, verdict } = check;
   if (verdict === "no data") return "no data";
   const said = (x: number) => measure(kind, Number(x.toPrecision(4)), system);
   const numbers = value !== undefined && limit !== undefined ? `: ${said(value)}, limit ${said(limit)}` : "";
-  return `${verdict}${numbers}`;
+  return `${use === undefined ? "" : `${percentText(use)}, `}${verdict}${numbers}`;
 }
 
 function Value({ grade, property, system }: { grade: Grade; property: Property; system: System }) {

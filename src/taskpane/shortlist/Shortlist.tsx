@@ -1,12 +1,14 @@
-import { Button, Input, Select, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { memo, useDeferredValue, useMemo, useState } from "react";
 import { kindText, property, rank, standingCautions } from "../../core/grade";
 import type { Duty, GradeKind, Library, PropertyKey, Ranked } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { kinds } from "../../core/kinds";
 import { kindOf } from "../../core/grade";
+import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
+import { counted } from "../parts/words";
 import { filterRanked, noFilter, numberProperties } from "./filter";
 import type { Filter, Order } from "./filter";
 import { GradeSheet } from "./GradeSheet";
@@ -45,7 +47,7 @@ const useStyles = makeStyles({
     textUnderlineOffset: "2px",
   },
   choose: { display: "flex", alignItems: "center", gap: "4px", fontSize: tokens.fontSizeBase200, whiteSpace: "nowrap" },
-  box: { accentColor: tokens.colorBrandBackground, margin: 0, width: "16px", height: "16px" },
+  box: { accentColor: tokens.colorBrandForeground1, margin: 0, width: "16px", height: "16px" },
   chosen: { position: "sticky", top: 0, zIndex: 1, backgroundColor: tokens.colorNeutralBackground1, padding: "4px 0" },
 });
 
@@ -139,6 +141,7 @@ const Item = memo(
     const s = useShared();
     const own = useStyles();
     const { grade, governing } = one;
+    const { verdict, why } = verdictWords(one, system);
     const reasons = reasonsOf(one, system);
     const cautions = ownCautions(one, duty, system, library);
     return (
@@ -162,8 +165,10 @@ const Item = memo(
           {kindText[grade.kind]}
           {grade.values.family && ` · ${grade.values.family}`}
         </p>
+        <p className={s.text}>
+          <strong>{verdict}</strong>: {why}
+        </p>
         <UseBar check={governing} />
-        <p className={s.text}>{verdictWords(one, system)}</p>
         {reasons.length > 0 && (
           <ul className={s.list}>
             {reasons.map((reason) => (
@@ -173,9 +178,7 @@ const Item = memo(
         )}
         {cautions.length > 0 && (
           <details>
-            <summary className={s.summary}>
-              {cautions.length === 1 ? "1 caution" : `${cautions.length} cautions`}
-            </summary>
+            <summary className={s.summary}>{counted(cautions.length, "caution")}</summary>
             <ul className={mergeClasses(s.list, s.quiet)}>
               {cautions.map((caution) => (
                 <li key={caution}>{caution}</li>
@@ -219,7 +222,7 @@ function Filters({ filter, setFilter, order, setOrder, system }: FilterProps) {
   const unit = filter.property ? kinds[kindOf(property(filter.property))!][system] : "";
   return (
     <div className={own.filters} role="search" aria-label="Sort and filter">
-      <Input
+      <TextBox
         type="search"
         placeholder="Find by name, family or word"
         aria-label="Find by name, family or word"
@@ -230,7 +233,7 @@ function Filters({ filter, setFilter, order, setOrder, system }: FilterProps) {
         <summary className={s.summary}>Sort and filter</summary>
         <div className={own.filters} style={{ marginTop: 8 }}>
           <div className={own.bound}>
-            <Select aria-label="Sort by" value={order} onChange={(_, { value }) => setOrder(value as Order)}>
+            <Choice aria-label="Sort by" value={order} onChange={(_, { value }) => setOrder(value as Order)}>
               <option value="rank">by verdict</option>
               <option value="name">by name</option>
               {numberProperties.map((p) => (
@@ -238,8 +241,8 @@ function Filters({ filter, setFilter, order, setOrder, system }: FilterProps) {
                   by {p.heading}
                 </option>
               ))}
-            </Select>
-            <Select
+            </Choice>
+            <Choice
               aria-label="Kind of grade"
               value={filter.kind}
               onChange={(_, { value }) => set({ kind: value as GradeKind | "" })}
@@ -250,9 +253,9 @@ function Filters({ filter, setFilter, order, setOrder, system }: FilterProps) {
                   {text}
                 </option>
               ))}
-            </Select>
+            </Choice>
           </div>
-          <Select
+          <Choice
             aria-label="Property to bound"
             value={filter.property}
             onChange={(_, { value }) => set({ property: value as PropertyKey | "" })}
@@ -263,23 +266,22 @@ function Filters({ filter, setFilter, order, setOrder, system }: FilterProps) {
                 {p.heading}
               </option>
             ))}
-          </Select>
+          </Choice>
           {filter.property !== "" && (
             <div className={own.bound}>
-              <Select
+              <Choice
                 aria-label="Side of the bound"
                 value={filter.side}
                 onChange={(_, { value }) => set({ side: value as Filter["side"] })}
               >
                 <option value="least">at least</option>
                 <option value="most">at most</option>
-              </Select>
-              <Input
+              </Choice>
+              <TextBox
                 aria-label="Bound"
                 value={filter.bound}
                 onChange={(_, { value }) => set({ bound: value })}
-                contentAfter={unit ? <span aria-hidden>{unit}</span> : undefined}
-                input={{ style: { minWidth: 0, width: "100%" } }}
+                unit={unit}
               />
             </div>
           )}

@@ -3,10 +3,10 @@ import type { Check, Duty, Library, Ranked } from "../../core/grade";
 import { property } from "../../core/grade";
 import type { System } from "../../core/kinds";
 
-/** The verdict in words, for a person who sees no bar. */
-export function verdictWords({ word, governing }: Ranked, system: System): string {
-  if (word === "no data") return `Cannot be judged: no data on ${property(governing.property).heading}`;
-  return word === "fits" ? `Fits; ${reasonOf(governing, system)} governs` : "Fails";
+/** The verdict, and which criterion governs it, for a person who sees no bar. */
+export function verdictWords({ word, governing }: Ranked, system: System): { verdict: string; why: string } {
+  if (word === "no data") return { verdict: "Not judged", why: `no data on ${property(governing.property).heading}` };
+  return { verdict: word === "fits" ? "Fits" : "Fails", why: `${reasonOf(governing, system)} governs` };
 }
 
 /** One line for every criterion that fails or lacks its datum. */

@@ -1,10 +1,11 @@
-import { Field as FieldBox, Input, Select } from "@fluentui/react-components";
+import { Field as FieldBox, mergeClasses } from "@fluentui/react-components";
 import { useDeferredValue, useId, useMemo, useState } from "react";
 import { fitTable } from "../../core/fit/fitTable";
 import { metals } from "../../core/fit/metals";
 import type { Grade, Library } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { DutyState } from "../duty/DutyForm";
+import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { ClearanceChart } from "./ClearanceChart";
@@ -31,8 +32,8 @@ const labels: Readonly<Record<keyof FitTexts, string>> = {
 };
 const options: Readonly<Partial<Record<keyof FitTexts, readonly (readonly [value: string, text: string])[]>>> = {
   borestate: [
-    ["pressed", "after pressing in"],
-    ["free", "before pressing in"],
+    ["pressed", "after pressing"],
+    ["free", "before pressing"],
   ],
   moisture: [
     ["dry", "dry"],
@@ -64,20 +65,18 @@ export function Clearance({ state, library, grades }: Props) {
   const box = (field: keyof FitTexts) => (
     <FieldBox key={field} label={labels[field]} required={field === "outside"}>
       {options[field] ? (
-        <Select value={texts[field]} onChange={(_, { value }) => setTexts({ ...texts, [field]: value })}>
+        <Choice value={texts[field]} onChange={(_, { value }) => setTexts({ ...texts, [field]: value })}>
           {options[field].map(([value, text]) => (
             <option key={value} value={value}>
               {text}
             </option>
           ))}
-        </Select>
+        </Choice>
       ) : (
-        <Input
+        <TextBox
           value={texts[field]}
           onChange={(_, { value }) => setTexts({ ...texts, [field]: value })}
-          contentAfter={field === "outside" ? <span aria-hidden>{unit}</span> : undefined}
-          autoComplete="off"
-          input={{ style: { minWidth: 0, width: "100%" } }}
+          unit={field === "outside" ? unit : undefined}
         />
       )}
     </FieldBox>
@@ -88,16 +87,16 @@ export function Clearance({ state, library, grades }: Props) {
         Bore and temperatures are the duty's. A zone is an ISO 286 zone (H7) or two deviations (+0.05/+0.10 mm).
       </p>
       <FieldBox label="Grade of the bush">
-        <Select value={grade?.name ?? ""} onChange={(_, { value }) => setName(value)}>
+        <Choice value={grade?.name ?? ""} onChange={(_, { value }) => setName(value)}>
           {grades.map((g) => (
             <option key={g.name}>{g.name}</option>
           ))}
-        </Select>
+        </Choice>
       </FieldBox>
-      <div className={s.pair}>{(["outside", "outsidezone"] as const).map(box)}</div>
-      <div className={s.pair}>{(["borezone", "borestate"] as const).map(box)}</div>
-      <div className={s.pair}>{(["housingzone", "shaftzone"] as const).map(box)}</div>
-      <div className={s.pair}>{(["housing", "shaft"] as const).map(box)}</div>
+      <div className={mergeClasses(s.pair, s.foot)}>{(["outside", "outsidezone"] as const).map(box)}</div>
+      <div className={mergeClasses(s.pair, s.foot)}>{(["borezone", "borestate"] as const).map(box)}</div>
+      <div className={mergeClasses(s.pair, s.foot)}>{(["housingzone", "shaftzone"] as const).map(box)}</div>
+      <div className={mergeClasses(s.pair, s.foot)}>{(["housing", "shaft"] as const).map(box)}</div>
       {box("moisture")}
       {rows === undefined && <p className={s.quiet}>Give the outside diameter to see the clearance.</p>}
       {typeof rows === "string" && <Notice intent="error">{rows}</Notice>}

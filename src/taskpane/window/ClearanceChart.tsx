@@ -18,7 +18,14 @@ const foot = 34;
 const useStyles = makeStyles({
   chart: { width: "100%", maxWidth: "520px", height: "auto", display: "block", flexShrink: 0 },
   text: { fill: tokens.colorNeutralForeground2, fontSize: "11px" },
-  name: { fill: tokens.colorNeutralForeground1, fontSize: "12px" },
+  // an outline in the ground's colour keeps the words clear of the grid
+  name: {
+    fill: tokens.colorNeutralForeground1,
+    fontSize: "12px",
+    paintOrder: "stroke",
+    stroke: tokens.colorNeutralBackground1,
+    strokeWidth: "4px",
+  },
   grid: { stroke: tokens.colorNeutralStroke2 },
   zero: { stroke: tokens.colorNeutralForeground1, strokeWidth: 2 },
   range: { fill: "none", stroke: tokens.colorBrandForeground1, strokeWidth: 2 },
@@ -48,7 +55,7 @@ export function ClearanceChart({ rows, unit, temperatureUnit, summaryId }: Props
         const y = i * rowHeight;
         return (
           <g key={state}>
-            <text className={s.name} x={left} y={y + 15}>
+            <text className={s.name} x={left + 6} y={y + 15}>
               {state}, {Number(temperature.toPrecision(4))} {temperatureUnit}: {verdict}
             </text>
             {likely && (

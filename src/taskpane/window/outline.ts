@@ -41,20 +41,39 @@ export interface Frame {
   readonly pressure: readonly [number, number];
 }
 
-/** Whole decades around all points and limits, at least one each way. */
+/** All points and limits, and the corners where a PV line meets the other limits, with a little room around them. */
 export function frameOf(points: readonly Point[], bounds: readonly Bounds[]): Frame {
-  const speeds = [...points.map((p) => p.speed), ...bounds.flatMap((b) => b.speed ?? [])];
-  const pressures = [...points.map((p) => p.pressure), ...bounds.flatMap((b) => b.pressure ?? [])];
-  return { speed: decades(speeds, [0.01, 1]), pressure: decades(pressures, [0.1, 10]) };
+  const corner = (pv: number | undefined, other: number | undefined) =>
+    pv !== undefined && other !== undefined ? [pv / other] : [];
+  return {
+    speed: around([
+      ...points.map((p) => p.speed),
+      ...bounds.flatMap(({ speed, pressure, pv }) => [
+        ...(speed === undefined ? [] : [speed]),
+        ...corner(pv, pressure),
+      ]),
+    ]),
+    pressure: around([
+      ...points.map((p) => p.pressure),
+      ...bounds.flatMap(({ speed, pressure, pv }) => [
+        ...(pressure === undefined ? [] : [pressure]),
+        ...corner(pv, speed),
+      ]),
+    ]),
+  };
 }
 
-function decades(values: readonly number[], otherwise: [number, number]): [number, number] {
+const room = 1.8;
+/** A logarithmic axis needs a power of ten to carry a number. */
+const least = 10;
+
+function around(values: readonly number[]): [number, number] {
   const known = values.filter((value) => value > 0);
-  if (known.length === 0) return otherwise;
-  // a little room, so that nothing lies on the frame
-  const low = Math.floor(Math.log10(Math.min(...known) / 1.3));
-  const high = Math.ceil(Math.log10(Math.max(...known) * 1.3));
-  return [10 ** (high - low < 2 ? high - 2 : low), 10 ** high];
+  if (known.length === 0) return [0.1, 10];
+  const low = Math.min(...known) / room;
+  const high = Math.max(...known) * room;
+  const short = Math.sqrt(Math.max(1, (least * room) / (high / low)));
+  return [low / short, high * short];
 }
 
 /**
