@@ -3,5 +3,7 @@ import { benches } from "./benches.mjs";
 
 for (const bench of benches) {
   const { name, ratio, limit, note } = bench();
-  console.log(`${ratio <= limit ? "ok  " : "SLOW"} ${name}: ${ratio.toFixed(2)} (at most ${limit})${note ? `  ${note}` : ""}`);
+  console.log(
+    `${ratio <= limit ? "ok  " : "SLOW"} ${name}: ${ratio.toFixed(2)} (at most ${limit})${note ? `  ${note}` : ""}`,
+  );
 }

@@ -2,7 +2,7 @@ import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 
-const folder = path.join(import.meta.dirname, "../src/functions");
+const folder = path.resolve("src/functions");
 
 /** The wrapper files: those that declare custom functions. */
 export const wrapperFiles = (): string[] =>

@@ -90,13 +90,12 @@ class Call {
     if (this.units && isRange(this.units)) return this.each((row, col) => this.scalarAt(row, col, kind));
     const system = this.systemAt(0, 0);
     const plain = new PlainRows(this.f, this.elements, system, () => this.wholeValues(system));
-    const out = new Array<unknown[]>(this.rows);
-    for (let row = 0; row < this.rows; row++) {
-      const line = [this.fastAt(plain, row, 0, kind, system)];
-      for (let col = 1; col < this.cols; col++) line.push(this.fastAt(plain, row, col, kind, system));
-      out[row] = line;
-    }
-    return out;
+    // all answers first, their rows after: short-lived values then leave no row of the answer to be moved about
+    const { rows, cols } = this;
+    const flat = new Array<unknown>(rows * cols);
+    for (let row = 0, at = 0; row < rows; row++)
+      for (let col = 0; col < cols; col++) flat[at++] = this.fastAt(plain, row, col, kind, system);
+    return rowsFrom(flat, rows, cols);
   }
 
   private fastAt(plain: PlainRows, row: number, col: number, kind: Kind | "text" | "measure", system: System): unknown {
@@ -263,6 +262,12 @@ function readList(name: string, arg: ListArg, cells: Cell[][], system: System): 
     if (cell instanceof BushError) throw cell;
     return of === "text" ? String(cell) : readCell(`${name} ${i + 1}`, { ...arg, kind: of }, cell, system);
   });
+}
+
+function rowsFrom(flat: readonly unknown[], rows: number, cols: number): unknown[][] {
+  const out = new Array<unknown[]>(rows);
+  for (let row = 0; row < rows; row++) out[row] = cols === 1 ? [flat[row]] : flat.slice(row * cols, (row + 1) * cols);
+  return out;
 }
 
 function padded(lines: unknown[][]): unknown[][] {

@@ -54,9 +54,9 @@ export const runClearance = formula(
     example: [0.04, 20, 23, 0.05, 1.03, 80, 0.00009, 0.0000236, 0.0000117, 0.5],
     see: ["CLOSEIN", "FITTABLE"],
   },
-  ({ temperature, reference, swelling, ...given }) => {
+  (given) => {
     checkDiameters(given.bore, given.outside, undefined, "housing");
-    const rise = temperature - reference;
+    const rise = given.temperature - given.reference;
     return runningState({
       clearance: given.clearance,
       bore: given.bore,
@@ -64,7 +64,7 @@ export const runClearance = formula(
       outside: given.outside,
       interference: given.interference,
       closeIn: given.closein,
-      bushStrain: given.bushexpansion * rise + swelling / 100,
+      bushStrain: given.bushexpansion * rise + given.swelling / 100,
       housingStrain: given.housingexpansion * rise,
       shaftStrain: given.shaftexpansion * rise,
     }).clearance;

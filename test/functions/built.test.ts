@@ -1,0 +1,77 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import vm from "node:vm";
+import { gzipSync } from "node:zlib";
+import { catalogue } from "../../src/core";
+
+/** The built functions.js as any host runs it that supplies `CustomFunctions`; `npm test` builds it first. */
+const dist = path.join(__dirname, "../../dist");
+const code = readFileSync(path.join(dist, "functions.js"), "utf8");
+
+class HostError {
+  constructor(
+    readonly code: string,
+    readonly message?: string,
+  ) {}
+}
+
+function load() {
+  const functions = new Map<string, (...args: unknown[]) => unknown[][]>();
+  const CustomFunctions = {
+    associate: (id: string, fn: (...args: unknown[]) => unknown[][]) => functions.set(id, fn),
+    Error: HostError,
+  };
+  vm.compileFunction(code, ["CustomFunctions"])(CustomFunctions);
+  return functions;
+}
+
+const functions = load();
+
+test("associates every function, and nothing else is needed of the host", () => {
+  expect([...functions.keys()].sort()).toEqual(catalogue.map((f) => f.spec.id).sort());
+});
+
+test("a scalar and a 1×1 range give the same answer; omitted arguments come as null or not at all", () => {
+  const pressure = functions.get("PRESSURE")!;
+  const expected = [[800 / (20 * 15)]];
+  expect(pressure([[800]], [[20]], [[15]], null)).toEqual(expected);
+  expect(pressure(800, 20, 15)).toEqual(expected);
+  expect(pressure([[800]], [[20]], [[15]], [[""]])).toEqual(expected);
+});
+
+test("errors are the host's own, with their message", () => {
+  const [[cell]] = functions.get("PRESSURE")!([[800]], [[-5]], [[15]], null) as [[HostError]];
+  expect(cell).toBeInstanceOf(HostError);
+  expect(cell).toEqual(new HostError("#VALUE!", "bore must be above 0 mm, got -5"));
+  const [[missing]] = functions.get("GRADE")!([["Unheard of"]], [["PV limit"]]) as [[HostError]];
+  expect(missing.code).toBe("#N/A");
+});
+
+test("row × column makes a grid", () => {
+  expect(functions.get("PV")!([[1], [2]], [[0.1, 0.2, 0.3]])).toEqual([
+    [0.1, 0.2, 3 * 0.1].map((x) => expect.closeTo(x, 12)),
+    [0.2, 0.4, 0.6].map((x) => expect.closeTo(x, 12)),
+  ]);
+});
+
+test("cell errors reach the functions: the metadata asks for them", () => {
+  const metadata = JSON.parse(readFileSync(path.join(dist, "functions.json"), "utf8")) as Record<string, unknown>;
+  expect(metadata["allowErrorForDataTypeAny"]).toBe(true);
+});
+
+test("is small enough to start quickly", () => {
+  expect(gzipSync(code).length).toBeLessThanOrEqual(110_000);
+});
+
+test("keeps to the page: no network, clock, storage or code from text", () => {
+  for (const word of [
+    "fetch(",
+    "XMLHttpRequest",
+    "localStorage",
+    "sessionStorage",
+    "WebSocket",
+    "new Function(",
+    "eval(",
+  ])
+    expect(code).not.toContain(word);
+});
