@@ -175,9 +175,11 @@ test("the sheet proposes a function by the beginning of its name", async () => {
 
 test("every function has an argument hint, from the metadata", async () => {
   expect(functions.length).toBeGreaterThan(20);
+  await sheet.select("Start here", "B24");
   for (const { name, description, parameters } of functions) {
-    await sheet.select("Start here", "B24");
-    await sheet.page.keyboard.type(`=bush.${name.toLowerCase()}(`);
+    await sheet.page.keyboard.type("=");
+    await sheet.page.keyboard.insertText(`bush.${name.toLowerCase()}`);
+    await sheet.page.keyboard.type("(");
     const explained = parameters.map((p) => `${p.name}${p.optional ? "Optional" : "Required"}. ${p.description}`);
     await sheet.shows(`${description}${explained.join("")}`);
     await leaveCell();
