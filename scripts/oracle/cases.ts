@@ -1,0 +1,93 @@
+/**
+ * Quantities of the core as formulas of a spreadsheet, written from the equations in the sources that the specs name
+ * and not from the code: {1} is the first argument. Unit factors are literal (SI Brochure, 9th ed.; NIST SP 811, 2008).
+ */
+export interface OracleCase {
+  readonly id: string;
+  readonly given: readonly (number | string | null)[];
+  readonly units?: "inch";
+  /** The answer's cells from the left that the formulas stand for. */
+  readonly formulas: readonly string[];
+}
+
+const wall = (d: string, L: string, w: string, k: string) => `0.5*2*PI()*${k}*(${L}/1000)/LN((${d}+2*${w})/${d})`;
+const fin = (d: string, k: string, ends: string, h: string) =>
+  `${ends}*SQRT(${h}*(PI()*${d}/1000)*${k}*(PI()*(${d}/1000)^2/4))`;
+const housing = "(({3}^2+{2}^2)/({3}^2-{2}^2)+{n})/{h}";
+const ring = (b: string, p: string) => `(({2}^2+{1}^2)/({2}^2-{1}^2)-${p})/${b}`;
+const fitPressure = `{4}/({2}*(${housing.replace("{n}", "{8}").replace("{h}", "{7}")}+${ring("{5}", "{6}")}))`;
+
+export const cases: readonly OracleCase[] = [
+  { id: "PRESSURE", given: [813, 19.7, 14.3], formulas: ["={1}/({2}*{3})"] },
+  { id: "PRESSURE", units: "inch", given: [180, 0.75, 0.8], formulas: ["={1}/({2}*{3})"] },
+  { id: "WASHERPRESSURE", given: [150, 18, 36], formulas: ["={1}/(PI()/4*({3}^2-{2}^2))"] },
+  { id: "SPEED", given: [20.3, 117], formulas: ["=PI()*{1}*{2}/60000"] },
+  // ft/min of a shaft in inches: π·d·n/12
+  { id: "SPEED", units: "inch", given: [0.75, 120], formulas: ["=PI()*{1}*{2}/12"] },
+  { id: "SWINGSPEED", given: [20, 70, 3.5], formulas: ["=2*({2}/360)*PI()*{1}*{3}/60000"] },
+  { id: "STROKESPEED", given: [240, 17], formulas: ["=2*{1}*{2}/60000"] },
+  { id: "STROKESPEED", units: "inch", given: [9, 17], formulas: ["=2*{1}*{2}/12"] },
+  { id: "WASHERSPEED", given: [18, 36, 150], formulas: ["=PI()*(({1}+{2})/2)*{3}/60000"] },
+  { id: "PV", given: [2.67, 0.126], formulas: ["={1}*{2}"] },
+  { id: "PV", units: "inch", given: [387, 24.8], formulas: ["={1}*{2}"] },
+  { id: "TORQUE", given: [800, 20, 0.17], formulas: ["={3}*{1}*{2}/2/1000"] },
+  { id: "TORQUE", units: "inch", given: [180, 0.75, 0.17], formulas: ["={3}*{1}*{2}/2"] },
+  {
+    id: "WASHERTORQUE",
+    given: [500, 21, 40, 0.2, "new"],
+    formulas: ["={4}*{1}*(2/3)*(({3}/2)^3-({2}/2)^3)/(({3}/2)^2-({2}/2)^2)/1000"],
+  },
+  { id: "WASHERTORQUE", given: [500, 21, 40, 0.2, "worn"], formulas: ["={4}*{1}*({3}/2+{2}/2)/2/1000"] },
+  { id: "HEAT", given: [800, 0.126, 0.17], formulas: ["={3}*{1}*{2}"] },
+  // 1 ft/min = 0.00508 m/s and 1 lbf = 4.4482216152605 N
+  { id: "HEAT", units: "inch", given: [180, 24.8, 0.17], formulas: ["={3}*({1}*4.4482216152605)*({2}*0.00508)"] },
+  {
+    id: "RUNTEMP",
+    given: [300, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 1, 10],
+    formulas: [`={7}+{6}*{1}*{5}/(${wall("{2}", "{3}", "{4}", "{8}")}+${fin("{2}", "{9}", "{10}", "{11}")})`],
+  },
+  {
+    id: "HEATPV",
+    given: [20, 15, 1.5, 40, 0.2, 0.25, 45, 2, 12],
+    formulas: [`={4}*(${wall("{1}", "{2}", "{3}", "{6}")}+${fin("{1}", "{7}", "{8}", "{9}")})/({5}*{1}*{2})`],
+  },
+  {
+    id: "CLOSEIN",
+    given: [20, 23, 40, 2000, 0.4, 69000, 0.33],
+    formulas: [
+      `=2*{2}*{1}/({4}*({2}^2-{1}^2))/(${housing.replace("{n}", "{7}").replace("{h}", "{6}")}+${ring("{4}", "{5}")})`,
+    ],
+  },
+  {
+    id: "PRESSFIT",
+    given: [20, 23, 40, 0.05, 2000, 0.4, 69000, 0.33],
+    formulas: [
+      `=${fitPressure}`,
+      `=-2*(${fitPressure})*{2}^2/({2}^2-{1}^2)`,
+      `=-2*(${fitPressure})*{2}^2*{1}/({5}*({2}^2-{1}^2))`,
+    ],
+  },
+  {
+    id: "CLEARANCE",
+    given: [20, 20.021, 19.959, 19.98],
+    formulas: [
+      "={1}-{4}",
+      "={2}-{3}",
+      "=({1}+{2})/2-({3}+{4})/2-SQRT((({2}-{1})/2)^2+(({4}-{3})/2)^2)",
+      "=({1}+{2})/2-({3}+{4})/2+SQRT((({2}-{1})/2)^2+(({4}-{3})/2)^2)",
+    ],
+  },
+  { id: "FREETILT", given: [0.05, 20], formulas: ["=DEGREES(ATAN({1}/{2}))"] },
+  { id: "WEAR", given: [2e-6, 2.67, 400], formulas: ["={1}*{2}*{3}*1000"] },
+  { id: "LIFE", given: [2e-6, 2.67, 0.126, 0.5], formulas: ["={4}/({1}*{2}*{3}*3600)"] },
+  // price with duty, freight over the lot, tooling over the volume
+  { id: "LANDED", given: [2.4, 200, 900, 5000, 60, 4], formulas: ["={1}*(1+{6}/100)+{5}/{2}+{3}/{4}"] },
+  { id: "RUNCOST", given: [3, 4000, 18, 40], formulas: ["=({1}+{3}+{4})/{2}*1000"] },
+  { id: "UNIT", given: [1234.5, "psi", "MPa"], formulas: ["={1}*0.006894757293168361"] },
+  { id: "UNIT", given: [98.6, "°F", "°C"], formulas: ["=({1}-32)/1.8"] },
+  { id: "UNIT", given: [5000, "psi*ft/min", "MPa*m/s"], formulas: ["={1}*0.00003502536704929527"] },
+  { id: "UNIT", given: [3.2, "in", "mm"], formulas: ["={1}*25.4"] },
+];
+
+/** A formula that is wrong by a part in a hundred million: the comparison must notice it. */
+export const canary: OracleCase = { id: "PV", given: [2.67, 0.126], formulas: ["={1}*{2}*1.00000001"] };

@@ -1,0 +1,19 @@
+import { standingCautions } from "../../src/core/grade";
+import type { BookCell } from "../../src/workbench/book";
+import type { FileSheet } from "./book";
+
+export const titled = (title: string, text: string): FileSheet["cells"] => ({
+  A1: { value: title, look: "title" },
+  A2: { value: text, look: "quiet" },
+});
+
+const texts = [...standingCautions, "Duties, suppliers and grades named Demo or Own are invented."];
+
+/** The cautions that every verdict carries, below a heading, each over the columns A to `last`. */
+export const cautionLines = (top: number, last: string) => ({
+  cells: Object.fromEntries<BookCell>([
+    [`A${top}`, { value: "Cautions", look: "heading" }],
+    ...texts.map((value, i): [string, BookCell] => [`A${top + 1 + i}`, { value, look: "caution" }]),
+  ]),
+  merged: last === "A" ? [] : texts.map((_, i) => `A${top + 1 + i}:${last}${top + 1 + i}`),
+});
