@@ -1,10 +1,11 @@
 /**
  * Writes what repeats the specs for readers that cannot import them: the wrappers with their literal JSDoc
- * (src/functions/*.ts) and the function table of the README. `--check` compares and changes nothing.
+ * (src/functions/*.ts), docs/functions.md and the function table of the README. `--check` compares and changes nothing.
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import * as core from "../src/core";
+import { functionReference } from "./functionPages";
 import { functionTable, nameFormulas, wrappers } from "./wrappers";
 
 nameFormulas(core);
@@ -20,6 +21,7 @@ async function put(path: string, text: string): Promise<void> {
 }
 
 for (const [file, text] of wrappers(catalogue)) await put(`src/functions/${file}.ts`, text);
+await put("docs/functions.md", functionReference(catalogue));
 if (existsSync("README.md")) await put("README.md", functionTable(readFileSync("README.md", "utf8"), catalogue));
 
 if (stale.length > 0) {
