@@ -3,6 +3,7 @@ import { supplyCustomFunctions } from "./adapter/customFunctions";
 import type { Metadata } from "./adapter/metadata";
 import { greenhouse } from "./greenhouse/book";
 import { firstControl, goRoundWithF6 } from "./keys";
+import { palette } from "./looks";
 import { showPane } from "./pane";
 import { showSelection } from "./strip";
 
@@ -28,6 +29,8 @@ const byId = (id: string): HTMLElement => {
   if (!found) throw new Error(`the page lacks #${id}`);
   return found;
 };
+
+for (const [name, colour] of Object.entries(palette)) document.documentElement.style.setProperty(`--${name}`, colour);
 
 async function open(): Promise<void> {
   const functions = supplyCustomFunctions(globalThis as { CustomFunctions?: unknown });

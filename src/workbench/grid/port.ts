@@ -57,6 +57,9 @@ export function gridPort(api: FUniver): GridPort {
       const cols = block.reduce((most, line) => Math.max(most, line.length), 0);
       if (cols === 0) return;
       const cells = block.map((line) => Array.from({ length: cols }, (_, c) => gridContent(line[c] ?? null)));
+      const grid = sheetNamed(sheet);
+      if (grid.getMaxRows() < row + block.length) grid.setRowCount(row + block.length);
+      if (grid.getMaxColumns() < col + cols) grid.setColumnCount(col + cols);
       rangeOf({ sheet, row, col, rows: block.length, cols }).setValues(cells);
     },
     spillOf({ sheet, row, col }) {
@@ -72,7 +75,11 @@ export function gridPort(api: FUniver): GridPort {
         }),
     addTable(name, block) {
       const sheet = freeName(name, (n) => book().getSheetByName(n) !== null);
-      const table = freeName(name.replaceAll(/[^\p{L}\p{N}]/gu, ""), (n) => book().getDefinedName(n) !== null);
+      // the grid refuses a name that is a sheet's as well
+      const table = freeName(
+        name.replaceAll(/[^\p{L}\p{N}]/gu, ""),
+        (n) => n === sheet || book().getDefinedName(n) !== null || book().getSheetByName(n) !== null,
+      );
       const cols = block.reduce((most, line) => Math.max(most, line.length), 1);
       book().create(sheet, block.length + 40, Math.max(cols + 4, 12));
       const place = { sheet, row: 0, col: 0, rows: block.length, cols };

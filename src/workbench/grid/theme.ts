@@ -1,4 +1,5 @@
 import type { Theme } from "@univerjs/presets";
+import { palette } from "../looks";
 
 /** The grid's own controls in our accent instead of its default. */
 export const themeOf = (base: Theme): Theme => ({
@@ -10,7 +11,7 @@ export const themeOf = (base: Theme): Theme => ({
     300: "#87b3b1",
     400: "#5a9193",
     500: "#3c7478",
-    600: "#1d545c",
+    600: palette.accent,
     700: "#18464d",
     800: "#13383d",
     900: "#0d282c",
