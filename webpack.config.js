@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import CopyPlugin from "copy-webpack-plugin";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
@@ -71,7 +71,6 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
     performance: { hints: false },
     stats: "errors-warnings",
   };
-  const pane = path.join(root, "src/taskpane/main.tsx");
   return [
     {
       ...common,
@@ -92,39 +91,36 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
       ],
     },
     // the template loads htmlWebpackPlugin.options.office, then functions.js: both run in the pane's context
-    ...(existsSync(pane)
-      ? [
-          {
-            ...common,
-            name: "taskpane",
-            entry: { taskpane: pane },
-            // on the local sheet's page as well, beside the workbench's own chunks
-            output: {
-              ...common.output,
-              chunkFilename: "taskpane-[name].chunk.js",
-              uniqueName: "bushcell-pane",
-              library: { name: "BushcellPane", type: "window" },
-            },
-            plugins: [
-              new MiniCssExtractPlugin({ filename: "[name].css" }),
-              new HtmlWebpackPlugin({
-                filename: "taskpane.html",
-                template: path.join(root, "src/taskpane/taskpane.html"),
-                scriptLoading: "defer",
-                office: office ? "office/office.js" : `${microsoft}/lib/1/hosted/office.js`,
-              }),
-              office ? new Policy() : new Policy(microsoft),
-            ],
-          },
-        ]
-      : []),
+    {
+      ...common,
+      name: "taskpane",
+      entry: { taskpane: path.join(root, "src/taskpane/main.tsx") },
+      // on the local sheet's page as well, beside the workbench's own chunks
+      output: {
+        ...common.output,
+        chunkFilename: "taskpane-[name].chunk.js",
+        uniqueName: "bushcell-pane",
+        library: { name: "BushcellPane", type: "window" },
+      },
+      plugins: [
+        new MiniCssExtractPlugin({ filename: "[name].css" }),
+        new HtmlWebpackPlugin({
+          filename: "taskpane.html",
+          template: path.join(root, "src/taskpane/taskpane.html"),
+          scriptLoading: "defer",
+          office: office ? "office/office.js" : `${microsoft}/lib/1/hosted/office.js`,
+        }),
+        office ? new Policy() : new Policy(microsoft),
+      ],
+    },
     {
       ...common,
       name: "workbench",
       entry: { workbench: path.join(root, "src/workbench/main.ts") },
       plugins: [
         new webpack.NormalModuleReplacementPlugin(/^\.\/[a-z-]+(-\d{4})?-[\w-]{8}\.js$/, (wanted) => {
-          if (wanted.context.includes("engine-render")) wanted.request = path.join(root, "src/workbench/grid/noPattern.ts");
+          if (wanted.context.includes("engine-render"))
+            wanted.request = path.join(root, "src/workbench/grid/noPattern.ts");
         }),
         new MiniCssExtractPlugin({ filename: "[name].css" }),
         new HtmlWebpackPlugin({

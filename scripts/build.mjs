@@ -6,7 +6,7 @@
  * --out    another folder than dist
  */
 import { spawnSync } from "node:child_process";
-import { existsSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, readFileSync, renameSync, rmSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { checkedAddress, manifestFaults } from "./manifest.mjs";
@@ -23,26 +23,28 @@ try {
   stop(error.message);
 }
 
+// built beside the old folder and then put in its place: a build that fails leaves the old one whole
 const out = path.resolve(root, values.out ?? "dist");
-rmSync(out, { recursive: true, force: true });
-const { status } = spawnSync(
-  process.execPath,
-  [path.join(root, "node_modules/webpack-cli/bin/cli.js"), ...webpackArgs()],
-  {
-    cwd: root,
-    stdio: "inherit",
-  },
-);
+const fresh = `${out}.new`;
+rmSync(fresh, { recursive: true, force: true });
+const cli = path.join(root, "node_modules/webpack-cli/bin/cli.js");
+const { status } = spawnSync(process.execPath, [cli, ...webpackArgs()], { cwd: root, stdio: "inherit" });
 if (status !== 0) process.exit(status ?? 1);
 
-const manifest = path.join(out, "manifest.xml");
+const manifest = path.join(fresh, "manifest.xml");
 const faults = existsSync(manifest) ? manifestFaults(readFileSync(manifest, "utf8")) : [];
 if (faults.length > 0) stop(faults.join("\n"));
+
+// what `npm run build:sheets` wrote is another command's
+const sheets = path.join(out, "sheets");
+if (existsSync(sheets)) renameSync(sheets, path.join(fresh, "sheets"));
+rmSync(out, { recursive: true, force: true });
+renameSync(fresh, out);
 
 function webpackArgs() {
   const env = ["base", "office"].flatMap((name) => (values[name] ? ["--env", `${name}=${values[name]}`] : []));
   const only = (values.only?.split(",") ?? []).flatMap((name) => ["--config-name", name]);
-  return [...env, ...only, "--output-path", out];
+  return [...env, ...only, "--output-path", fresh];
 }
 
 function stop(message) {

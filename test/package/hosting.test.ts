@@ -12,7 +12,10 @@ describe("a build for another address", () => {
   beforeAll(() => {
     const office = path.join(temporaryFolder(), "office-js");
     mkdirSync(office);
-    writeFileSync(path.join(office, "office.js"), "/* stands for office.js */");
+    writeFileSync(
+      path.join(office, "office.js"),
+      "var CustomFunctions = { associate() {}, Error }; var Office = { onReady: () => new Promise(() => {}) };",
+    );
     const { code, err } = node(
       "scripts/build.mjs",
       "--base=https://static.example/tools/bushcell/",
@@ -41,6 +44,26 @@ describe("a build for another address", () => {
     expect(existsSync(path.join(folder, "office/office.js"))).toBe(true);
     expect(read("taskpane.html")).toContain("office/office.js");
     expect(scriptSources(read("taskpane.html"))).toBe("'self'");
+  });
+
+  test("its pane opens under that policy: nothing is refused, and no request leaves the address", async () => {
+    const address = "https://static.example/tools/bushcell/";
+    const browser = await chromium.launch({ executablePath: browserPath(), args: ["--no-sandbox"] });
+    const page = await browser.newPage({ viewport: { width: 320, height: 700 } });
+    const told: string[] = [];
+    const asked: string[] = [];
+    page.on("console", (message) => told.push(message.text()));
+    page.on("request", (request) => asked.push(request.url()));
+    await page.route(`${address}**`, (route) =>
+      route.fulfill({ path: path.join(folder, route.request().url().slice(address.length)) }),
+    );
+    await page.goto(`${address}taskpane.html`);
+    await page.waitForLoadState("networkidle");
+    await page.waitForTimeout(1000);
+    expect(told.filter((text) => /Content Security Policy/i.test(text))).toEqual([]);
+    expect(asked.filter((url) => !url.startsWith(address) && !url.startsWith("data:"))).toEqual([]);
+    expect(asked.filter((url) => url.endsWith(".js")).length).toBeGreaterThanOrEqual(3);
+    await browser.close();
   });
 });
 
