@@ -1,5 +1,5 @@
 /** `npm run build:sheets [-- --out=folder]`: the Google Sheets add-on, Code.gs and appsscript.json, into dist/sheets/. */
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import webpack from "webpack";
@@ -34,10 +34,15 @@ async function bundle(): Promise<string> {
       else compiler.close(() => resolve());
     }),
   );
-  const files = ["core.js.LICENSE.txt", "core.js"].map((name) => path.join(out, name));
-  const [licences, code] = files.map((file) => readFileSync(file, "utf8"));
-  for (const file of files) rmSync(file);
-  return code!.replace(/^\/\*! For license information.*\*\/\n/, licences!);
+  const file = path.join(out, "core.js");
+  const code = readFileSync(file, "utf8");
+  rmSync(file);
+  // licences that a part asks to be shown stand in a file of their own, where there are any
+  const licences = `${file}.LICENSE.txt`;
+  if (!existsSync(licences)) return code;
+  const text = readFileSync(licences, "utf8");
+  rmSync(licences);
+  return code.replace(/^\/\*! For license information.*\*\/\n/, () => text);
 }
 
 /** A global function with the comment from which Sheets makes its hints. */
