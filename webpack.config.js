@@ -4,6 +4,7 @@ import CopyPlugin from "copy-webpack-plugin";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import MinimizerPlugin from "minimizer-webpack-plugin";
 import webpack from "webpack";
 import { localAddress, manifestAt } from "./scripts/manifest.mjs";
 
@@ -68,6 +69,8 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },
+    // a sixth of the default minimizer's time on the local sheet's engine, for a few per cent more bytes
+    optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify })] },
     performance: { hints: false },
     stats: "errors-warnings",
   };
