@@ -54,7 +54,7 @@ export interface SheetPort {
   spillOf(at: Corner): Wait<Place | undefined>;
   /** Tables of the workbook, by name. */
   tables(): Wait<readonly NamedTable[]>;
-  /** Puts a block with a heading row on a new sheet and names it; a name in use gets a number. */
+  /** Puts a block with a heading row on a new sheet of that name; the table's name is the same without spaces. A name in use gets a number. */
   addTable(name: string, block: Block): Wait<NamedTable>;
   /** Moves the selection, to show what was written. */
   select(place: Place): Wait<void>;

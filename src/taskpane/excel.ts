@@ -98,22 +98,34 @@ const namedTable = async (context: Excel.RequestContext, name: string): Promise<
 });
 
 async function addTable(context: Excel.RequestContext, name: string, block: Block): Promise<NamedTable> {
-  const { tables, worksheets } = context.workbook;
+  const { tables, names, worksheets } = context.workbook;
   tables.load("items/name");
+  names.load("items/name");
   worksheets.load("items/name");
   await context.sync();
-  const taken = new Set([...tables.items, ...worksheets.items].map((item) => item.name.toUpperCase()));
-  let free = name;
-  for (let i = 2; taken.has(free.toUpperCase()); i++) free = `${name}${i}`;
-  const sheet = worksheets.add(free);
+  const sheetName = freeName(name, worksheets.items);
+  const tableName = freeName(name.replaceAll(/[^\p{L}\p{N}]/gu, ""), [...tables.items, ...names.items]);
+  const sheet = worksheets.add(sheetName);
   const range = sheet.getRangeByIndexes(0, 0, block.length, block[0]?.length ?? 0);
   range.formulas = block.map((line) => line.map(content));
   const table = sheet.tables.add(`A1:${addressOf(block.length - 1, (block[0]?.length ?? 1) - 1)}`, true);
-  table.name = free;
+  table.name = tableName;
   range.format.autofitColumns();
   sheet.activate();
   await context.sync();
-  return { name: free, place: sizeOf({ sheet: free, row: 0, col: 0 }, block), reference: `${free}[#All]` };
+  return {
+    name: tableName,
+    place: sizeOf({ sheet: sheetName, row: 0, col: 0 }, block),
+    reference: `${tableName}[#All]`,
+  };
+}
+
+/** Excel's names do not differ by case alone. */
+function freeName(wish: string, items: readonly { readonly name: string }[]): string {
+  const taken = new Set(items.map(({ name }) => name.toUpperCase()));
+  let name = wish;
+  for (let i = 2; taken.has(name.toUpperCase()); i++) name = `${wish}${i}`;
+  return name;
 }
 
 function watch(changed: () => void): () => void {

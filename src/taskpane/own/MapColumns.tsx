@@ -22,7 +22,7 @@ interface Props {
   onCancel(): void;
 }
 
-const tableName = "OwnGrades";
+const sheetName = "Own grades";
 
 const useStyles = makeStyles({
   column: { border: 0, margin: 0, padding: "8px 0", minWidth: 0, borderTop: `1px solid ${tokens.colorNeutralStroke2}` },
@@ -44,7 +44,7 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
     setColumns(columns.map((column, at) => (at === i ? { ...column, ...part } : column)));
   const write = () => {
     if (!result) return;
-    (async () => onWritten(await port.addTable(tableName, result.block), result.count))().catch((error: Error) =>
+    (async () => onWritten(await port.addTable(sheetName, result.block), result.count))().catch((error: Error) =>
       setFault(error.message),
     );
   };
@@ -121,7 +121,7 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
         <Button onClick={onCancel}>Cancel</Button>
       </div>
       <p className={s.quiet}>
-        They go to a new sheet, as the table {tableName}. Text stays text: nothing in a list becomes a formula.
+        They become a table on a new sheet, {sheetName}. Text stays text: nothing in a list becomes a formula.
       </p>
     </>
   );

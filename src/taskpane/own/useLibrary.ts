@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { plainCell } from "../../edge/cells";
 import { libraryOf, parseGrades, propertyNamed } from "../../core/grade";
 import type { Library } from "../../core/grade";
@@ -45,11 +45,25 @@ export function useLibrary(port: SheetPort, system: System): OwnGrades {
     );
   }, [refresh]);
 
+  // the sheet reports every recalculation: the same cells leave the library, and all that hangs on it, as it is
+  const last = useRef("");
   const reread = useCallback(() => {
-    if (!inUse) return setRead(builtIn);
-    readTable(port, inUse, system).then(setRead, (error: Error) =>
-      setRead({ ...builtIn, faults: [`${inUse.name} cannot be read: ${error.message}`] }),
-    );
+    if (!inUse) {
+      last.current = "";
+      return setRead(builtIn);
+    }
+    void (async () => {
+      try {
+        const cells = plainCells(await port.read(inUse.place));
+        const seen = JSON.stringify([inUse.reference, system, cells]);
+        if (seen === last.current) return;
+        last.current = seen;
+        setRead(readTable(cells, inUse.name, system));
+      } catch (error) {
+        last.current = "";
+        setRead({ ...builtIn, faults: [`${inUse.name} cannot be read: ${(error as Error).message}`] });
+      }
+    })();
   }, [port, inUse, system]);
   useEffect(reread, [reread]);
   useWatch(port, reread);
@@ -68,8 +82,7 @@ async function gradeTables(port: SheetPort): Promise<NamedTable[]> {
 }
 
 /** A table with a fault is used by no formula, so the pane does not use it either. */
-async function readTable(port: SheetPort, { name, place }: NamedTable, system: System): Promise<Read> {
-  const cells = plainCells(await port.read(place));
+function readTable(cells: ReturnType<typeof plainCells>, name: string, system: System): Read {
   const { grades, unknownColumns, faults } = parseGrades(cells, system, name);
   if (faults.length > 0) return { ...builtIn, faults: faults.map((fault) => fault.message) };
   return { library: libraryOf(grades, unknownColumns), count: grades.length, faults: [] };

@@ -1,0 +1,251 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import type { Locator } from "playwright-core";
+import { root } from "../package/run";
+import { eventually, openSheet } from "./page";
+import type { Opened } from "./page";
+
+let sheet: Opened;
+let pane: Locator;
+beforeAll(async () => {
+  sheet = await openSheet();
+  pane = sheet.page.locator("#pane");
+  // the check runs in the page, from a file of this project's tools, past the page's own policy on scripts
+  await sheet.page.evaluate(readFileSync(path.join(root, "node_modules/axe-core/axe.min.js"), "utf8"));
+}, 90000);
+afterAll(() => sheet.close());
+
+const tab = (name: string) => pane.getByRole("tab", { name, exact: true }).click();
+const button = (name: string | RegExp) => pane.getByRole("button", { name });
+
+async function stateDuty(fields: Readonly<Record<string, string>>): Promise<void> {
+  await tab("Duty");
+  await pane.getByLabel("Motion").selectOption("turning");
+  for (const [name, text] of Object.entries(fields)) await pane.locator(`[data-field=${name}]`).fill(text);
+}
+
+/** A sheet with nothing on it, its first cell selected. */
+async function freshSheet(name: string): Promise<void> {
+  await sheet.page.evaluate((n) => handle().addTable(n, [[null]]), name);
+  await sheet.select(name, "A1");
+}
+// in the page
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- the port across the wire
+declare function handle(): any;
+
+const textAt = async (name: string, address: string): Promise<string> => (await sheet.cell(name, address)).text;
+
+const greenhouseShaft = { load: "800", bore: "20", length: "15", rpm: "120", lowest: "5", highest: "45" };
+
+test("a duty gives a shortlist, two grades compare, and the inserted check table follows the sheet", async () => {
+  await stateDuty(greenhouseShaft);
+  await button("Show which grades hold").click();
+  await eventually(async () =>
+    expect(await pane.getByRole("status").first().innerText()).toMatch(/^\d+ grades, \d+ fit/),
+  );
+  for (const name of ["Demo Quince", "Demo Tansy"])
+    await pane.getByRole("checkbox", { name: `Choose ${name} to compare` }).check();
+  await button("Compare 2").click();
+  expect(await pane.getByRole("heading", { level: 2 }).innerText()).toBe("Side by side");
+  expect(await pane.getByRole("columnheader").allInnerTexts()).toEqual(
+    expect.arrayContaining(["Demo Quince", "Demo Tansy"]),
+  );
+
+  await freshSheet("Checked duty");
+  await tab("Insert");
+  await pane.getByRole("radio", { name: "Check table" }).check();
+  await button("Insert at A1 on Checked duty").click();
+  await eventually(async () => expect(await textAt("Checked duty", "A1")).toBe("motion"));
+  // the grade's line stands below the duty's two and a free one, its check table below that
+  await eventually(async () => expect(await textAt("Checked duty", "B4")).toMatch(/^fits, /));
+  expect(await textAt("Checked duty", "A4")).toBe("Demo Quince");
+  expect(await textAt("Checked duty", "A5")).toBe("criterion");
+  expect(await textAt("Checked duty", "A6")).toBe("running pressure");
+  // p = F/(d·L), the definition of mean pressure on the projected area
+  expect(Number((await sheet.cell("Checked duty", "B6")).value)).toBeCloseTo(800 / (20 * 15), 9);
+
+  const headings = (await sheet.read({ sheet: "Checked duty", row: 0, col: 0, rows: 1, cols: 20 }))[0]!;
+  const load = headings.findIndex(({ text }) => text === "load [N]");
+  await sheet.write({ sheet: "Checked duty", row: 1, col: load }, [[80000]]);
+  await eventually(async () => expect(await textAt("Checked duty", "B4")).toMatch(/^fails, /));
+  expect(Number((await sheet.cell("Checked duty", "B6")).value)).toBeCloseTo(80000 / (20 * 15), 6);
+});
+
+test("nothing is overwritten unasked, and what was written can be undone in one step", async () => {
+  await stateDuty(greenhouseShaft);
+  await freshSheet("Kept cells");
+  await sheet.write({ sheet: "Kept cells", row: 1, col: 2 }, [["mine"]]);
+  await tab("Insert");
+  await pane.getByRole("radio", { name: "The duty's line" }).check();
+  await button("Insert at A1 on Kept cells").click();
+  await pane.getByText(/^1 cell in A1:/).waitFor();
+  await button("Cancel").click();
+  expect(await textAt("Kept cells", "C2")).toBe("mine");
+  await button("Insert at A1 on Kept cells").click();
+  await button("Overwrite").click();
+  await eventually(async () => expect(await textAt("Kept cells", "C2")).not.toBe("mine"));
+  await sheet.page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 400, y: 400 } });
+  await sheet.page.keyboard.press("Control+z");
+  await eventually(async () => expect(await textAt("Kept cells", "C2")).toBe("mine"));
+  expect(await textAt("Kept cells", "A1")).toBe("");
+});
+
+test("a selected row is read by its headings, units included", async () => {
+  await freshSheet("Rows of duties");
+  await sheet.write({ sheet: "Rows of duties", row: 0, col: 0 }, [
+    ["Load [lbf]", "Bore [in]", "Length", "Motion", "Swing", "Cycles", "Temperature"],
+    [100, 0.75, "20 mm", "swinging", 90, 12, "-10 to 40"],
+  ]);
+  await sheet.select("Rows of duties", "B2");
+  await tab("Duty");
+  await button("Read selected row").click();
+  await pane.getByText(/Read by the headings in row 1/).waitFor();
+  expect(await pane.locator("[data-field=load]").inputValue()).toBe("100 lbf");
+  expect(await pane.locator("[data-field=swing]").inputValue()).toBe("90");
+  expect(await pane.locator("[data-field=rpm]").count()).toBe(0);
+  expect(await pane.locator("[data-field=lowest]").inputValue()).toBe("-10");
+  // 1 lbf = 4.4482216152605 N (NIST SP 811, 2008, app. B)
+  expect(await pane.getByText("= 444.822 N").count()).toBe(1);
+});
+
+test("a wrong field says so at the field, in the sheet's units", async () => {
+  await stateDuty({ ...greenhouseShaft, length: "-15 mm" });
+  const field = pane.locator("[data-field=length]");
+  expect(await field.getAttribute("aria-invalid")).toBe("true");
+  await pane.getByText('length of the bush must be above 0 mm, got "-15 mm"').waitFor();
+  expect(await button("Show which grades hold").count()).toBe(0);
+});
+
+/** Thirty invented rows in a supplier's units; rows 8 and 20 hold what no grade can have. */
+function supplierList(): string {
+  const rows = Array.from({ length: 30 }, (_, i) => {
+    const pv = i === 6 ? "plenty" : String(4000 + 100 * i);
+    const hottest = i === 18 ? "-900" : String(180 + i);
+    return [`Trial ${i + 1}`, 2000 + 10 * i, pv, 300, hottest, i === 2 ? "=1+1" : "from the list"].join("\t");
+  });
+  return [
+    ["Material", "Max pressure (psi)", "Max PV [psi-fpm]", "Max speed, fpm", "Max temp (°F)", "Remarks"].join("\t"),
+    ...rows,
+  ].join("\n");
+}
+
+test("a supplier's list of thirty with two bad rows gives two named errors and 28 grades for formulas", async () => {
+  await tab("Grades");
+  await pane.getByLabel("Paste the list").fill(supplierList());
+  await button("Read the list").click();
+  await pane.getByText("2 rows cannot be read and are left out.").waitFor();
+  const faults = await pane.getByText(/^Row \d+, Trial/).allInnerTexts();
+  expect(faults).toHaveLength(2);
+  expect(faults[0]).toMatch(/^Row 8, Trial 7: PV limit must be a number/);
+  expect(faults[1]).toMatch(/^Row 20, Trial 19: highest temperature must be/);
+  await button("Confirm and write 28 grades").click();
+  await pane.getByText(/28 grades stand in the table/).waitFor();
+
+  const reference = /name it as (\w+)\./.exec(await pane.getByText(/28 grades stand/).innerText())![1]!;
+  await freshSheet("Uses of grades");
+  await sheet.write({ sheet: "Uses of grades", row: 0, col: 0 }, [
+    [{ formula: `=BUSH.GRADE("Trial 3","PV limit",${reference},"inch")` }],
+    [{ formula: `=BUSH.GRADE("Trial 30","highest temperature",${reference})` }],
+    [{ formula: `=BUSH.VERDICT("Trial 3",1,0.1,"20 to 40","turning",${reference})` }],
+    [{ formula: `=BUSH.GRADE("Trial 7","PV limit",${reference})` }],
+  ]);
+  await eventually(async () => expect(Number((await sheet.cell("Uses of grades", "A1")).value)).toBeCloseTo(4200, 6));
+  // (209 °F − 32) · 5/9
+  expect(Number((await sheet.cell("Uses of grades", "A2")).value)).toBeCloseTo(((209 - 32) * 5) / 9, 9);
+  // 1 MPa · 0.1 m/s against 4200 psi·ft/min = 0.1471 MPa·m/s (35.02536704929527 W/m² each, NIST SP 811)
+  expect(await textAt("Uses of grades", "A3")).toBe("fits, PV 68 %");
+  expect((await sheet.cell("Uses of grades", "A4")).error?.code).toBe("#N/A");
+
+  const table = (await sheet.page.evaluate(() => handle().tables())) as {
+    name: string;
+    place: Parameters<Opened["read"]>[0];
+  }[];
+  const cells = await sheet.read(table.find(({ name }) => name === reference)!.place);
+  expect(cells).toHaveLength(29);
+  const listed = cells.flat().find(({ value }) => value === "=1+1");
+  expect(listed).toBeDefined();
+  expect(listed!.formula).toBeUndefined();
+
+  await stateDuty(greenhouseShaft);
+  await tab("Shortlist");
+  await pane.getByLabel("Find by name, family or word").fill("trial");
+  await eventually(async () => expect(await pane.getByRole("status").first().innerText()).toMatch(/^28 of \d+ grades/));
+  await pane.getByLabel("Find by name, family or word").fill("");
+});
+
+test("formulas freeze to their values, the whole of what they spill", async () => {
+  await freshSheet("Frozen checks");
+  await sheet.write({ sheet: "Frozen checks", row: 0, col: 0 }, [
+    [{ formula: '=BUSH.CHECKS("Demo Quince",2,0.06,"5 to 45")' }],
+  ]);
+  await eventually(async () => expect(await textAt("Frozen checks", "A2")).toBe("running pressure"));
+  const before = await sheet.read({ sheet: "Frozen checks", row: 0, col: 0, rows: 6, cols: 6 });
+  await sheet.select("Frozen checks", "A1");
+  await tab("Insert");
+  await button("Freeze selected formulas to values").click();
+  await button(/^Freeze$/).click();
+  await eventually(async () => expect((await sheet.cell("Frozen checks", "A1")).formula).toBeUndefined());
+  const after = await sheet.read({ sheet: "Frozen checks", row: 0, col: 0, rows: 6, cols: 6 });
+  expect(after.flat().map(({ value }) => value)).toEqual(before.flat().map(({ value }) => value));
+  expect(after.flat().some(({ spilledFrom }) => spilledFrom)).toBe(false);
+});
+
+test("five hundred grades stay in hand", async () => {
+  await stateDuty(greenhouseShaft);
+  await tab("Grades");
+  const rows = Array.from({ length: 500 }, (_, i) => `Many ${i}\t${2000 + i}\t${4000 + i}\t300\t200`);
+  await pane
+    .getByLabel("Paste the list")
+    .fill(["grade\tMax pressure (psi)\tMax PV [psi-fpm]\tMax speed, fpm\tMax temp (°F)", ...rows].join("\n"));
+  await button("Read the list").click();
+  await button("Confirm and write 500 grades").click();
+  await pane.getByText(/500 grades stand in the table/).waitFor();
+  await tab("Shortlist");
+  await eventually(async () => expect(await pane.locator("ol > li").count()).toBeGreaterThan(500));
+  await pane.locator("ol > li").last().scrollIntoViewIfNeeded();
+  await pane.getByLabel("Find by name, family or word").fill("many 499");
+  await eventually(async () => expect(await pane.locator("ol > li").count()).toBe(1));
+  await pane.getByLabel("Find by name, family or word").fill("");
+  await tab("Grades");
+  await pane.getByLabel("Own grades in use").selectOption("");
+});
+
+// left out: the sentinels of the control library, which pass the keyboard's focus on at once
+test.each(["Duty", "Shortlist", "Window", "Insert", "Grades"])("axe finds nothing serious on %s", async (name) => {
+  await stateDuty(greenhouseShaft);
+  await tab(name);
+  const folded = pane.locator("details:not([open]) > summary");
+  for (let i = Math.min(3, await folded.count()); i > 0; i--) await folded.first().click();
+  const found = await sheet.page.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: { run(where: object): Promise<{ violations: Violation[] }> } };
+    return (await axe.run({ include: "#pane", exclude: "[data-tabster-dummy]" })).violations;
+  });
+  const serious = found.filter(({ impact }) => impact === "serious" || impact === "critical");
+  expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`)).toEqual([]);
+});
+interface Violation {
+  readonly id: string;
+  readonly impact: string;
+  readonly nodes: readonly { readonly html: string }[];
+}
+
+test("the keyboard alone states a duty and reaches a grade", async () => {
+  await tab("Duty");
+  await pane.getByRole("tab", { name: "Duty", exact: true }).focus();
+  await sheet.page.keyboard.press("ArrowRight");
+  await sheet.page.keyboard.press("Enter");
+  await pane.getByLabel("Find by name, family or word").waitFor();
+  const focused = () => sheet.page.evaluate(() => document.activeElement?.textContent ?? "");
+  for (let i = 0; i < 12 && !(await focused()).startsWith("Demo "); i++) await sheet.page.keyboard.press("Tab");
+  const grade = await focused();
+  expect(grade).toMatch(/^Demo /);
+  await sheet.page.keyboard.press("Enter");
+  await eventually(async () => expect(await focused()).toBe(grade));
+  expect(await pane.getByRole("heading", { level: 2 }).innerText()).toBe(grade);
+  await button("Back to the list").click();
+});
+
+test("the page asks nothing of the outside and complains of nothing", () => {
+  expect(sheet.outside).toEqual([]);
+  expect(sheet.complaints).toEqual([]);
+});
