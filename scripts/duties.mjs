@@ -26,7 +26,7 @@ export const pressureOf = (call, { part, load, bore, length, inner, outer }) =>
 export function speedOf(call, { part, motion, bore, inner, outer, rpm, swing, cycles, stroke }) {
   if (motion === "static") return [[0]];
   if (motion === "linear") return call("STROKESPEED", stroke, cycles);
-  if (motion === "swinging") return call("SWINGSPEED", part === "washer" ? outer : bore, swing, cycles);
+  if (motion === "swinging") return call("SWINGSPEED", bore, swing, cycles);
   return part === "washer" ? call("WASHERSPEED", inner, outer, rpm) : call("SPEED", bore, rpm);
 }
 

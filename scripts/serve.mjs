@@ -11,6 +11,7 @@ export async function serve(dir, port = 0) {
     handler(request, response, {
       public: dir,
       directoryListing: false,
+      cleanUrls: false, // a page keeps the name that the manifest has for it
       headers: [{ source: "**", headers: [{ key: "Cache-Control", value: "no-cache" }] }],
     }),
   );

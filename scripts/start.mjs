@@ -6,7 +6,7 @@ import { serve } from "./serve.mjs";
 
 const root = path.join(import.meta.dirname, "..");
 console.log("Building …");
-const build = spawnSync("npx", ["webpack"], { cwd: root, stdio: "inherit" });
+const build = spawnSync(process.execPath, [path.join(root, "scripts/build.mjs")], { cwd: root, stdio: "inherit" });
 if (build.status !== 0) process.exit(1);
 
 console.log(await dutyTable());
