@@ -32,6 +32,6 @@ export default {
       },
     ],
   },
-  transformIgnorePatterns: ["node_modules/(?!(d3-[a-z]+|internmap|jsep)/)"],
+  transformIgnorePatterns: ["node_modules/(?!(d3-[a-z]+|hucre|internmap|jsep)/)"],
   testTimeout: 60000,
 };

@@ -84,7 +84,7 @@ const isPlainWord = (text: string): boolean =>
 
 async function tables(context: Excel.RequestContext): Promise<NamedTable[]> {
   const all = context.workbook.tables;
-  all.load("items/name");
+  all.load("items");
   await context.sync();
   const found: NamedTable[] = [];
   for (const { name } of all.items) found.push(await namedTable(context, name));
@@ -99,9 +99,9 @@ const namedTable = async (context: Excel.RequestContext, name: string): Promise<
 
 async function addTable(context: Excel.RequestContext, name: string, block: Block): Promise<NamedTable> {
   const { tables, names, worksheets } = context.workbook;
-  tables.load("items/name");
-  names.load("items/name");
-  worksheets.load("items/name");
+  tables.load("items");
+  names.load("items");
+  worksheets.load("items");
   await context.sync();
   const sheetName = freeName(name, worksheets.items);
   const tableName = freeName(name.replaceAll(/[^\p{L}\p{N}]/gu, ""), [...tables.items, ...names.items]);

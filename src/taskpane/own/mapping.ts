@@ -189,7 +189,7 @@ const listName = "list";
 
 /** A heading that the functions read: the property's own name with the unit of the column. */
 function headingFor({ key, heading, unit }: Mapped, system: System): string {
-  if (key === "") return propertyNamed(heading) ? `${heading} (as listed)` : heading;
+  if (key === "") return propertyNamed(heading) ? `as listed: ${heading}` : heading;
   const p = property(key);
   if (!kindOf(p)) return p.heading;
   return unit.trim() ? `${p.heading} [${unit.trim()}]` : headingOf(p, system);

@@ -3,13 +3,17 @@ import Papa from "papaparse";
 /** A list as rows of texts, numbers and blanks, whatever it came as. */
 export type Rows = (string | number | null)[][];
 
-/** CSV, TSV, or cells as a spreadsheet copies them; the separator is found from the text. */
+/** CSV, TSV, or cells as a spreadsheet copies them. */
 export function readText(text: string): Rows {
-  const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ""), {
-    skipEmptyLines: "greedy",
-    ...(text.includes("\t") ? { delimiter: "\t" } : { delimitersToGuess: [",", ";", "|"] }),
-  });
+  const list = text.replace(/^\uFEFF/, "").trimStart();
+  const { data } = Papa.parse<string[]>(list, { skipEmptyLines: "greedy", delimiter: delimiterOf(list) });
   return squared(data.map((row) => row.map((cell) => (cell.trim() === "" ? null : cell.trim()))));
+}
+
+/** By the heading row; a comma comes last, since it also stands inside numbers and headings. */
+function delimiterOf(list: string): string {
+  const headings = (/^.*/.exec(list)?.[0] ?? "").replace(/"[^"]*"/g, "");
+  return ["\t", ";", "|"].find((mark) => headings.includes(mark)) ?? ",";
 }
 
 /** The first sheet of a workbook file that holds something; formulas give the values stored with them. */

@@ -1,0 +1,126 @@
+import { writeXlsx } from "hucre/xlsx";
+import { guessColumns, importRows, mappingFault, unitFault } from "../../src/taskpane/own/mapping";
+import { readFile, readText, readWorkbook } from "../../src/taskpane/own/readList";
+import { parseGrades } from "../../src/core/grade";
+
+describe("lists", () => {
+  test("comma, semicolon and tab, quotes, a byte order mark and blank lines", () => {
+    const wanted = [
+      ["grade", "PV, max"],
+      ["A 1", "6,600"],
+    ];
+    expect(readText('\uFEFFgrade,"PV, max"\n\nA 1,"6,600"\n')).toEqual(wanted);
+    expect(readText("grade;PV, max\r\nA 1;6,600\r\n")).toEqual(wanted);
+    expect(readText("grade\tPV, max\nA 1\t6,600")).toEqual(wanted);
+  });
+
+  test("short rows are filled, cells trimmed, blanks are blanks", () => {
+    expect(readText("a,b,c\n x , \n")).toEqual([
+      ["a", "b", "c"],
+      ["x", null, null],
+    ]);
+  });
+
+  test("a workbook's first filled sheet", async () => {
+    const data = await writeXlsx({
+      sheets: [
+        { name: "empty", rows: [] },
+        {
+          name: "grades",
+          rows: [
+            ["grade", "PV limit"],
+            ["=A", 0.25],
+          ],
+        },
+      ],
+    });
+    expect(await readWorkbook(new Uint8Array(data).buffer)).toEqual([
+      ["grade", "PV limit"],
+      ["=A", 0.25],
+    ]);
+  });
+
+  test("other kinds of file are refused by name", async () => {
+    await expect(readFile(new File(["x"], "list.pdf"))).rejects.toThrow("list.pdf: only .csv, .tsv, .txt and .xlsx");
+    expect(await readFile(new File(["a;b\n1;2"], "list.CSV"))).toHaveLength(2);
+  });
+});
+
+describe("columns", () => {
+  test("the project's own headings and a supplier's words are guessed with their units", () => {
+    const guesses = guessColumns([
+      "Material",
+      "Max PV [psi-fpm]",
+      "max. pressure, psi",
+      "CTE (1/°F)",
+      "Colour",
+      "PV limit",
+    ]);
+    expect(guesses.map(({ key, unit }) => [key, unit])).toEqual([
+      ["grade", ""],
+      ["pvLimit", "psi*fpm"],
+      ["runningPressure", "psi"],
+      ["expansion", "1/°F"],
+      ["", ""],
+      ["", ""],
+    ]);
+  });
+
+  test("a unit must suit its property", () => {
+    expect(unitFault({ heading: "", key: "pvLimit", unit: "psi*fpm" })).toBeUndefined();
+    expect(unitFault({ heading: "", key: "pvLimit", unit: "psi" })).toMatch(/PV limit must be in a unit like/);
+    expect(unitFault({ heading: "", key: "pvCurve", unit: "°F: psi*fpm" })).toBeUndefined();
+    expect(unitFault({ heading: "", key: "family", unit: "mm" })).toMatch(/takes no unit/);
+  });
+
+  test("the grade's name is needed, and no property twice", () => {
+    const column = (key: "grade" | "pvLimit") => ({ heading: key, key, unit: "" });
+    expect(mappingFault([column("pvLimit")])).toMatch(/Set one column to grade/);
+    expect(mappingFault([column("grade"), column("pvLimit"), column("pvLimit")])).toMatch(/PV limit: choose one/);
+    expect(mappingFault([column("grade"), column("pvLimit")])).toBeUndefined();
+  });
+});
+
+describe("rows", () => {
+  const rows = [
+    ["Material", "PV limit", "Max temp (°F)", "Note"],
+    ["A", "6,600", 212, "=cmd|x"],
+    ["B", "a lot", 200, null],
+    ["C", 5000, "-600", "+1"],
+    ["A", 5000, 200, null],
+    [null, 1, 2, null],
+  ];
+  const columns = guessColumns(rows[0]!);
+  const { block, count, faults, kept } = importRows(rows, columns, "inch");
+
+  test("bad rows are named and left out, the rest stays whole", () => {
+    expect(count).toBe(1);
+    expect(faults.map(({ row, name }) => [row, name])).toEqual([
+      [3, "B"],
+      [4, "C"],
+      [5, "A"],
+      [6, "without a name"],
+    ]);
+    expect(faults[0]!.message).toMatch(/^PV limit must be a number/);
+    expect(block).toEqual([
+      ["grade", "PV limit [psi·ft/min]", "highest temperature [°F]", "notes"],
+      ["A", 6600, 212, "=cmd|x"],
+    ]);
+    expect(kept).toEqual([]);
+  });
+
+  test("the written table reads back without the pane, in any unit system", () => {
+    const { grades, faults: again } = parseGrades(block as (string | number)[][], "metric", "grades");
+    expect(again).toEqual([]);
+    // 1 psi·ft/min = 35.02536704929527 W/m² (NIST SP 811); (212 − 32)·5/9 = 100
+    expect(grades[0]!.values.pvLimit).toBeCloseTo(6600 * 3.502536704929527e-5, 12);
+    expect(grades[0]!.values.highestTemperature).toBeCloseTo(100, 9);
+  });
+
+  test("a column that is kept does not become a property by its name", () => {
+    const mapped = columns.map((column) => (column.key === "pvLimit" ? { ...column, key: "" as const } : column));
+    const { block: other, kept: unused } = importRows(rows.slice(0, 2), mapped, "metric");
+    expect(other[0]![1]).toBe("as listed: PV limit");
+    expect(unused).toEqual(["as listed: PV limit"]);
+  });
+});
