@@ -10,5 +10,6 @@ const build = spawnSync(process.execPath, [path.join(root, "scripts/build.mjs")]
 if (build.status !== 0) process.exit(1);
 
 console.log(await dutyTable());
+console.log("\nAn invented example. Preliminary sizing from typical figures: test in the application.");
 const { url } = await serve(path.join(root, "dist"), Number(process.env.PORT ?? 8420));
 console.log(`\nThe local sheet: ${url}   (Ctrl+C ends it)`);
