@@ -153,6 +153,39 @@ export function readQuantity(name: string, kind: Kind, text: string, system: Sys
   return found.rest === "" ? toWorking(kind, found.value, system) : fromUnit(name, kind, found.value, found.rest);
 }
 
+/**
+ * A reader for a column of text such as "250 lbf": plain digits and one unit, mostly the same one as in the row above.
+ * It answers NaN for anything else, which `readQuantity` then reads in full or refuses.
+ */
+export function columnReader(name: string, kind: Kind, system: System): (text: string) => number {
+  let unit = "";
+  let scale: Scale | undefined = scaleIn(kind, system);
+  return (text) => {
+    let end = 0;
+    while (end < text.length && isDigitMark(text.charCodeAt(end))) end++;
+    const value = end === 0 ? NaN : Number(text.slice(0, end));
+    while (text.charCodeAt(end) === 32) end++;
+    if (text.length - end !== unit.length || !text.endsWith(unit)) {
+      unit = text.slice(end);
+      scale = known(unit);
+    }
+    return scale ? (value - scale.offset) * scale.factor : NaN;
+  };
+
+  function known(rest: string): Scale | undefined {
+    if (rest === "") return scaleIn(kind, system);
+    if (/^[\d,.+\-\s]|\s$/.test(rest)) return undefined;
+    try {
+      return scaleOf(name, kind, rest);
+    } catch {
+      return undefined;
+    }
+  }
+}
+
+/** 0 to 9, the point and the minus sign. */
+const isDigitMark = (code: number): boolean => (code >= 48 && code <= 57) || code === 46 || code === 45;
+
 const exampleOf = (kind: Kind): string => `12.5 ${kinds[kind].metric}`.trim();
 
 /** target = (value - offset) * factor + plus */
@@ -176,8 +209,8 @@ function findConversion(from: string, to: string): Conversion {
   const a = temperatureOf(from);
   const b = temperatureOf(to);
   if (a && b) return { offset: a.offset, factor: a.factor / b.factor, plus: b.offset };
-  const source = known("from", from);
-  const target = known("to", to);
+  const source = unitNamed("from", from);
+  const target = unitNamed("to", to);
   if (!source.equalBase(target)) throw mustBe("to", `of the same dimension as ${from}`, to);
   return { offset: 0, factor: ratioOf(source, target), plus: 0 };
 }
@@ -190,7 +223,7 @@ export function convert(value: number, from: string, to: string): number {
 const temperatureOf = (unit: string): Scale | undefined =>
   absolute[/^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : tidy(unit)];
 
-function known(name: string, unit: string): Unit {
+function unitNamed(name: string, unit: string): Unit {
   const parsed = unit.trim() === "" ? undefined : parseUnit(tidy(unit));
   if (!parsed) throw mustBe(name, 'a unit such as "MPa", "psi" or "ft/min"', unit);
   return parsed;

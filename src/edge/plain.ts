@@ -2,7 +2,7 @@ import { limitsOf } from "../core/domain";
 import { isNumberArg } from "../core/formula";
 import type { Formula, NumberArg } from "../core/formula";
 import type { System } from "../core/kinds";
-import { scaleIn } from "../core/units";
+import { columnReader, scaleIn } from "../core/units";
 import { cellOf, isRange, readElement } from "./element";
 import type { Element } from "./element";
 
@@ -31,16 +31,17 @@ function viewOf(f: Formula): View {
 }
 
 /** What the loop needs of a range of numbers, flat and always in the same order: one shape of object for the engine. */
-function numberColumn({ cells, rows, cols }: Element, arg: NumberArg, at: number, system: System) {
+function numberColumn({ name, cells, rows, cols }: Element, arg: NumberArg, at: number, system: System) {
   const { least, most, withLeast, withMost } = limitsOf(arg);
   const { offset, factor } = scaleIn(arg.kind, system);
   const [rowStep, colStep] = [rows > 1 ? 1 : 0, cols > 1 ? 1 : 0];
-  return { cells, at, rowStep, colStep, least, most, withLeast, withMost, offset, factor };
+  const readText = columnReader(name, arg.kind, system);
+  return { cells, at, rowStep, colStep, least, most, withLeast, withMost, offset, factor, readText };
 }
 
 /**
  * The fast way through a table: rows whose cells are plain numbers inside their limits, which meet neither text nor
- * unit algebra. What else a row may hold is left to the full reading, with all its messages.
+ * unit algebra, or plain digits with a unit. What else a row may hold is left to the full reading, with all its messages.
  */
 export class PlainRows {
   private readonly view: View;
@@ -76,8 +77,8 @@ export class PlainRows {
     for (let i = 0; i < numbers.length; i++) {
       const n = numbers[i]!;
       const cell = n.cells[row * n.rowStep]![col * n.colStep];
-      if (typeof cell !== "number") return undefined;
-      const value = (cell - n.offset) * n.factor;
+      const value =
+        typeof cell === "number" ? (cell - n.offset) * n.factor : typeof cell === "string" ? n.readText(cell) : NaN;
       const isAbove = value > n.least || (n.withLeast && value === n.least);
       const isBelow = value < n.most || (n.withMost && value === n.most);
       if (!isAbove || !isBelow) return undefined;

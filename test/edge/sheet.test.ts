@@ -1,44 +1,130 @@
-import { sleevePressure } from "../../src/core";
+import { dutyPv, sleevePressure, pressureSpeed, verdictLine, limitsOfSize, checkTable } from "../../src/core";
+import { call, CellError, host } from "../support";
 import { answer } from "../../src/edge/sheet";
 
-const host = { error: (code: string, message?: string) => ({ code, message }) };
+const value = (message: string) => new CellError("#VALUE!", message);
 
-test("smoke", () => {
-  expect(answer(sleevePressure, [800, [[20]], "15 mm", null], host)).toEqual([[800 / 300]]);
-  expect(answer(sleevePressure, [[[800], [null], ["x"]], 20, 15, null], host)).toMatchInlineSnapshot(`
-   [
-     [
-       2.6666666666666665,
-     ],
-     [
-       "",
-     ],
-     [
-       {
-         "code": "#VALUE!",
-         "message": "load must be a number or text like "12.5 N", got "x"",
-       },
-     ],
-   ]
-  `);
-  expect(answer(sleevePressure, [800, -5, 15, "inch"], host)).toMatchInlineSnapshot(`
-   [
-     [
-       {
-         "code": "#VALUE!",
-         "message": "bore must be above 0 in, got -5",
-       },
-     ],
-   ]
-  `);
-  expect(answer(sleevePressure, [[[1], [2], [3]], [[1], [2], [3], [4]], 15], host)).toMatchInlineSnapshot(`
-   [
-     [
-       {
-         "code": "#VALUE!",
-         "message": "bore (4×1) and load (3×1) cannot combine: give equal sizes",
-       },
-     ],
-   ]
-  `);
+describe("the sheet's edge", () => {
+  test("a value, a range and text with a unit combine", () => {
+    expect(answer(sleevePressure, [800, [[20]], "15 mm", null], host)).toEqual([[800 / 300]]);
+  });
+
+  test("errors and blanks stay in their row", () => {
+    expect(call(sleevePressure, [[[800], [null], ["x"], [900]], 20, 15])).toEqual([
+      [800 / 300],
+      [""],
+      [value('load must be a number or text like "12.5 N", got "x"')],
+      [3],
+    ]);
+  });
+
+  test("messages speak the sheet's unit system", () => {
+    expect(call(sleevePressure, [800, -5, 15], "inch")).toEqual([[value("bore must be above 0 in, got -5")]]);
+    expect(call(verdictLine, ["POM", 1, 0.1, -500], "inch")).toEqual([
+      [value("temperature must be -459.67 °F or more, got -500")],
+    ]);
+  });
+
+  test("units row by row", () => {
+    const units = [["metric"], ["inch"], [""], ["furlongs"]];
+    expect(answer(pressureSpeed, [[[1], [1], [1], [1]], [[2], [2], [2], [2]], units], host)).toEqual([
+      [2],
+      [expect.closeTo(2, 12)],
+      [2],
+      [value('units must be "metric" or "inch", got "furlongs"')],
+    ]);
+  });
+
+  test("a faulty unit system is said once, for all", () => {
+    expect(call(sleevePressure, [800, 20, 15], "imperial" as "inch")).toEqual([
+      [value('units must be "metric" or "inch", got "imperial"')],
+    ]);
+  });
+
+  test("a text in a column reads as it does alone", () => {
+    const texts = [
+      "250 lbf",
+      "1,234 lbf",
+      "1 234 N",
+      "12.5",
+      "-5 N",
+      "5N",
+      " 5 N ",
+      "1.2.3 N",
+      "1e3 N",
+      "7 psi",
+      "5,5 N",
+      "- N",
+      "1.5kN",
+      "7 ",
+      "2 1e3 N",
+      "\u22125 N",
+      "12-3 N",
+      "0.1.2",
+      "3 N N",
+    ];
+    const column = call(sleevePressure, [texts.map((text) => [text]), 20, 15]);
+    texts.forEach((text, i) => expect([column[i]]).toEqual(call(sleevePressure, [text, 20, 15])));
+  });
+
+  test("rows that answer several values want one column", () => {
+    expect(call(limitsOfSize, [[[20, 25]], "H7"])).toEqual([
+      [value("size must be one column here: each row answers several values")],
+    ]);
+    expect(call(limitsOfSize, [[[20], [null], ["x"]], "H7"])).toEqual([
+      [20, expect.closeTo(20.021, 9)],
+      ["", ""],
+      [value('size must be a number or text like "12.5 mm", got "x"'), ""],
+    ]);
+  });
+
+  test("tables of several rows stand below each other, numbered; a blank row stays blank", () => {
+    const lines = call(checkTable, [
+      [["POM"], [""], ["no such grade"]],
+      [[1], [""], [1]],
+      [[0.05], [""], [0.05]],
+      [[20], [""], [20]],
+    ]);
+    expect(lines[0]!.slice(0, 3)).toEqual(["row", "criterion", "value"]);
+    expect(lines.filter((line) => line[0] === 1).length).toBeGreaterThan(2);
+    expect(lines.filter((line) => line[0] === "")).toHaveLength(1);
+    const last = lines.at(-1)!;
+    expect(last[0]).toBe(3);
+    expect((last[1] as CellError).code).toBe("#N/A");
+  });
+
+  test("ragged, empty and one-dimensional ranges are taken for what they are", () => {
+    expect(answer(sleevePressure, [[[800], []], 20, 15, null], host)).toEqual([[800 / 300], [""]]);
+    expect(answer(sleevePressure, [[], 20, 15, null], host)).toEqual([[value("load is missing")]]);
+    expect(answer(sleevePressure, [[800, 900], 20, 15, null], host)).toEqual([[800 / 300, 3]]);
+  });
+
+  test("a rich value gives its basic value, an empty object is refused by name", () => {
+    const rich = { type: "FormattedNumber", basicValue: 800, numberFormat: "0.0" };
+    expect(call(sleevePressure, [rich, 20, 15])).toEqual([[800 / 300]]);
+    expect(call(sleevePressure, [{}, 20, 15])).toEqual([[value("load must be a number or text, got an object")]]);
+  });
+
+  test("an answer too large for a number names the arguments", () => {
+    const [[cell]] = call(sleevePressure, [1e308, 1e-300, 1e-300]) as [[CellError]];
+    expect(cell.message).toBe("load, bore or length: out of range, the answer is not a finite number");
+  });
+
+  test("lists are read whole, with the place of what is wrong", () => {
+    const pressures = [[2], [4], [""]];
+    expect(call(dutyPv, [pressures, [[0.1], [0.05], [""]], [[10], [5], [""]]])).toEqual([[expect.closeTo(0.2, 12)]]);
+    expect(call(dutyPv, [pressures, [[0.1], [""], [""]], [[10], [5], [""]]])).toEqual([
+      [value("speeds is missing in step 2")],
+    ]);
+    expect(
+      call(dutyPv, [
+        [[2], ["x"]],
+        [[1], [1]],
+        [[1], [1]],
+      ]),
+    ).toEqual([[value('pressures 2 must be a number or text like "12.5 MPa", got "x"')]]);
+    expect(call(dutyPv, [[[2]], [[1], [1]], [[1], [1]]])).toEqual([
+      [value("pressures has 1 cells, another range has 2: each step needs all three")],
+    ]);
+  });
 });
