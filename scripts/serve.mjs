@@ -11,7 +11,9 @@ export async function serve(dir, port = 0) {
     handler(request, response, {
       public: dir,
       directoryListing: false,
-      cleanUrls: false, // a page keeps the name that the manifest has for it
+      // a page keeps the name that the manifest has for it
+      cleanUrls: false,
+      rewrites: [{ source: "/", destination: "/index.html" }],
       headers: [{ source: "**", headers: [{ key: "Cache-Control", value: "no-cache" }] }],
     }),
   );
