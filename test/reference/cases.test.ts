@@ -1,0 +1,34 @@
+import { catalogue } from "../../src/core";
+import { halfOfLastDigit, outcomeOf } from "./case";
+import { referenceCases } from "./cases";
+
+const named = referenceCases.map((one) => [`${one.what} (${one.source})`, one] as const);
+
+test.each(named)("%s", (_, one) => {
+  const { holds, ...sides } = outcomeOf(one);
+  if (!holds) throw new Error(`${one.what}: ${JSON.stringify(sides)}`);
+});
+
+test("a value that is off by more than the tolerance is caught", () => {
+  const off = { ...referenceCases[0]!, compute: () => Number(referenceCases[0]!.compute()) * 1.001 };
+  expect(outcomeOf(off).holds).toBe(false);
+  expect(outcomeOf({ ...off, expected: "fits", compute: () => "fails" }).holds).toBe(false);
+  expect(outcomeOf({ ...off, expected: "1.0", compute: () => NaN }).holds).toBe(false);
+});
+
+test("the tolerance of a printed value is half of its last digit", () => {
+  for (const [printed, half] of [
+    ["8.3", 0.05],
+    ["13064", 0.5],
+    ["5.08e-3", 5e-6],
+    ["-0.025973", 5e-7],
+  ] as const)
+    expect(halfOfLastDigit(printed) / half).toBeCloseTo(1, 12);
+});
+
+test("every family has at least three checks that were neither recalled nor are practice alone", () => {
+  for (const family of new Set(catalogue.map((f) => f.spec.family))) {
+    const own = referenceCases.filter((one) => one.family === family && one.kind !== "common practice" && !one.memory);
+    expect([family, own.length >= 3]).toEqual([family, true]);
+  }
+});

@@ -1,0 +1,17 @@
+import type { ReferenceCase } from "../case";
+import { fitCases } from "./fits";
+import { gradeCases } from "./grades";
+import { heatCases } from "./heat";
+import { loadingCases } from "./loading";
+import { unitCases } from "./units";
+import { wearCases } from "./wear";
+
+/** Every check against something outside the project, in the order of the families. */
+export const referenceCases: readonly ReferenceCase[] = [
+  ...loadingCases,
+  ...gradeCases,
+  ...heatCases,
+  ...fitCases,
+  ...wearCases,
+  ...unitCases,
+];
