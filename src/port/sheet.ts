@@ -27,13 +27,22 @@ export interface ReadCell {
   readonly error?: { readonly code: string; readonly message?: string };
 }
 
-/** Plain text stays text whatever it begins with; only this becomes a formula. */
-export interface Live {
-  /** With its "=". */
-  readonly formula: string;
+export type Plain = string | number | null;
+
+/** A cell with more to it than its content. */
+export interface RichCell {
+  readonly value?: Plain;
+  /** With its "=". Plain text stays text whatever it begins with; only this becomes a formula. */
+  readonly formula?: string;
+  readonly heading?: true;
+  /** A number format in the spreadsheets' own code; cells that a formula will spill into may have one too. */
+  readonly format?: string;
 }
 /** null clears the cell. */
-export type Written = string | number | null | Live;
+export type Written = Plain | RichCell;
+
+export const richCell = (cell: Written): RichCell =>
+  typeof cell === "object" && cell !== null ? cell : { value: cell };
 export type Block = readonly (readonly Written[])[];
 
 /** A table with a heading row that formulas can name. */
@@ -50,6 +59,8 @@ export interface SheetPort {
   read(place: Place): Wait<ReadCell[][]>;
   /** Writes a block from the corner on, as one step to undo where the host can. */
   write(at: Corner, block: Block): Wait<void>;
+  /** Widens columns, from the corner's on, to hold so many characters; never narrows one. */
+  widen(at: Corner, characters: readonly number[]): Wait<void>;
   /** The cells that the formula in a cell spills into, itself included; undefined where it does not spill. */
   spillOf(at: Corner): Wait<Place | undefined>;
   /** Tables of the workbook, by name. */

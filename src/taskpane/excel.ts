@@ -1,6 +1,7 @@
 /// <reference types="office-js" />
 import { addressOf } from "../port/address";
-import type { Block, Corner, NamedTable, Place, ReadCell, SheetPort, Written } from "../port/sheet";
+import { richCell } from "../port/sheet";
+import type { Block, Corner, NamedTable, Place, ReadCell, RichCell, SheetPort } from "../port/sheet";
 
 /** The port of Excel; the only file that calls Excel.run. */
 export const excelPort = (): SheetPort => ({
@@ -9,9 +10,10 @@ export const excelPort = (): SheetPort => ({
   read: (place) => Excel.run((context) => read(context, place)),
   write: (at, block) =>
     Excel.run(async (context) => {
-      rangeOf(context, sizeOf(at, block)).formulas = block.map((line) => line.map(content));
+      fill(rangeOf(context, sizeOf(at, block)), block);
       await context.sync();
     }),
+  widen: (at, characters) => Excel.run((context) => widen(context, at, characters)),
   spillOf: (at) =>
     Excel.run(async (context) => {
       const range = rangeOf(context, { ...at, rows: 1, cols: 1 }).getSpillingToRangeOrNullObject();
@@ -71,10 +73,38 @@ const cellOf = (
   ...(type === "Error" && { error: { code: String(value) } }),
 });
 
+function fill(range: Excel.Range, block: Block): void {
+  const cells = block.map((line) => line.map(richCell));
+  range.formulas = cells.map((line) => line.map(content));
+  // null leaves a cell's format as it is
+  if (cells.some((line) => line.some(({ format }) => format)))
+    range.numberFormat = cells.map((line) => line.map(({ format }) => format ?? null));
+  cells.forEach((line, r) =>
+    line.forEach(({ heading }, c) => {
+      if (heading) range.getCell(r, c).format.font.bold = true;
+    }),
+  );
+}
+
+/** A character of the usual font, and what a cell keeps free at its sides; points. */
+const character = 5.3;
+const sides = 6;
+
+async function widen(context: Excel.RequestContext, at: Corner, characters: readonly number[]): Promise<void> {
+  const formats = characters.map((_, i) => rangeOf(context, { ...at, col: at.col + i, rows: 1, cols: 1 }).format);
+  formats.forEach((format) => format.load("columnWidth"));
+  await context.sync();
+  formats.forEach((format, i) => {
+    const width = characters[i]! * character + sides;
+    if (format.columnWidth < width) format.columnWidth = width;
+  });
+  await context.sync();
+}
+
 /** Excel reads typed text: the apostrophe keeps it text, and is not part of the value. */
-function content(value: Written): string | number {
+function content({ value = null, formula }: RichCell): string | number {
+  if (formula) return formula;
   if (value === null) return "";
-  if (typeof value === "object") return value.formula;
   return typeof value === "number" || isPlainWord(value) ? value : `'${value}`;
 }
 
@@ -107,7 +137,7 @@ async function addTable(context: Excel.RequestContext, name: string, block: Bloc
   const tableName = freeName(name.replaceAll(/[^\p{L}\p{N}]/gu, ""), [...tables.items, ...names.items]);
   const sheet = worksheets.add(sheetName);
   const range = sheet.getRangeByIndexes(0, 0, block.length, block[0]?.length ?? 0);
-  range.formulas = block.map((line) => line.map(content));
+  fill(range, block);
   const table = sheet.tables.add(`A1:${addressOf(block.length - 1, (block[0]?.length ?? 1) - 1)}`, true);
   table.name = tableName;
   range.format.autofitColumns();

@@ -22,7 +22,7 @@ async function startInExcel(element: HTMLElement): Promise<void> {
   else
     createRoot(element).render(
       <Stopped
-        title="This page belongs into a spreadsheet"
+        title="This page belongs in a spreadsheet"
         text="Open it with the add-in's button in Excel. Without Excel, use the local sheet of this project."
       />,
     );

@@ -4,6 +4,8 @@ import { isDark } from "../../src/taskpane/excelHost";
 
 interface MockRange {
   formulas: unknown[][];
+  numberFormat: unknown[][];
+  format: { columnWidth: number; font: { bold: boolean } };
 }
 
 /** A sheet of 20 rows in use; every range that is asked for is the one range below. */
@@ -34,7 +36,11 @@ function mockExcel() {
       ["Error", "Empty"],
     ],
     worksheet: { name: "Duties" },
-    format: { autofitColumns: () => undefined },
+    numberFormat: [["General"]],
+    format: { columnWidth: 48, font: { bold: false }, autofitColumns: () => undefined },
+    getCell() {
+      return this;
+    },
     select: () => undefined,
     getSpillingToRangeOrNullObject() {
       return this;
@@ -144,6 +150,19 @@ test("a formula is written as one, text never becomes one, and null clears", asy
     ["=BUSH.SPEED(20,120)", "'=1+1", "'+4", "'-5 °C", "'@SUM(A1)", "''quoted"],
     ["", "'1/2", "'TRUE", "'2026-11-02", "load [N]", 12.5],
   ]);
+});
+
+test("headings are bold, formats go to their cells alone, and columns only widen", async () => {
+  const { mock } = mockExcel();
+  const { range } = mock.context.workbook.worksheets.sheet;
+  await excelPort().write(at, [[{ value: "load [N]", heading: true }], [{ formula: "=A1", format: "0.0##" }], [null]]);
+  expect(range.formulas).toEqual([["load [N]"], ["=A1"], [""]]);
+  expect(range.numberFormat).toEqual([[null], ["0.0##"], [null]]);
+  expect(range.format.font.bold).toBe(true);
+  await excelPort().widen(at, [2]);
+  expect(range.format.columnWidth).toBe(48);
+  await excelPort().widen(at, [20]);
+  expect(range.format.columnWidth).toBeGreaterThan(100);
 });
 
 test("a new table stands on a new sheet, and names in use get a number", async () => {

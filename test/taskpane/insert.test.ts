@@ -3,9 +3,10 @@ import { explain, sayCell } from "../../src/taskpane/cell/explain";
 import { emptyTexts, readDuty } from "../../src/taskpane/duty/fields";
 import type { Texts } from "../../src/taskpane/duty/fields";
 import { textsOf } from "../../src/taskpane/duty/fromRow";
-import { blockOf } from "../../src/taskpane/insert/blocks";
+import { blockOf, widthsOf } from "../../src/taskpane/insert/blocks";
 import type { Piece } from "../../src/taskpane/insert/blocks";
 import { areaText, countFilled, findFormulas, freeze, hasError } from "../../src/taskpane/insert/write";
+import { richCell } from "../../src/port/sheet";
 import type { Place, ReadCell, SheetPort, Written } from "../../src/port/sheet";
 
 const at = { sheet: "S", row: 4, col: 1 };
@@ -26,12 +27,12 @@ const block = (piece: Piece, texts = shaft, more: object = {}) => {
     at,
   );
 };
-const formulas = (rows: readonly (readonly Written[])[]) =>
-  rows.flat().flatMap((cell) => (typeof cell === "object" && cell !== null ? [cell.formula] : []));
+const formulas = (rows: readonly (readonly Written[])[]) => rows.flat().flatMap((cell) => richCell(cell).formula ?? []);
+const contents = (row: readonly Written[]) => row.map((cell) => richCell(cell).value);
 
 test("the duty's line: headings with units, numbers, live formulas on their own cells", () => {
   const [headings, values] = block("duty");
-  expect(headings).toEqual([
+  expect(contents(headings!)).toEqual([
     "motion",
     "moisture",
     "shock",
@@ -64,7 +65,7 @@ test("the pane reads its own line back", () => {
   };
   const [headings, values] = block("duty", given);
   const cells = (row: readonly Written[]): ReadCell[] =>
-    row.map((cell) => ({ value: typeof cell === "object" && cell !== null ? 0 : cell, text: "" }));
+    contents(row).map((value) => ({ value: value ?? null, text: "" }));
   const back = { ...emptyTexts, ...textsOf(cells(headings!), cells(values!)) };
   expect(readDuty(back, "inch").duty).toEqual({ ...readDuty(given, "metric").duty, designFactor: 1 });
   expect(formulas([values!])[0]).toMatch(/^=BUSH\.PRESSURE\(\w+,\w+,\w+\)\*\w+$/);
@@ -88,6 +89,13 @@ test("checks, shortlist and steps refer to the line, name own grades and say inc
     '=BUSH.STEPS("SPEED",F6,H6)',
     '=BUSH.STEPS("PV",L6,M6)',
   ]);
+});
+
+test("columns are wide enough for their headings and for what spills", () => {
+  const widths = widthsOf("checks", block("checks"));
+  expect(widths[0]).toBeGreaterThanOrEqual("lowest temperature".length);
+  expect(widths[8]).toBeGreaterThan("highest temperature [°C]".length);
+  expect(Math.max(...widths)).toBeLessThan(45);
 });
 
 test("at rest there is no speed: 0 stands in its place", () => {

@@ -91,7 +91,7 @@ describe("rows", () => {
     [null, 1, 2, null],
   ];
   const columns = guessColumns(rows[0]!);
-  const { block, count, faults, kept } = importRows(rows, columns, "inch");
+  const { headings, rows: good, count, faults, kept } = importRows(rows, columns, "inch");
 
   test("bad rows are named and left out, the rest stays whole", () => {
     expect(count).toBe(1);
@@ -102,15 +102,13 @@ describe("rows", () => {
       [6, "without a name"],
     ]);
     expect(faults[0]!.message).toMatch(/^PV limit must be a number/);
-    expect(block).toEqual([
-      ["grade", "PV limit [psi·ft/min]", "highest temperature [°F]", "notes"],
-      ["A", 6600, 212, "=cmd|x"],
-    ]);
+    expect(headings).toEqual(["grade", "PV limit [psi·ft/min]", "highest temperature [°F]", "notes"]);
+    expect(good).toEqual([["A", 6600, 212, "=cmd|x"]]);
     expect(kept).toEqual([]);
   });
 
   test("the written table reads back without the pane, in any unit system", () => {
-    const { grades, faults: again } = parseGrades(block as (string | number)[][], "metric", "grades");
+    const { grades, faults: again } = parseGrades([[...headings], ...good], "metric", "grades");
     expect(again).toEqual([]);
     // 1 psi·ft/min = 35.02536704929527 W/m² (NIST SP 811); (212 − 32)·5/9 = 100
     expect(grades[0]!.values.pvLimit).toBeCloseTo(6600 * 3.502536704929527e-5, 12);
@@ -119,8 +117,8 @@ describe("rows", () => {
 
   test("a column that is kept does not become a property by its name", () => {
     const mapped = columns.map((column) => (column.key === "pvLimit" ? { ...column, key: "" as const } : column));
-    const { block: other, kept: unused } = importRows(rows.slice(0, 2), mapped, "metric");
-    expect(other[0]![1]).toBe("as listed: PV limit");
+    const { headings: other, kept: unused } = importRows(rows.slice(0, 2), mapped, "metric");
+    expect(other[1]).toBe("as listed: PV limit");
     expect(unused).toEqual(["as listed: PV limit"]);
   });
 });

@@ -11,7 +11,7 @@ import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { counted } from "../parts/words";
 import { useSelection } from "../parts/useSheet";
-import { blockOf, pieces } from "./blocks";
+import { blockOf, pieces, widthsOf } from "./blocks";
 import type { Piece } from "./blocks";
 import { areaText, countFilled, findFormulas, freeze, hasError, placeOf } from "./write";
 import type { Frozen } from "./write";
@@ -46,6 +46,8 @@ export function Insert({ state, own, chosen, host, onTab }: Props) {
     work().catch((error: Error) => setStage({ is: "failed", text: error.message }));
   };
   const write = async (at: Corner, block: Block) => {
+    // widths first, so that one undo takes the cells back
+    await port.widen(at, widthsOf(piece, block));
     await port.write(at, block);
     const place = placeOf(at, block);
     await port.select({ ...place, rows: 1, cols: 1 });

@@ -1,12 +1,14 @@
 import { kindText, standingCautions } from "../../core/grade";
 import type { Library } from "../../core/grade";
 import { catalogue } from "../../core/index";
+import { isSpill } from "../../core/formula";
 import { kinds } from "../../core/kinds";
 import type { Kind, System } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
 import { answer } from "../../edge/sheet";
 import { addressOf } from "../../port/address";
-import type { Block, Corner, Written } from "../../port/sheet";
+import type { Block, Corner, RichCell, Written } from "../../port/sheet";
+import { richCell } from "../../port/sheet";
 import { activeFields, choiceFields, movementFields, numberFields } from "../duty/fields";
 import type { ChoiceField, Field, NumberField, ReadDuty, Texts } from "../duty/fields";
 
@@ -75,6 +77,25 @@ function rowsOf(order: Order, line: DutyLine, at: Corner): Written[][] {
 
 const cautions: Written[][] = standingCautions.map((caution) => [caution]);
 
+const numberFormat = "0.0##";
+const percentFormat = "0 %";
+
+/** Room for a formula and all that it spills, its first row the headings; formats follow from the columns. */
+function spillRoom(id: string, formula: string, rows: number): Written[][] {
+  const { result } = formulaOf(id).spec;
+  const columns = isSpill(result) && result.columns !== "by property" ? result.columns : [];
+  const formats = columns.map(({ name, kind }) =>
+    kind === "text" ? undefined : name === "use" ? percentFormat : numberFormat,
+  );
+  const headings = formats.map((_, i): RichCell =>
+    i === 0 ? { formula, heading: true } : { value: null, heading: true },
+  );
+  const line = formats.map((format): Written => (format ? { value: null, format } : null));
+  return [headings, ...Array.from({ length: rows }, () => line)];
+}
+
+const formulaOf = (id: string) => catalogue.find(({ spec }) => spec.id === id)!;
+
 interface DutyLine {
   readonly rows: Written[][];
   /** Addresses, or constants where a motion has none, that functions take. */
@@ -92,8 +113,10 @@ function dutyLine(order: Order, at: Corner): DutyLine {
   const refs: Record<string, string> = { speed: "0" };
   columns.forEach(({ key }, i) => (refs[key] = addressOf(at.row + 1, at.col + i)));
   refs.temperature = `${refs.lowest}&" to "&${refs.highest}`;
-  const values = columns.map(({ value }): Written => (typeof value === "function" ? { formula: value(refs) } : value));
-  return { rows: [columns.map(({ heading }) => heading), values], refs };
+  const values = columns.map(({ value }): Written =>
+    typeof value === "function" ? { formula: value(refs), format: numberFormat } : value,
+  );
+  return { rows: [columns.map(({ heading }) => ({ value: heading, heading: true })), values], refs };
 }
 
 function inputColumns({ texts, read, system }: Order): Column[] {
@@ -173,30 +196,32 @@ function call(id: string, given: readonly (string | undefined)[]): string {
     .join(",")})`;
 }
 
-/** Heading, three criteria in motion and two temperatures. */
-const checkHeight = 6;
+/** Three criteria in motion and two temperatures. */
+const mostCriteria = 5;
 
 function checkRows(order: Order, { refs }: DutyLine, at: Corner): Written[][] {
   return order.grades.flatMap((name, i) => {
-    const grade = addressOf(at.row + i * (checkHeight + 2), at.col);
+    const grade = addressOf(at.row + i * (mostCriteria + 3), at.col);
     const given = [grade, refs.judged, refs.speed, refs.temperature, refs.motion, order.reference, unitsOf(order)];
     const kind = order.library.grades.find((g) => g.name === name)?.kind;
     return [
-      [name, { formula: `=${call("VERDICT", given)}` }, null, null, null, kind ? kindText[kind] : null],
-      [{ formula: `=${call("CHECKS", given)}` }],
-      ...Array.from({ length: checkHeight }, () => []),
+      [
+        { value: name, heading: true },
+        { formula: `=${call("VERDICT", given)}` },
+        null,
+        null,
+        null,
+        kind ? kindText[kind] : null,
+      ],
+      ...spillRoom("CHECKS", `=${call("CHECKS", given)}`, mostCriteria),
+      [],
     ];
   });
 }
 
-const shortlistWidth = 5;
-
 function shortlistRows(order: Order, { refs }: DutyLine): Written[][] {
   const given = [refs.judged, refs.speed, refs.temperature, refs.motion, refs.wet, order.reference, unitsOf(order)];
-  return [
-    [{ formula: `=${call("SHORTLIST", given)}` }, ...Array<null>(shortlistWidth - 1).fill(null)],
-    ...order.library.grades.map(() => []),
-  ];
+  return spillRoom("SHORTLIST", `=${call("SHORTLIST", given)}`, order.library.grades.length);
 }
 
 /** Pressure, speed and PV worked line by line; the room that each needs is what its answer takes. */
@@ -204,7 +229,7 @@ function stepRows(order: Order, { refs }: DutyLine): Written[][] {
   const { texts, read, system } = order;
   const { duty } = read;
   const units = unitsOf(order);
-  const id = speedCall(texts);
+  const speedId = speedCall(texts);
   const shown = (name: NumberField) => fromWorking(numberFields[name].kind, read.values[name] ?? 0, system);
   const worked: { id: string; refs: (string | undefined)[]; values: number[] }[] = [
     {
@@ -213,9 +238,9 @@ function stepRows(order: Order, { refs }: DutyLine): Written[][] {
       values: (["load", "bore", "length"] as const).map(shown),
     },
   ];
-  if (id && duty) {
+  if (speedId && duty) {
     const fields = speedFields(texts);
-    worked.push({ id, refs: fields.map((name) => refs[name]), values: fields.map(shown) });
+    worked.push({ id: speedId, refs: fields.map((name) => refs[name]), values: fields.map(shown) });
     worked.push({
       id: "PV",
       refs: [refs.pressure, refs.speed],
@@ -223,14 +248,31 @@ function stepRows(order: Order, { refs }: DutyLine): Written[][] {
     });
   }
   return worked.flatMap(({ id, refs: given, values }) => {
-    const size = answer(steps, [id, [...values, system]], plain);
-    const formula = `=${call("STEPS", [`"${id}"`, ...given, units])}`;
-    return [
-      [{ formula }, ...Array<null>((size[0]?.length ?? 1) - 1).fill(null)],
-      ...Array.from({ length: size.length }, (): Written[] => []),
-    ];
+    const size = answer(formulaOf("STEPS"), [id, [...values, system]], plain).length;
+    return [...spillRoom("STEPS", `=${call("STEPS", [`"${id}"`, ...given, units])}`, size - 1), []];
   });
 }
 
-const steps = catalogue.find(({ spec }) => spec.id === "STEPS")!;
 const plain = { error: (code: string) => code };
+
+/** What spilled columns need, in characters. */
+const spillWidths: Readonly<Record<Piece, readonly number[]>> = {
+  duty: [],
+  checks: [20, 22, 10, 14, 8, 12],
+  shortlist: [20, 22, 10, 8, 34],
+  steps: [24, 22, 44, 12, 8],
+};
+/** A longer text may run over its neighbours. */
+const widest = 32;
+
+/** Characters that each column of a block needs. */
+export const widthsOf = (piece: Piece, block: Block): number[] =>
+  block[0]!.map((_, i) =>
+    Math.max(
+      spillWidths[piece][i] ?? 0,
+      ...block.map((row) => {
+        const { value, heading } = richCell(row[i] ?? null);
+        return heading && typeof value === "string" ? Math.min(widest, value.length + 1) : 0;
+      }),
+    ),
+  );

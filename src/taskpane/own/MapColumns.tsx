@@ -9,7 +9,7 @@ import { Notice } from "../parts/Notice";
 import { counted } from "../parts/words";
 import { useShared } from "../parts/styles";
 import { assumedUnit, importRows, mappingFault, unitFault } from "./mapping";
-import type { Mapped } from "./mapping";
+import type { Imported, Mapped } from "./mapping";
 import type { Rows } from "./readList";
 
 interface Props {
@@ -23,6 +23,15 @@ interface Props {
 }
 
 const sheetName = "Own grades";
+
+async function writeTable(port: SheetPort, { headings, rows }: Imported): Promise<NamedTable> {
+  const table = await port.addTable(sheetName, [headings.map((value) => ({ value, heading: true as const })), ...rows]);
+  await port.widen(
+    table.place,
+    headings.map((heading) => heading.length + 2),
+  );
+  return table;
+}
 
 const useStyles = makeStyles({
   column: { border: 0, margin: 0, padding: "8px 0", minWidth: 0, borderTop: `1px solid ${tokens.colorNeutralStroke2}` },
@@ -44,8 +53,9 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
     setColumns(columns.map((column, at) => (at === i ? { ...column, ...part } : column)));
   const write = () => {
     if (!result) return;
-    (async () => onWritten(await port.addTable(sheetName, result.block), result.count))().catch((error: Error) =>
-      setFault(error.message),
+    writeTable(port, result).then(
+      (table) => onWritten(table, result.count),
+      (error: Error) => setFault(error.message),
     );
   };
   return (

@@ -15,7 +15,6 @@ import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { splitNumber } from "../../core/numbers";
 import { fromUnit } from "../../core/units";
-import type { Block } from "../../port/sheet";
 import type { Rows } from "./readList";
 
 /** What becomes of a column. "": kept as it stands, and not used. */
@@ -159,8 +158,9 @@ export interface RowFault {
 }
 
 export interface Imported {
-  /** Heading row and the rows without a fault. */
-  readonly block: Block;
+  readonly headings: readonly string[];
+  /** The rows without a fault. */
+  readonly rows: Rows;
   readonly count: number;
   readonly faults: readonly RowFault[];
   /** Columns that are kept and not used. */
@@ -175,7 +175,8 @@ export function importRows(rows: Rows, columns: readonly Mapped[], system: Syste
   const bad = new Set(faults.map(({ row }) => row));
   const nameAt = columns.findIndex(({ key }) => key === "grade");
   return {
-    block: [headings, ...body.filter((_, i) => !bad.has(i + 2))],
+    headings,
+    rows: body.filter((_, i) => !bad.has(i + 2)),
     count: grades.length,
     faults: faults.map(({ row, message }) => ({
       row,

@@ -3,7 +3,11 @@ import type { FUniver, ICellData, IRange, Nullable } from "@univerjs/presets";
 import { ErrorType, FormulaDataModel } from "@univerjs/preset-sheets-core";
 import { addressOf, areaOf } from "../../port/address";
 import { noteOf } from "./notes";
-import type { Live, NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
+import { richCell } from "../../port/sheet";
+import type { NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
+import { looks } from "../looks";
+import { pixels } from "./snapshot";
+import { gridStyle } from "./styles";
 
 const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
 
@@ -61,6 +65,14 @@ export function gridPort(api: FUniver): GridPort {
       if (grid.getMaxRows() < row + block.length) grid.setRowCount(row + block.length);
       if (grid.getMaxColumns() < col + cols) grid.setColumnCount(col + cols);
       rangeOf({ sheet, row, col, rows: block.length, cols }).setValues(cells);
+    },
+    widen({ sheet, col }, characters) {
+      const grid = sheetNamed(sheet);
+      if (grid.getMaxColumns() < col + characters.length) grid.setColumnCount(col + characters.length);
+      characters.forEach((count, i) => {
+        const width = pixels(count);
+        if (grid.getColumnWidth(col + i) < width) grid.setColumnWidth(col + i, width);
+      });
     },
     spillOf({ sheet, row, col }) {
       const range = spills(sheet).ranges.find((r) => r.startRow === row && r.startColumn === col);
@@ -156,10 +168,10 @@ function contentOf(cell: Nullable<ICellData>, shown: () => string): ReadCell {
   return { value: code, text: code, error: { code, message: (note?.code === code && note.message) || undefined } };
 }
 
-const isLive = (value: Written): value is Live => typeof value === "object" && value !== null;
-
-function gridContent(value: Written): ICellData {
-  if (isLive(value)) return { f: value.formula, v: null, t: null };
-  if (value === null) return { v: null, f: null, t: null };
-  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING, f: null };
+function gridContent(written: Written): ICellData {
+  const { value = null, formula, heading, format } = richCell(written);
+  const style = heading || format ? { s: gridStyle(heading ? looks.heading : {}, format) } : {};
+  if (formula) return { f: formula, v: null, t: null, ...style };
+  if (value === null) return { v: null, f: null, t: null, ...style };
+  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING, f: null, ...style };
 }

@@ -10,7 +10,7 @@ const spare = { rows: 40, columns: 6 };
 const least = { rows: 60, columns: 18 };
 
 /** Column widths of the description count characters. */
-const pixels = (characters: number): number => Math.round(characters * 7.2 + 10);
+export const pixels = (characters: number): number => Math.round(characters * 7.2 + 10);
 
 export function gridRange(address: string): IRange {
   const { row, col, rows, cols } = areaOf(address);
