@@ -1,13 +1,12 @@
-import { CellValueType } from "@univerjs/presets";
+import { BooleanNumber, CellValueType } from "@univerjs/presets";
 import type { FUniver, ICellData, IRange, Nullable } from "@univerjs/presets";
 import { ErrorType, FormulaDataModel } from "@univerjs/preset-sheets-core";
 import { addressOf, areaOf } from "../../port/address";
 import { noteOf } from "./notes";
 import { richCell } from "../../port/sheet";
 import type { NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
-import { looks } from "../looks";
+import { palette } from "../looks";
 import { pixels } from "./snapshot";
-import { gridStyle } from "./styles";
 
 const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
 
@@ -168,9 +167,12 @@ function contentOf(cell: Nullable<ICellData>, shown: () => string): ReadCell {
   return { value: code, text: code, error: { code, message: (note?.code === code && note.message) || undefined } };
 }
 
+const headingStyle = { bl: BooleanNumber.TRUE, bg: { rgb: palette.headingFill } };
+
 function gridContent(written: Written): ICellData {
   const { value = null, formula, heading, format } = richCell(written);
-  const style = heading || format ? { s: gridStyle(heading ? looks.heading : {}, format) } : {};
+  const style =
+    heading || format ? { s: { ...(heading && headingStyle), ...(format && { n: { pattern: format } }) } } : {};
   if (formula) return { f: formula, v: null, t: null, ...style };
   if (value === null) return { v: null, f: null, t: null, ...style };
   return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING, f: null, ...style };
