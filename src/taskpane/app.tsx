@@ -21,7 +21,12 @@ const useStyles = makeStyles({
     minHeight: 0,
     backgroundColor: tokens.colorNeutralBackground1,
   },
-  tabs: { flexShrink: 0, borderBottom: `1px solid ${tokens.colorNeutralStroke2}`, justifyContent: "space-between" },
+  tabs: {
+    flexShrink: 0,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    justifyContent: "space-between",
+    overflowX: "auto",
+  },
   tab: { paddingLeft: "7px", paddingRight: "7px" },
   body: { flexGrow: 1, minHeight: 0, display: "flex", flexDirection: "column" },
   wait: { padding: "12px", display: "grid", gap: "14px" },

@@ -1,4 +1,5 @@
-import { useMemo, useState } from "react";
+import { Activity, useMemo, useState } from "react";
+import type { ReactNode } from "react";
 import type { System } from "../core/kinds";
 import type { TabName } from "./app";
 import { CellNote } from "./cell/CellNote";
@@ -13,6 +14,7 @@ import { useLibrary } from "./own/useLibrary";
 import { DutyLine } from "./parts/DutyLine";
 import { Notice } from "./parts/Notice";
 import { Shortlist } from "./shortlist/Shortlist";
+import { firstFit } from "./window/fit";
 import { Window } from "./window/Window";
 
 interface Props {
@@ -27,13 +29,39 @@ export default function Pane({ tab, onTab, host }: Props) {
   const [texts, setTexts] = useState(emptyTexts);
   const [system, setSystem] = useState<System>("metric");
   const [steps, setSteps] = useState("");
+  const [fit, setFit] = useState(firstFit);
   const [chosen, setChosen] = useState<readonly string[]>([]);
+  const [shown, setShown] = useState<readonly string[]>([]);
   const own = useLibrary(port, system);
   const read = useMemo(() => readDuty(texts, system), [texts, system]);
   const spectrum = useMemo(() => readSpectrum(steps, texts, read, system), [steps, texts, read, system]);
-  const state: DutyState = { texts, system, read, steps, spectrum, setTexts, setSystem, setSteps };
+  const state: DutyState = { texts, system, read, steps, spectrum, fit, setTexts, setSystem, setSteps, setFit };
   const { duty } = read;
   const known = chosen.filter((name) => own.library.grades.some((grade) => grade.name === name));
+  const showList = () => {
+    setShown([]);
+    onTab("shortlist");
+  };
+  // all parts stay, so that nothing typed in one is lost by a look at another
+  const panels: readonly (readonly [TabName, ReactNode])[] = [
+    ["duty", <DutyForm state={state} port={port} onShortlist={showList} />],
+    [
+      "shortlist",
+      <Shortlist
+        duty={duty}
+        library={own.library}
+        system={system}
+        chosen={known}
+        setChosen={setChosen}
+        shown={shown}
+        setShown={setShown}
+        onDuty={() => onTab("duty")}
+      />,
+    ],
+    ["window", <Window state={state} library={own.library} chosen={known} onTab={onTab} />],
+    ["insert", <Insert state={state} own={own} chosen={known} host={host} onTab={onTab} />],
+    ["own", <Own own={own} system={system} host={host} />],
+  ];
   return (
     <>
       {tab !== "duty" && <DutyLine duty={duty} system={system} />}
@@ -42,20 +70,11 @@ export default function Pane({ tab, onTab, host }: Props) {
           {own.faults[0]}
         </Notice>
       )}
-      {tab === "duty" && <DutyForm state={state} port={port} onShortlist={() => onTab("shortlist")} />}
-      {tab === "shortlist" && (
-        <Shortlist
-          duty={duty}
-          library={own.library}
-          system={system}
-          chosen={known}
-          setChosen={setChosen}
-          onDuty={() => onTab("duty")}
-        />
-      )}
-      {tab === "window" && <Window state={state} library={own.library} chosen={known} onTab={onTab} />}
-      {tab === "insert" && <Insert state={state} own={own} chosen={known} host={host} onTab={onTab} />}
-      {tab === "own" && <Own own={own} system={system} host={host} />}
+      {panels.map(([name, panel]) => (
+        <Activity key={name} mode={tab === name ? "visible" : "hidden"}>
+          {panel}
+        </Activity>
+      ))}
       {!host.explainsCells && <CellNote port={port} />}
     </>
   );

@@ -36,5 +36,5 @@ const dark: Theme = {
 export const themes: Readonly<Record<ThemeName, Theme>> = {
   light: createLightTheme(accent),
   dark,
-  contrast: teamsHighContrastTheme,
+  contrast: { ...teamsHighContrastTheme, fontFamilyBase: dark.fontFamilyBase },
 };

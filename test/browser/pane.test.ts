@@ -51,6 +51,7 @@ test("a duty gives a shortlist, two grades compare, and the inserted check table
     expect.arrayContaining(["Demo Quince", "Demo Tansy"]),
   );
 
+  await button("Back to the list").click();
   await freshSheet("Checked duty");
   await tab("Insert");
   await pane.getByRole("radio", { name: "Check table" }).check();
@@ -214,7 +215,7 @@ test("five hundred grades stay in hand", async () => {
 test.each(["Duty", "Shortlist", "Window", "Insert", "Grades"])("axe finds nothing serious on %s", async (name) => {
   await stateDuty(greenhouseShaft);
   await tab(name);
-  const folded = pane.locator("details:not([open]) > summary");
+  const folded = pane.locator("details:not([open]) > summary:visible");
   for (let i = Math.min(3, await folded.count()); i > 0; i--) await folded.first().click();
   const found = await sheet.page.evaluate(async () => {
     const { axe } = globalThis as unknown as { axe: { run(where: object): Promise<{ violations: Violation[] }> } };

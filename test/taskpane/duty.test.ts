@@ -1,7 +1,7 @@
 import { emptyTexts, keepUnits, readBack, readDuty } from "../../src/taskpane/duty/fields";
 import type { Texts } from "../../src/taskpane/duty/fields";
 import { readSelectedRow, textsOf } from "../../src/taskpane/duty/fromRow";
-import { readSpectrum } from "../../src/taskpane/duty/spectrum";
+import { keepStepUnits, readSpectrum } from "../../src/taskpane/duty/spectrum";
 import type { ReadCell, SheetPort } from "../../src/port/sheet";
 
 const texts = (given: Partial<Texts>): Texts => ({ ...emptyTexts, ...given });
@@ -101,6 +101,14 @@ describe("a row by its headings", () => {
     await expect(readSelectedRow(portOn(cells, 3))).rejects.toThrow("Row 4 is empty.");
     await expect(readSelectedRow(portOn(cells, 0))).rejects.toThrow(/No headings above row 1/);
   });
+});
+
+test("changing the unit system keeps the steps of a spectrum", () => {
+  const kept = keepStepUnits("800; 120; 10\n0.18 kip; 60; 5\n", "metric");
+  expect(kept).toBe("800 N; 120; 10\n0.18 kip; 60; 5\n");
+  const inch = readDuty(keepUnits(shaft, "metric"), "inch");
+  const loads = (text: string) => readSpectrum(text, shaft, inch, "inch").steps.map(({ load }) => load);
+  expect(loads(kept)[0]).toBeCloseTo(800, 9);
 });
 
 test("a spectrum's mean PV is weighted by time, rest included", () => {

@@ -1,6 +1,6 @@
 import { readGrades, standardLibrary } from "../../src/core/grade";
 import type { Duty } from "../../src/core/grade";
-import { firstFit, fitRows } from "../../src/taskpane/window/fit";
+import { firstFit, fitRows, keepFitUnits } from "../../src/taskpane/window/fit";
 import { boundsOf, edgeOf, frameOf } from "../../src/taskpane/window/outline";
 
 const frame = { speed: [0.001, 10], pressure: [0.01, 100] } as const;
@@ -75,6 +75,15 @@ describe("clearance", () => {
     if (typeof inch === "string") throw new Error(inch);
     expect(inch[1]!.clearance![1]).toBeCloseTo(0.157 / 25.4, 9);
     expect(inch[1]!.temperature).toBeCloseTo(68, 9);
+  });
+
+  test("changing the unit system keeps the fit", () => {
+    const plain = { ...question, outsidezone: "+0.05/+0.10" };
+    const kept = { ...plain, ...keepFitUnits(plain, "metric") };
+    expect(kept).toMatchObject({ outside: "26 mm", outsidezone: "+0.05/+0.10 mm", borezone: "E10" });
+    const [metric, inch] = [fitRows(plain, standardLibrary(), "metric"), fitRows(kept, standardLibrary(), "inch")];
+    if (typeof metric === "string" || typeof inch === "string") throw new Error(`${metric} ${inch}`);
+    metric.forEach((row, i) => expect(inch[i]!.verdict).toBe(row.verdict));
   });
 
   test("faults come as their sentence", () => {

@@ -11,6 +11,9 @@ import { activeFields, choiceFields, keepUnits, movementFields, numberFields, re
 import type { ChoiceField, Field, NumberField, ReadDuty, Texts } from "./fields";
 import { readSelectedRow } from "./fromRow";
 import { SpectrumField } from "./SpectrumField";
+import { keepFitUnits } from "../window/fit";
+import type { FitTexts } from "../window/fit";
+import { keepStepUnits } from "./spectrum";
 import type { Spectrum } from "./spectrum";
 
 export interface DutyState {
@@ -18,10 +21,12 @@ export interface DutyState {
   readonly system: System;
   readonly read: ReadDuty;
   readonly steps: string;
+  readonly fit: FitTexts;
   readonly spectrum: Spectrum;
   setTexts(texts: Texts): void;
   setSystem(system: System): void;
   setSteps(text: string): void;
+  setFit(texts: FitTexts): void;
 }
 
 const choiceLabels: Readonly<Record<ChoiceField, string>> = {
@@ -90,6 +95,8 @@ export function DutyForm({ state, port, onShortlist }: { state: DutyState; port:
           value={system}
           onChange={(_, { value }) => {
             state.setTexts(keepUnits(texts, system));
+            state.setSteps(keepStepUnits(state.steps, system));
+            state.setFit(keepFitUnits(state.fit, system));
             state.setSystem(value as System);
           }}
         >

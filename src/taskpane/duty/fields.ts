@@ -3,12 +3,13 @@ import { BushError } from "../../core/errors";
 import type { NumberArg } from "../../core/formula";
 import { motions, sleeveDuty, shafts } from "../../core/grade";
 import type { Duty, Motion } from "../../core/grade";
-import { kinds } from "../../core/kinds";
-import type { System } from "../../core/kinds";
+import { isDimensional, kinds } from "../../core/kinds";
+import type { Kind, System } from "../../core/kinds";
 import { sleevePressure } from "../../core/load/pressure";
 import { turningSpeed } from "../../core/motion/speed";
 import { strokeSpeed } from "../../core/motion/strokeSpeed";
 import { swingSpeed } from "../../core/motion/swingSpeed";
+import { splitNumber } from "../../core/numbers";
 import { fromWorking, readQuantity } from "../../core/units";
 
 /** The fields of the form with a number; those of the functions are the functions' own arguments. */
@@ -131,17 +132,22 @@ export const dutyOf = (texts: Texts, values: Readonly<Record<NumberField, number
 export const readBack = (name: NumberField, value: number, system: System): string =>
   quantityText(numberFields[name].kind, value, system, 6);
 
-export function quantityText(kind: NumberArg["kind"], value: number, system: System, digits = 4): string {
-  return `${Number(fromWorking(kind, value, system).toPrecision(digits))} ${kinds[kind][system]}`.trim();
-}
+export const quantityText = (kind: Kind, value: number, system: System, digits = 4): string =>
+  `${numberText(kind, value, system, digits)} ${kinds[kind][system]}`.trim();
+
+export const numberText = (kind: Kind, value: number, system: System, digits = 4): string =>
+  String(Number(fromWorking(kind, value, system).toPrecision(digits)));
 
 /** The same duty in the other unit system: a plain number gets the unit that it had. */
 export function keepUnits(texts: Texts, from: System): Texts {
   const kept = Object.entries(texts).map(([name, text]) => {
     const arg = numberFields[name as NumberField] as NumberArg | undefined;
-    const plain = arg && /^\s*[+\-\u2212]?[\d.,\s]+(e[+-]?\d+)?\s*$/i.test(text) && text.trim() !== "";
-    const unit = arg && kinds[arg.kind].metric !== kinds[arg.kind].inch ? kinds[arg.kind][from] : "";
-    return [name, plain && unit ? `${text.trim()} ${unit}` : text];
+    return [name, arg ? keepUnit(arg.kind, text, from) : text];
   });
   return Object.fromEntries(kept) as Texts;
+}
+
+export function keepUnit(kind: Kind, text: string, from: System): string {
+  const isPlain = splitNumber(text.trim())?.rest === "";
+  return isPlain && isDimensional(kind) ? `${text.trim()} ${kinds[kind][from]}` : text;
 }

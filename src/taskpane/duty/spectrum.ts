@@ -3,7 +3,7 @@ import type { Duty } from "../../core/grade";
 import { dutyPv } from "../../core/pv/dutyPv";
 import { readQuantity } from "../../core/units";
 import type { System } from "../../core/kinds";
-import { dutyOf, numberFields } from "./fields";
+import { dutyOf, keepUnit, numberFields } from "./fields";
 import type { NumberField, ReadDuty, Texts } from "./fields";
 
 /** One step of a load spectrum: the duty with its own load and rate, and how long it lasts. */
@@ -62,3 +62,7 @@ function atLeastZero(name: string, value: number, found: string): number {
   if (value >= 0) return value;
   throw new BushError("value", name, `${name} must be 0 or more, got "${found}"`);
 }
+
+/** The same steps in the other unit system: a plain load gets the unit that it had. */
+export const keepStepUnits = (text: string, from: System): string =>
+  text.replace(/^[^;\t|\n]+/gm, (load) => keepUnit(numberFields.load.kind, load, from));

@@ -10,6 +10,7 @@ export const useShared = makeStyles({
     display: "flex",
     flexDirection: "column",
     gap: "12px",
+    "& > *": { flexShrink: 0 },
   },
   row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
   pair: { display: "grid", gridTemplateColumns: "minmax(0, 1fr) minmax(0, 1fr)", gap: "8px", alignItems: "start" },
@@ -50,7 +51,7 @@ export const useShared = makeStyles({
     },
     "& thead th": { fontWeight: tokens.fontWeightSemibold },
   },
-  wide: { overflowX: "auto" },
+  wide: { overflowX: "auto", "& th, & td": { overflowWrap: "normal" } },
   mono: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, overflowWrap: "anywhere" },
   summary: { cursor: "pointer", color: tokens.colorBrandForegroundLink, fontSize: tokens.fontSizeBase200 },
 });

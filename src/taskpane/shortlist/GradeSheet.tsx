@@ -4,6 +4,7 @@ import { Measure } from "../../core/formula";
 import { cellOf, kindText, measure, originText, percentText, properties, verdictText } from "../../core/grade";
 import type { Duty, Grade, Library, Property, Ranked } from "../../core/grade";
 import type { System } from "../../core/kinds";
+import { quantityText } from "../duty/fields";
 import { useShared } from "../parts/styles";
 import { UseBar } from "./UseBar";
 import { ownCautions } from "./words";
@@ -144,7 +145,7 @@ function checkWords(check: Ranked["checks"][number] | undefined, system: System)
   if (!check) return "not asked";
   const { kind, value, limit, use, verdict } = check;
   if (verdict === "no data") return "no data";
-  const said = (x: number) => measure(kind, Number(x.toPrecision(4)), system);
+  const said = (x: number) => quantityText(kind, x, system);
   const numbers = value !== undefined && limit !== undefined ? `: ${said(value)}, limit ${said(limit)}` : "";
   return `${use === undefined ? "" : `${percentText(use)}, `}${verdict}${numbers}`;
 }

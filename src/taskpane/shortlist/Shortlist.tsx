@@ -57,15 +57,17 @@ interface Props {
   system: System;
   chosen: readonly string[];
   setChosen(names: readonly string[]): void;
+  /** Grades shown in full in place of the list. */
+  shown: readonly string[];
+  setShown(names: readonly string[]): void;
   onDuty(): void;
 }
 
-export function Shortlist({ duty, library, system, chosen, setChosen, onDuty }: Props) {
+export function Shortlist({ duty, library, system, chosen, setChosen, shown, setShown, onDuty }: Props) {
   const s = useShared();
   const own = useStyles();
   const [filter, setFilter] = useState(noFilter);
   const [order, setOrder] = useState<Order>("rank");
-  const [shown, setShown] = useState<readonly string[]>([]);
   const settled = useDeferredValue(duty);
   const wanted = useDeferredValue(filter);
   const ranked = useMemo(() => (settled ? rank(settled, library) : []), [settled, library]);

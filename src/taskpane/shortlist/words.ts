@@ -1,7 +1,7 @@
-import { cautionsOf, measure, reasonOf, standingCautions } from "../../core/grade";
+import { cautionsOf, property, reasonOf, standingCautions } from "../../core/grade";
 import type { Check, Duty, Library, Ranked } from "../../core/grade";
-import { property } from "../../core/grade";
 import type { System } from "../../core/kinds";
+import { quantityText } from "../duty/fields";
 
 /** The verdict, and which criterion governs it, for a person who sees no bar. */
 export function verdictWords({ word, governing }: Ranked, system: System): { verdict: string; why: string } {
@@ -20,11 +20,8 @@ function reasonLine(check: Check, system: System): string {
   if (check.verdict === "no data") return `no data on ${property(check.property).heading}`;
   const { kind, value, limit, use } = check;
   if (use === undefined || value === undefined || limit === undefined) return reasonOf(check, system);
-  return `${reasonOf(check, system)}: ${short(kind, value, system)} against ${short(kind, limit, system)}`;
+  return `${reasonOf(check, system)}: ${quantityText(kind, value, system)} against ${quantityText(kind, limit, system)}`;
 }
-
-const short = (kind: Check["kind"], value: number, system: System): string =>
-  measure(kind, Number(value.toPrecision(4)), system);
 
 /** The cautions of this grade alone; those that every verdict carries are shown once. */
 export const ownCautions = ({ grade }: Ranked, duty: Duty, system: System, library: Library): string[] =>

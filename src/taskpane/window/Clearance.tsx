@@ -9,7 +9,7 @@ import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { ClearanceChart } from "./ClearanceChart";
-import { fitRows, firstFit } from "./fit";
+import { fitRows } from "./fit";
 import type { FitTexts } from "./fit";
 
 interface Props {
@@ -48,7 +48,7 @@ const options: Readonly<Partial<Record<keyof FitTexts, readonly (readonly [value
 export function Clearance({ state, library, grades }: Props) {
   const s = useShared();
   const id = useId();
-  const [texts, setTexts] = useState<FitTexts>(firstFit);
+  const { fit: texts, setFit: setTexts } = state;
   const [name, setName] = useState("");
   const grade = grades.find((g) => g.name === name) ?? grades[0];
   const { system, read } = state;

@@ -2,10 +2,11 @@ import { Button } from "@fluentui/react-components";
 import { useId, useMemo } from "react";
 import { assess, rank, verdictOf, verdictText } from "../../core/grade";
 import type { Duty, Grade, Library } from "../../core/grade";
+import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import type { TabName } from "../app";
 import type { DutyState } from "../duty/DutyForm";
-import { quantityText } from "../duty/fields";
+import { numberText, quantityText } from "../duty/fields";
 import type { Spectrum } from "../duty/spectrum";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
@@ -97,8 +98,14 @@ function Moving({ duty, grades, spectrum, system }: MovingProps) {
   const curves = grades.map((grade) => ({ name: grade.name, bounds: boundsOf(grade, duty) }));
   const point = pointOf(duty);
   const steps = spectrum.steps.map((step) => pointOf(step.duty));
-  const said = (kind: "pressure" | "speed" | "pv", value: number | undefined) =>
-    value === undefined ? "no data" : quantityText(kind, value, system);
+  const said = (kind: "pressure" | "speed" | "pv", value: number) => quantityText(kind, value, system);
+  const number = (kind: "pressure" | "speed" | "pv", value: number | undefined) =>
+    value === undefined ? "no data" : numberText(kind, value, system);
+  const headings = [
+    "what",
+    ...(["pressure", "speed", "pv"] as const).map((kind) => `${kinds[kind].name}, ${kinds[kind][system]}`),
+    "verdict",
+  ];
   return (
     <>
       <PvChart curves={curves} point={point} steps={steps} system={system} summaryId={id} />
@@ -115,8 +122,8 @@ function Moving({ duty, grades, spectrum, system }: MovingProps) {
           <table className={s.table}>
             <thead>
               <tr>
-                {["", "pressure", "speed", "PV", "verdict"].map((text, i) => (
-                  <th key={i} scope="col">
+                {headings.map((text) => (
+                  <th key={text} scope="col">
                     {text}
                   </th>
                 ))}
@@ -125,17 +132,17 @@ function Moving({ duty, grades, spectrum, system }: MovingProps) {
             <tbody>
               <tr>
                 <th scope="row">duty</th>
-                <td>{said("pressure", point.pressure)}</td>
-                <td>{said("speed", point.speed)}</td>
-                <td>{said("pv", pvOf(point))}</td>
+                <td>{number("pressure", point.pressure)}</td>
+                <td>{number("speed", point.speed)}</td>
+                <td>{number("pv", pvOf(point))}</td>
                 <td />
               </tr>
               {spectrum.steps.map((step, i) => (
                 <tr key={i}>
                   <th scope="row">step {i + 1}</th>
-                  <td>{said("pressure", steps[i]!.pressure)}</td>
-                  <td>{said("speed", steps[i]!.speed)}</td>
-                  <td>{said("pv", pvOf(steps[i]!))}</td>
+                  <td>{number("pressure", steps[i]!.pressure)}</td>
+                  <td>{number("speed", steps[i]!.speed)}</td>
+                  <td>{number("pv", pvOf(steps[i]!))}</td>
                   <td>{grades.map((grade, g) => `${letters[g]}: ${verdict(grade, step.duty, system)}`).join("; ")}</td>
                 </tr>
               ))}
@@ -144,9 +151,9 @@ function Moving({ duty, grades, spectrum, system }: MovingProps) {
                   <th scope="row">
                     {letters[i]}, limits of {name}
                   </th>
-                  <td>{said("pressure", bounds.pressure)}</td>
-                  <td>{said("speed", bounds.speed)}</td>
-                  <td>{said("pv", bounds.pv)}</td>
+                  <td>{number("pressure", bounds.pressure)}</td>
+                  <td>{number("speed", bounds.speed)}</td>
+                  <td>{number("pv", bounds.pv)}</td>
                   <td>{verdict(grades[i]!, duty, system)}</td>
                 </tr>
               ))}

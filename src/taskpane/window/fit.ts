@@ -3,8 +3,10 @@ import type { Answer } from "../../core/formula";
 import { fitTable } from "../../core/fit/fitTable";
 import { readZone } from "../../core/fit/zone";
 import type { Library } from "../../core/grade";
+import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { fromWorking, readQuantity } from "../../core/units";
+import { keepUnit } from "../duty/fields";
 
 /** The fields of a fit beside the duty's bore and temperatures; texts as typed. */
 export interface FitTexts {
@@ -31,6 +33,19 @@ export const firstFit: FitTexts = {
   shaft: "carbon steel",
   moisture: "dry",
 };
+
+/** The same fit in the other unit system: plain numbers get the unit that they had. */
+export function keepFitUnits(texts: FitTexts, from: System): FitTexts {
+  const zone = (text: string) => (/^[\d\s.,+\-\u2212/]+$/.test(text) ? `${text.trim()} ${kinds.length[from]}` : text);
+  return {
+    ...texts,
+    outside: keepUnit("length", texts.outside, from),
+    borezone: zone(texts.borezone),
+    outsidezone: zone(texts.outsidezone),
+    housingzone: zone(texts.housingzone),
+    shaftzone: zone(texts.shaftzone),
+  };
+}
 
 /** What the duty and the choice of a grade add, in working units. */
 export interface FitCase extends FitTexts {
