@@ -246,6 +246,43 @@ test("the keyboard alone states a duty and reaches a grade", async () => {
   await button("Back to the list").click();
 });
 
+/** What the pane needs of Excel, in a page: one selected cell with an error of ours. */
+const stubOfExcel = `
+  const range = { rowIndex: 1, columnIndex: 2, rowCount: 1, columnCount: 1, worksheet: { name: "S" }, load() {},
+    values: [["#VALUE!"]], text: [["#VALUE!"]], formulas: [["=BUSH.PRESSURE(1,-2,3)"]], valueTypes: [["Error"]] };
+  const sheet = { getRangeByIndexes: () => range, getUsedRangeOrNullObject: () => ({ isNullObject: false, rowIndex: 0, rowCount: 9, load() {} }) };
+  const event = { add() {} };
+  const context = { async sync() {}, workbook: { tables: { items: [], load() {} }, onSelectionChanged: event, getSelectedRange: () => range,
+    worksheets: { getItem: () => sheet, onChanged: event, onCalculated: event } } };
+  globalThis.Excel = { run: async (work) => work(context) };
+  globalThis.Office = { HostType: { Excel: "Excel" }, onReady: async () => ({ host: "Excel" }),
+    context: { officeTheme: { bodyBackgroundColor: "#262626" } } };
+  globalThis.CustomFunctions = { associate() {}, Error: class {} };`;
+
+test("the add-in's own page starts on Excel's interface, in its theme, and explains the selected cell", async () => {
+  const page = await sheet.page.context().newPage();
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(String(error)));
+  await page.route("https://appsforoffice.microsoft.com/**", (route) =>
+    route.fulfill({ contentType: "text/javascript", body: stubOfExcel }),
+  );
+  await page.goto(new URL("taskpane.html", sheet.page.url()).href);
+  await page.locator("[data-field=load]").waitFor();
+  const note = page.getByRole("complementary", { name: "Selected cell" });
+  await note.waitFor();
+  expect(await note.innerText()).toMatch(/^C2 #VALUE!\. An argument is of the wrong kind/);
+  await page.getByRole("button", { name: "What is computed" }).click();
+  expect(await note.innerText()).toContain("p = F / (d * L)");
+  const ground = await page
+    .locator(".fui-FluentProvider")
+    .first()
+    .evaluate((el) => getComputedStyle(el).backgroundColor);
+  const [red = 255] = (ground.match(/\d+/g) ?? []).map(Number);
+  expect(red).toBeLessThan(64);
+  expect(complaints).toEqual([]);
+  await page.close();
+});
+
 test("the page asks nothing of the outside and complains of nothing", () => {
   expect(sheet.outside).toEqual([]);
   expect(sheet.complaints).toEqual([]);
