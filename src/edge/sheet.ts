@@ -1,6 +1,6 @@
 import { readCell } from "../core/cell";
 import { excludesZero } from "../core/domain";
-import { BushError, clash, isMissing, orList } from "../core/errors";
+import { BushError, clash, isMissing, mustBe, orList } from "../core/errors";
 import { isNumberArg, isSpill, isWhole, Measure, UnitLabel } from "../core/formula";
 import type {
   Answer,
@@ -128,8 +128,10 @@ class Call {
 
   /** Rows of k values below each other; the arguments form one column. */
   private rowsOf(result: SpillResult): unknown[][] {
-    if (this.cols > 1)
-      throw clash(this.rangedName(), `${this.rangedName()} must be one column here: each row answers several values`);
+    if (this.cols > 1) {
+      const wide = this.nameWhere((e) => e.cols > 1);
+      throw clash(wide, `${wide} must be one column here: each row answers several values`);
+    }
     const lines = this.each((row) => {
       try {
         const system = this.systemAt(row, 0);
@@ -192,8 +194,10 @@ class Call {
 
   /** The values of a call for one row of inputs. */
   single(): ReturnType<ArgumentReader["read"]> {
-    if (this.rows * this.cols > 1)
-      throw clash(this.rangedName(), `${this.rangedName()} must be one value here, got a range`);
+    if (this.rows * this.cols > 1) {
+      const ranged = this.nameWhere(isRange);
+      throw clash(ranged, `${ranged} must be one value here, got a range`);
+    }
     const system = this.systemAt(0, 0);
     return { values: this.valuesAt(system, 0, 0), system };
   }
@@ -226,12 +230,14 @@ class Call {
   }
 
   private notFinite(): BushError {
-    const names = this.elements.filter((e) => isNumberArg(e.arg)).map((e) => e.name);
+    const all = Object.entries<Arg>(this.f.spec.args);
+    const numbers = all.filter(([, arg]) => isNumberArg(arg) || arg.kind === "list");
+    const names = (numbers.length > 0 ? numbers : all).map(([name]) => name);
     return clash(names[0] ?? "argument", `${orList(names)}: out of range, the answer is not a finite number`);
   }
 
-  private rangedName(): string {
-    return this.elements.find(isRange)?.name ?? "range";
+  private nameWhere(is: (e: Element) => boolean): string {
+    return [...this.elements, this.units!].find(is)!.name;
   }
 }
 
@@ -246,12 +252,21 @@ function headingOf({ name, kind }: Column, system: System | undefined): string {
 function readWhole({ name, arg, raw }: Whole, system: System, host: Host): unknown {
   if (arg.kind === "rest")
     return { read: (f) => new Call(f, Array.isArray(raw) ? raw : [], host).single() } satisfies ArgumentReader;
-  const cells = raw === null || raw === undefined ? [] : matrixOf(raw).map((line) => line.map(plainCell));
+  const cells =
+    raw === null || raw === undefined ? [] : matrixOf(raw).map((line) => line.map((cell) => tableCell(name, cell)));
   if (cells.every((line) => line.every((cell) => cell === null))) {
     if (!arg.optional) throw isMissing(name);
     return undefined;
   }
   return arg.kind === "list" ? readList(name, arg, cells, system) : arg.read(cells, system, name);
+}
+
+/** A table's cell; an object without a plain value is told by the table's name. */
+function tableCell(name: string, raw: unknown): Cell {
+  const cell = plainCell(raw);
+  return cell instanceof BushError && cell.code === "value"
+    ? mustBe(`a cell of ${name}`, "a number or text", raw)
+    : cell;
 }
 
 /** A range as one list, read row by row; blanks keep their place. */

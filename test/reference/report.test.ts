@@ -5,5 +5,7 @@ test("docs/reference-checks.md lists every check: run `npm run reference` after 
   const text = readFileSync("docs/reference-checks.md", "utf8");
   const checks = text.slice(text.indexOf("\n## "));
   for (const { what } of referenceCases) expect(checks).toContain(`| ${what} |`);
-  expect(checks.match(/\| (published|independent|common practice)( \(memory\))? \|/g)).toHaveLength(referenceCases.length);
+  expect(checks.match(/\| (published|independent|common practice)( \(memory\))? \|/g)).toHaveLength(
+    referenceCases.length,
+  );
 });

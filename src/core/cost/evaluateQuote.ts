@@ -63,10 +63,15 @@ function gradeOf(quote: Quote, library: Library | undefined, notes: Notes): Grad
 function lifeOf(quote: Quote, duty: Duty, grade: Grade | undefined, notes: Notes): number | undefined {
   const { pressure, speed, motion } = duty;
   const wears = motion !== "static" && pressure > 0 && speed > 0;
-  if (!wears) notes.reasons.push("nothing wears in this duty: no cost per running hour");
+  if (!wears) notes.reasons.push(noWear);
   const hasAllowance = has(quote, "allowance", notes);
   const wearrate = grade?.values.wearHigh;
   if (grade && wearrate === undefined) notes.reasons.push(`no data, ${property("wearHigh").heading}`);
   if (!wears || !hasAllowance || wearrate === undefined) return undefined;
-  return wearLife({ wearrate, pressure, speed, allowance: quote.allowance! });
+  const life = wearLife({ wearrate, pressure, speed, allowance: quote.allowance! });
+  if (Number.isFinite(life)) return life;
+  notes.reasons.push(noWear);
+  return undefined;
 }
+
+const noWear = "nothing wears in this duty: no cost per running hour";

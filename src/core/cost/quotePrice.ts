@@ -36,7 +36,11 @@ export function priceOf(quote: Quote, tableLabel: string | undefined, notes: Not
   const shown = { lot, unitPrice, label: labelOf(quote) ?? (price && tableLabel) };
   if (notes.reasons.length > before || unitPrice === undefined) return shown;
   const amounts = { price: unitPrice, tooling: tooling?.amount, freight: freight?.amount };
-  return { ...shown, landed: landedCost({ ...amounts, quantity: lot ?? 1, volume: plannedVolume, duty }) };
+  const isSane = unitPrice > 0 && Number.isFinite(unitPrice);
+  const landed = isSane ? landedCost({ ...amounts, quantity: lot ?? 1, volume: plannedVolume, duty }) : NaN;
+  if (Number.isFinite(landed)) return { ...shown, landed };
+  notes.reasons.push("price: out of range, the landed cost is not a finite number");
+  return { ...shown, unitPrice: undefined };
 }
 
 function checkLabels(quote: Quote, tableLabel: string | undefined, notes: Notes): void {

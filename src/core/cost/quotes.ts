@@ -139,8 +139,13 @@ function notesOn({ quotes, unknownColumns }: QuoteTable): string[] {
 
 /** Sizes more than 1 % apart: a nominal size in mm and its inch neighbour within that count as one. */
 function differ(quotes: readonly Quote[], field: "bore" | "length"): boolean {
-  const sizes = quotes.flatMap((quote) => quote[field] ?? []);
-  return Math.max(...sizes) > 1.01 * Math.min(...sizes);
+  let [least, greatest] = [Infinity, 0];
+  for (const { [field]: size } of quotes) {
+    if (size === undefined) continue;
+    least = Math.min(least, size);
+    greatest = Math.max(greatest, size);
+  }
+  return greatest > 1.01 * least;
 }
 
 const noteLine = (text: string): Answer[] =>

@@ -19,14 +19,14 @@ export function findGrade(name: string, library: Library = standardLibrary()): G
   );
 }
 
-/** The property of that heading. */
-export function findProperty(heading: string): Property {
+/** The property of that heading; `argument` is the one that names it. */
+export function findProperty(heading: string, argument = "property"): Property {
   const found = propertyNamed(heading);
   if (found) return found;
   throw noDatum(
-    "property",
+    argument,
     unknown(
-      "property",
+      argument,
       heading,
       properties.map((p) => p.heading),
       "GRADES() shows the headings",
@@ -39,24 +39,26 @@ function unknown(argument: string, name: string, names: readonly string[], other
   return `${argument} ${show(name)} is unknown; ${near.length > 0 ? `nearest: ${orList(near)}` : otherwise}`;
 }
 
-const most = 3;
+const suggested = 3;
 
 /** Up to three names that contain, or are contained in, or are few keystrokes from the one given. */
 export function nearest(name: string, names: readonly string[]): string[] {
   const wanted = normal(name);
   if (wanted === "") return [];
+  const farthest = Math.max(1, Math.floor(wanted.length / 3));
   return names
-    .map((candidate) => ({ candidate, far: distance(wanted, normal(candidate)) }))
-    .filter(({ far }) => far <= Math.max(1, Math.floor(wanted.length / 3)))
+    .map((candidate) => ({ candidate, far: distance(wanted, normal(candidate), farthest) }))
+    .filter(({ far }) => far <= farthest)
     .sort((a, b) => a.far - b.far)
-    .slice(0, most)
+    .slice(0, suggested)
     .map(({ candidate }) => candidate);
 }
 
-/** Keystrokes from one to the other; a name inside the other is one away. */
-function distance(a: string, b: string): number {
+/** Keystrokes from one to the other, not counted out where they must be above `most`; a name inside the other is one away. */
+function distance(a: string, b: string, most: number): number {
   if (a === b) return 0;
   if (a.length > 1 && b.length > 1 && (a.includes(b) || b.includes(a))) return 1;
+  if (Math.abs(a.length - b.length) > most) return Infinity;
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const next = [i];

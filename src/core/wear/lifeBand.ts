@@ -1,10 +1,9 @@
-import { noDatum } from "../errors";
 import type { Answer } from "../formula";
 import { formula } from "../formula";
 import { findGrade } from "../grade/find";
+import { lacks } from "../grade/grade";
 import { gradesArg } from "../grade/table";
 import { property } from "../grade/properties";
-import type { Grade } from "../grade/library";
 import { wearLife } from "./life";
 
 /** Hours and km by the greatest and the least wear rate of a grade; a rate that the grade's data lack is no datum. */
@@ -39,11 +38,10 @@ export const lifeBand = formula(
     const grade = findGrade(name, grades);
     const hours = (["wearHigh", "wearLow"] as const).map((key) => {
       const wearrate = grade.values[key];
-      return wearrate === undefined ? lacking(grade, key) : wearLife({ wearrate, pressure, speed, allowance });
+      return wearrate === undefined
+        ? lacks(grade, property(key).heading)
+        : wearLife({ wearrate, pressure, speed, allowance });
     });
     return [...hours, ...hours.map((life) => (typeof life === "number" ? life * speed * 3.6 : life))];
   },
 );
-
-const lacking = (grade: Grade, key: "wearHigh" | "wearLow") =>
-  noDatum("grade", `no data, ${property(key).heading} of ${grade.name}`);

@@ -53,7 +53,7 @@ test("GRADES has the headings asked for, and one row a grade with its kind", () 
   expect(table[0]).toEqual(["grade", "kind", "PV limit [psi·ft/min]", "shock"]);
   expect(table.slice(1).map((row) => row[0])).toEqual(standardLibrary().grades.map((g) => g.name));
   expect(new Set(table.slice(1).map((row) => row[1]))).toEqual(new Set(["generic family", "invented for the demo"]));
-  expect(one(gradeTable, [["colour"]])).toBe('#N/A property "colour" is unknown; GRADES() shows the headings');
+  expect(one(gradeTable, [["colour"]])).toBe('#N/A properties "colour" is unknown; GRADES() shows the headings');
 });
 
 test("ALLOWABLE is the limit at temperature, and no number beyond the data", () => {

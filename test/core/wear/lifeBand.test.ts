@@ -20,7 +20,7 @@ describe("LIFEBAND", () => {
   });
   test("a rate that the data lack is no data, in its own cells", () => {
     const [line] = answer(lifeBand, ["Half known", 2, 0.1, 0.5, own], host);
-    const noData = { code: "#N/A", message: "no data, wear rate high of Half known" };
+    const noData = { code: "#N/A", message: 'grade "Half known" has no data on wear rate high' };
     expect(line).toEqual([noData, expect.any(Number), noData, expect.any(Number)]);
   });
   test("a column of duties: one row each, blank rows blank, faults in their row", () => {

@@ -1,0 +1,61 @@
+import { dutyPv, gradeTable, limitsOfSize, quoteRanking, shortlist, unitOf } from "../../src/core";
+import { answer } from "../../src/edge/sheet";
+import { call, CellError, host } from "../support";
+
+/** Faults that the fuzz run found, each held by a call of its own. */
+const message = (cells: unknown[][]): string | undefined => (cells[0]![0] as CellError).message;
+const thing = { type: "Entity", text: "a thing", properties: {} };
+
+const heading = ["part", "supplier", "grade", "bore", "length", "price", "duty %", "life allowance"];
+const quote = ["A", "S", "Demo Sorrel", 20, 15, 1.9, 4, 0.3];
+const rank = (rows: unknown[][], pressure: number) => call(quoteRanking, [[heading, ...rows], pressure, 0.1, 20]);
+
+test("an object without a plain value in a range is told by the argument", () => {
+  expect(message(call(dutyPv, [[[thing]], [[1]], [[1]]]))).toBe(
+    "a cell of pressures must be a number or text, got an object",
+  );
+  expect(message(call(shortlist, [2, 0.06, 20, "turning", "dry", [["grade"], [thing]]]))).toBe(
+    "grades row 2: a cell of grades must be a number or text, got an object",
+  );
+});
+
+test("a wide range of unit systems is named", () => {
+  const cells = answer(limitsOfSize, [25, "H7", [["metric", "inch"]]], host);
+  expect(message(cells)).toBe("units must be one column here: each row answers several values");
+});
+
+test("GRADES names the argument that holds an unknown heading", () => {
+  expect(message(call(gradeTable, [[["no such thing"]]]))).toMatch(/^properties "no such thing" is unknown/);
+});
+
+test("an answer beyond all numbers names what went in, whatever its kind", () => {
+  expect(message(call(unitOf, [1e308, "km", "mm"]))).toBe(
+    "value, from or to: out of range, the answer is not a finite number",
+  );
+  expect(message(call(dutyPv, [[[1e308]], [[1e10]], [[1]]]))).toMatch(/^pressures, speeds or times: out of range/);
+});
+
+test("a duty that hardly wears anything leaves a quote unranked, not the whole table in error", () => {
+  const [, row] = rank([quote], 5e-324);
+  expect(row![0]).toBe("not ranked");
+  expect(row!.at(-1)).toContain("nothing wears in this duty");
+});
+
+test("a landed cost beyond all numbers leaves its own row unranked", () => {
+  const [, first, second] = rank([["B", "S", "Demo Sorrel", 20, 15, 1e308, 1e6, 0.3], quote], 0.5);
+  expect([first![1], first![0]]).toEqual(["A", 1]);
+  expect(second![0]).toBe("not ranked");
+});
+
+test("a price that a thousand million share is no price of zero", () => {
+  const [, row] = call(quoteRanking, [
+    [
+      [...heading, "price per"],
+      ["A", "S", "Demo Sorrel", 20, 15, 5e-324, 4, 0.3, 1e9],
+    ],
+    0.5,
+    0.1,
+    20,
+  ]);
+  expect(row!.at(-1)).toContain("price: out of range");
+});

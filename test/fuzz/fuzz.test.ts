@@ -1,0 +1,26 @@
+import fc from "fast-check";
+import { catalogue } from "../../src/core";
+import { answer } from "../../src/edge/sheet";
+import { CellError, host } from "../support";
+import { faultIn, hostileCall } from "./hostile";
+
+/**
+ * Whatever comes in, only finite numbers, text and named errors come out. FUZZ_CALLS and FUZZ_SEED in the environment
+ * ask for more calls or others; a failure prints the seed and the smallest call that fails.
+ */
+const calls = Number(process.env["FUZZ_CALLS"] ?? 200_000);
+const seed = Number(process.env["FUZZ_SEED"] ?? 20261125);
+const isError = (cell: unknown): boolean => cell instanceof CellError;
+
+const each = catalogue.map((f) => [f.spec.id, f] as const);
+
+test.each(each)("%s", (_, f) => {
+  const numRuns = Math.ceil(calls / catalogue.length);
+  fc.assert(
+    fc.property(hostileCall(f), (given) => {
+      const fault = faultIn(f, answer(f, given, host), isError);
+      if (fault) throw new Error(fault);
+    }),
+    { numRuns, seed },
+  );
+});
