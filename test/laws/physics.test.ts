@@ -1,0 +1,262 @@
+import fc from "fast-check";
+import * as core from "../../src/core";
+import type { Formula } from "../../src/core/formula";
+import { readZone } from "../../src/core/fit/zone";
+import { call } from "../support";
+
+/** How answers must change with their arguments, whatever the numbers: scaling, direction, and functions that undo each other. */
+const seed = 20261125;
+const check = <T>(arbitrary: fc.Arbitrary<T>, law: (given: T) => void): void =>
+  fc.assert(fc.property(arbitrary, law), { seed, numRuns: 300 });
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const equal = (a: number, b: number, relative = 1e-9): void =>
+  expect(Math.abs(a - b)).toBeLessThanOrEqual(relative * Math.max(Math.abs(a), Math.abs(b)) + 1e-300);
+const number = (cells: unknown[][], at = 0): number => {
+  const cell = cells[0]![at];
+  if (typeof cell !== "number") throw new Error(`no number: ${JSON.stringify(cell)}`);
+  return cell;
+};
+
+/** The power of each argument in the answer: doubling the argument multiplies by 2 to that power. */
+const powers: readonly [Formula, Record<string, number>][] = [
+  [core.sleevePressure, { load: 1, bore: -1, length: -1 }],
+  [core.washerPressure, { load: 1 }],
+  [core.turningSpeed, { bore: 1, rpm: 1 }],
+  [core.swingSpeed, { bore: 1, swing: 1, cycles: 1 }],
+  [core.strokeSpeed, { stroke: 1, cycles: 1 }],
+  [core.washerSpeed, { rpm: 1 }],
+  [core.pressureSpeed, { pressure: 1, speed: 1 }],
+  [core.sleeveTorque, { load: 1, bore: 1, friction: 1 }],
+  [core.washerTorque, { load: 1, friction: 1 }],
+  [core.frictionHeat, { load: 1, speed: 1, friction: 1 }],
+  [core.heatPv, { rise: 1, friction: -1 }],
+  [core.wearDepth, { wearrate: 1, pressure: 1, distance: 1 }],
+  [core.wearLife, { wearrate: -1, pressure: -1, speed: -1, allowance: 1 }],
+  [core.runCost, { life: -1 }],
+  [core.pressFit, { interference: 1 }],
+];
+test.each(powers.map(([f, of]) => [f.spec.id, f, of] as const))("%s scales as its formula says", (_, f, of) => {
+  const names = Object.keys(f.spec.args);
+  const { example } = f.spec;
+  for (const [name, power] of Object.entries(of))
+    check(between(0.01, 100), (factor) => {
+      const at = names.indexOf(name);
+      const scaled = example.map((x, i) => (i === at ? (x as number) * factor : x));
+      const [before, after] = [call(f, example), call(f, scaled)];
+      before[0]!.forEach((_, i) => equal(number(after, i), number(before, i) * factor ** power));
+    });
+});
+
+const lengths = { bore: 20, outside: 23, housing: 40 };
+const elastic = { bushmodulus: 2500, bushpoisson: 0.4, housingmodulus: 69000, housingpoisson: 0.33 };
+describe("geometry and stiffness by ratio alone", () => {
+  test("CLOSEIN knows neither the unit of length nor that of modulus", () =>
+    check(fc.tuple(between(0.01, 100), between(0.01, 100)), ([size, stiffness]) => {
+      const given = {
+        bore: lengths.bore * size,
+        outside: lengths.outside * size,
+        housing: lengths.housing * size,
+        bushmodulus: elastic.bushmodulus * stiffness,
+        bushpoisson: elastic.bushpoisson,
+        housingmodulus: elastic.housingmodulus * stiffness,
+        housingpoisson: elastic.housingpoisson,
+      };
+      equal(core.closeIn(given), core.closeIn({ ...lengths, ...elastic }));
+    }));
+  test("FREETILT knows the ratio alone", () =>
+    check(fc.tuple(between(0, 1), between(1, 100), between(0.01, 100)), ([clearance, length, by]) =>
+      equal(core.freeTilt({ clearance: clearance * by, length: length * by }), core.freeTilt({ clearance, length })),
+    ));
+  test("a bush twice as large in everything has twice the running clearance", () => {
+    const small = {
+      ...{ clearance: 0.04, bore: 20, outside: 23, interference: 0.05, closein: 1.03, temperature: 80 },
+      ...{ bushexpansion: 9e-5, housingexpansion: 2.36e-5, shaftexpansion: 1.17e-5, swelling: 0.3 },
+    };
+    check(between(0.1, 10), (by) => {
+      const { clearance, bore, outside, interference } = small;
+      const large = {
+        clearance: clearance * by,
+        bore: bore * by,
+        outside: outside * by,
+        interference: interference * by,
+      };
+      equal(core.runClearance({ ...small, ...large }), core.runClearance(small) * by);
+    });
+  });
+});
+
+/** The answer for a rising argument, which may never go the other way. */
+function rises(direction: 1 | -1, range: [number, number], answer: (x: number) => number): void {
+  check(fc.tuple(between(...range), between(...range)), ([a, b]) => {
+    const [low, high] = a < b ? [a, b] : [b, a];
+    const step = direction * (answer(high) - answer(low));
+    expect(step).toBeGreaterThanOrEqual(-1e-9 * Math.abs(answer(low)));
+  });
+}
+const grade = "Demo Sorrel";
+const running = {
+  ...{ clearance: 0.2, bore: 20, outside: 23, interference: 0.08, closein: 1.03, temperature: 50 },
+  ...{ bushexpansion: 9e-5, housingexpansion: 2.36e-5, shaftexpansion: 1.17e-5 },
+};
+const runTemp = {
+  ...{ load: 300, bore: 20, length: 15, wall: 1.5, speed: 0.1, friction: 0.2, ambient: 25 },
+  ...{ bushconductivity: 0.25, shaftconductivity: 45, ends: 1, film: 10 },
+};
+const fitLeast = (state: string, column: number, ...more: unknown[]): number =>
+  call(core.fitTable, [
+    20,
+    "E10",
+    23,
+    "+0.05/+0.10",
+    "H7",
+    "f7",
+    grade,
+    "aluminium alloy",
+    "carbon steel",
+    -20,
+    ...more,
+  ]).find((row) => row[0] === state)![column] as number;
+
+describe("direction", () => {
+  test("use grows with pressure and with speed", () => {
+    rises(1, [0, 100], (p) => number(call(core.limitUse, [grade, p, 0.05, 40])));
+    rises(1, [0, 3], (v) => number(call(core.limitUse, [grade, 2, v, 40])));
+  });
+  test("use grows as it gets hotter, and with a wider range of temperature", () => {
+    rises(1, [-40, 90], (t) => number(call(core.limitUse, [grade, 2, 0.05, t])));
+    rises(1, [25, 90], (hot) => number(call(core.limitUse, [grade, 2, 0.05, `20 to ${hot}`])));
+  });
+  test("the least length grows, the greatest load and speed fall with the other", () => {
+    rises(1, [0, 5000], (load) => number(call(core.leastLength, [grade, load, 20, 0.05, 40])));
+    rises(-1, [0, 3], (speed) => number(call(core.greatestLoad, [grade, 20, 15, speed, 40])));
+    rises(-1, [1, 9000], (load) => number(call(core.greatestRpm, [grade, load, 20, 15, 40])));
+  });
+  test("running clearance shrinks as moisture or heat grows, and with a stiffer grip", () => {
+    rises(-1, [0, 2], (swelling) => core.runClearance({ ...running, swelling }));
+    rises(-1, [20, 90], (temperature) => core.runClearance({ ...running, temperature }));
+    rises(-1, [0, 1.2], (closein) => core.runClearance({ ...running, closein }));
+  });
+  test("FITTABLE: hotter is tighter and wet is tighter still", () => {
+    rises(-1, [21, 89], (hot) => fitLeast("hot", 2, hot));
+    rises(-1, [21, 89], (hot) => fitLeast("hot and wet", 2, hot));
+    for (const hot of [30, 60, 89]) {
+      const byMoisture = ["dry", "room", "soaked"].map((moisture) => fitLeast("hot", 2, hot, moisture));
+      expect(byMoisture).toEqual([...byMoisture].sort((a, b) => b - a));
+      expect(fitLeast("hot and wet", 2, hot)).toBe(byMoisture[2]);
+    }
+  });
+  test("a press fit closes the bore more the stiffer its housing", () => {
+    rises(1, [100, 1e6], (housingmodulus) => core.closeIn({ ...lengths, ...elastic, housingmodulus }));
+    rises(1, [25, 500], (housing) => core.closeIn({ ...lengths, ...elastic, housing }));
+  });
+  test("running temperature grows with load and friction, falls with every way out for the heat", () => {
+    for (const name of ["load", "speed", "friction", "wall"] as const)
+      rises(1, [0.01, 5], (by) => core.runTemperature({ ...runTemp, [name]: runTemp[name] * by }));
+    for (const name of ["bushconductivity", "shaftconductivity", "film"] as const)
+      rises(-1, [0.01, 5], (by) => core.runTemperature({ ...runTemp, [name]: runTemp[name] * by }));
+  });
+  test("a larger size has no narrower tolerance", () => {
+    const width = (size: number) => {
+      const [least, greatest] = core.limitsOfSize({ size, zone: readZone("H8", "metric", "zone") }) as [number, number];
+      return Math.round((greatest - least) * 1e6);
+    };
+    rises(1, [0.1, 500], width);
+  });
+  test("landed cost falls with the lot and the planned volume, grows with the duty", () => {
+    rises(-1, [1, 1e5], (quantity) => core.landedCost({ price: 2, quantity, freight: 60 }));
+    rises(-1, [1, 1e5], (volume) => core.landedCost({ price: 2, quantity: 10, tooling: 900, volume }));
+    rises(1, [0, 100], (duty) => core.landedCost({ price: 2, quantity: 10, duty }));
+  });
+});
+
+const size = between(5, 80);
+const temperature = between(-40, 85);
+describe("one function undoes the other", () => {
+  const useOf = (load: number, bore: number, length: number, speed: number, t: number): number => {
+    const checks = call(core.checkTable, [grade, load / (bore * length), speed, t]);
+    return Math.max(
+      ...checks.filter((row) => ["running pressure", "PV"].includes(row[0] as string)).map((row) => row[4] as number),
+    );
+  };
+  test("the load of MAXLOAD uses exactly all of pressure or PV", () =>
+    check(fc.tuple(size, size, between(0, 1.2), temperature), ([bore, length, speed, t]) => {
+      const load = number(call(core.greatestLoad, [grade, bore, length, speed, t]));
+      equal(useOf(load, bore, length, speed, t), 1);
+    }));
+  test("the length of MINLENGTH uses exactly all of pressure or PV, and MAXLOAD gives its load back", () =>
+    check(fc.tuple(between(1, 5000), size, between(0, 1.2), temperature), ([load, bore, speed, t]) => {
+      const length = number(call(core.leastLength, [grade, load, bore, speed, t]));
+      equal(useOf(load, bore, length, speed, t), 1);
+      equal(number(call(core.greatestLoad, [grade, bore, length, speed, t])), load);
+    }));
+  test("the speed of MAXRPM has a use of 1 where the pressure does not govern", () =>
+    check(fc.tuple(between(1, 500), between(10, 40), between(10, 40), temperature), ([load, bore, length, t]) => {
+      const rpm = number(call(core.greatestRpm, [grade, load, bore, length, t]));
+      const speed = core.turningSpeed({ bore, rpm });
+      equal(number(call(core.limitUse, [grade, core.sleevePressure({ load, bore, length }), speed, t])), 1);
+    }));
+  test("WEAR over the distance of a LIFE is the allowance", () =>
+    check(
+      fc.tuple(between(1e-8, 1e-4), between(0.01, 50), between(0.001, 3), between(0.01, 2)),
+      ([wearrate, pressure, speed, allowance]) => {
+        const life = core.wearLife({ wearrate, pressure, speed, allowance });
+        equal(core.wearDepth({ wearrate, pressure, distance: life * speed * 3.6 }), allowance);
+      },
+    ));
+  test("the PV of HEATPV heats a bush by its rise", () =>
+    check(fc.tuple(size, size, between(0.5, 5), between(1, 100)), ([bore, length, wall, rise]) => {
+      const paths = { bushconductivity: 0.3, shaftconductivity: 45, ends: 1, film: 12 };
+      const pv = core.heatPv({ bore, length, wall, rise, friction: 0.2, ...paths });
+      const speed = 0.1;
+      const load = (pv / speed) * bore * length;
+      equal(core.runTemperature({ load, bore, length, wall, speed, friction: 0.2, ambient: 20, ...paths }) - 20, rise);
+    }));
+  test("UNIT there and back is the number", () =>
+    check(between(-1e6, 1e6), (value) => {
+      for (const [a, b] of [
+        ["psi", "MPa"],
+        ["°F", "°C"],
+        ["mi", "km"],
+        ["lbf", "N"],
+      ] as const) {
+        const there = number(call(core.unitOf, [value, a, b]));
+        expect(number(call(core.unitOf, [there, b, a]))).toBeCloseTo(value, 6);
+      }
+    }));
+  test("a DUTYPV of equal steps is the PV of one, and the order of steps does not count", () =>
+    check(
+      fc.array(fc.tuple(between(0, 20), between(0, 2), between(0.1, 50)), { minLength: 1, maxLength: 8 }),
+      (steps) => {
+        const column = (at: 0 | 1 | 2, rows: typeof steps) => rows.map((step) => [step[at]]);
+        const of = (rows: typeof steps) =>
+          number(call(core.dutyPv, [column(0, rows), column(1, rows), column(2, rows)]));
+        equal(of(steps), of([...steps].reverse()));
+        const [p, v] = steps[0]!;
+        equal(of(steps.map((step) => [p, v, step[2]])), p * v);
+      },
+    ));
+});
+
+const rowWise = core.catalogue.filter(
+  (f) =>
+    !("shape" in f.spec.result && f.spec.result.shape === "table") && f.spec.example.some((x) => typeof x === "number"),
+);
+test.each(rowWise.map((f) => [f.spec.id, f] as const))("%s: shuffled rows give shuffled answers", (_, f) => {
+  const at = f.spec.example.findIndex((x) => typeof x === "number");
+  const base = f.spec.example[at] as number;
+  const cell = fc.oneof(
+    between(0, 3).map((by) => base * by),
+    fc.constantFrom<unknown>("", -1, "no such thing", true),
+  );
+  check(fc.array(cell, { minLength: 2, maxLength: 12 }), (cells) => {
+    const order = cells.map((_, i) => i).sort((a, b) => ((a * 7 + 3) % 13) - ((b * 7 + 3) % 13));
+    const over = (column: unknown[]) =>
+      call(
+        f,
+        f.spec.example.map((x, i) => (i === at ? column.map((c) => [c]) : x)),
+      );
+    const padded = (rows: unknown[][]) => rows.map((row) => row.filter((x) => x !== ""));
+    const straight = padded(over(cells));
+    expect(padded(over(order.map((i) => cells[i])))).toEqual(order.map((i) => straight[i]));
+  });
+});
