@@ -20,6 +20,9 @@ export type Look =
   /** A computed text. */
   | "answer"
   | "formula"
+  /** A bar of text that grows to the right from its cell's left edge, or to the left from its right edge. */
+  | "bar"
+  | "barLeft"
   | "caution";
 
 export interface BookCell {
@@ -41,10 +44,10 @@ export interface Mark {
   readonly as: "fails" | "unknown";
 }
 
-/** A cell that takes one of the values that stand in a range, on its own sheet or "Other!A1:A9". */
+/** Cells that take one of some words, or one value of a range on their own sheet or "Other!A1:A9". */
 export interface PickList {
   readonly at: string;
-  readonly from: string;
+  readonly from: readonly string[] | string;
 }
 
 export interface BookSheet {
@@ -55,6 +58,8 @@ export interface BookSheet {
   readonly frozen?: { readonly rows: number; readonly columns: number };
   /** Row heights in lines, where more than one. */
   readonly heights?: Readonly<Record<number, number>>;
+  /** Ranges whose rows grow with their wrapped text, also with text that spills. */
+  readonly growing?: readonly string[];
   /** By address: "B3". */
   readonly cells: Readonly<Record<string, BookCell>>;
   /** Looks and formats of whole ranges, for answers that spill. */

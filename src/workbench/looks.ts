@@ -42,6 +42,8 @@ export const looks: Readonly<Record<Look, LookStyle>> = {
   result: { align: "right" },
   answer: { align: "left" },
   formula: { mono: true, ink: palette.accent },
+  bar: { mono: true, ink: palette.accent, align: "left" },
+  barLeft: { mono: true, ink: palette.accent, align: "right" },
   caution: { wrap: true, fill: palette.unknownFill, ink: palette.unknownInk },
 };
 

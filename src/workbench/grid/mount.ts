@@ -16,6 +16,7 @@ import type { Book } from "../book";
 import { forgetOldNotes } from "./notes";
 import { gridPort } from "./port";
 import type { GridPort } from "./port";
+import { fitRows } from "./rowHeights";
 import { addRules } from "./rules";
 import { snapshotOf } from "./snapshot";
 import { themeOf } from "./theme";
@@ -58,5 +59,6 @@ export function mountGrid(
   forgetOldNotes(api);
   api.createWorkbook(snapshotOf(book));
   addRules(api, book);
+  fitRows(api, book);
   return { port: gridPort(api), focus: () => univer.__getInjector().get(ILayoutService).focus() };
 }

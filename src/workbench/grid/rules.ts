@@ -1,6 +1,7 @@
 import type { FUniver } from "@univerjs/presets";
 import { CFRuleType, CFSubRuleType } from "@univerjs/presets/preset-sheets-conditional-formatting";
 import type { IFormulaHighlightCell } from "@univerjs/presets/preset-sheets-conditional-formatting";
+import { orList } from "../../core/errors";
 import { areaOf } from "../../port/address";
 import type { Book, BookSheet, Mark } from "../book";
 import { markStyles } from "../looks";
@@ -42,13 +43,22 @@ function ruleOf({ when, as }: Mark): IFormulaHighlightCell {
 
 function addPicks(api: FUniver, { name, picks = [] }: BookSheet): void {
   for (const { at, from } of picks) {
-    const [range = "", source = name] = from.split("!").reverse();
-    const { row, col, rows, cols } = areaOf(range);
-    const rule = api
-      .newDataValidation()
-      .requireValueInRange(sheetNamed(api, source).getRange(row, col, rows, cols), false, true)
-      .setOptions({ showErrorMessage: true, error: `choose one of ${from}` })
-      .build();
+    const rule = (typeof from === "string" ? fromRange(api, name, from) : fromWords(api, from)).build();
     sheetNamed(api, name).getRange(at).setDataValidation(rule);
   }
+}
+
+const fromWords = (api: FUniver, words: readonly string[]) =>
+  api
+    .newDataValidation()
+    .requireValueInList([...words], false, true)
+    .setOptions({ showErrorMessage: true, error: `choose ${orList(words)}` });
+
+function fromRange(api: FUniver, sheet: string, from: string) {
+  const [range = "", source = sheet] = from.split("!").reverse();
+  const { row, col, rows, cols } = areaOf(range);
+  return api
+    .newDataValidation()
+    .requireValueInRange(sheetNamed(api, source).getRange(row, col, rows, cols), false, true)
+    .setOptions({ showErrorMessage: true, error: `choose one of ${from}` });
 }
