@@ -9,20 +9,12 @@ export interface FileTable {
   readonly rows: readonly (readonly (Scalar | null)[])[];
 }
 
-/** Cells that take one of some words, or one value of a range. */
-export interface FileList {
-  readonly at: string;
-  readonly from: readonly string[] | string;
-}
-
 /**
  * A sheet of a workbook file. Formulas are written as in Excel, `=BUSH.PV(A1#,Duties[rpm])`; one that stands before
  * another may be read by it, not the other way round.
  */
-export interface FileSheet extends Omit<BookSheet, "picks" | "cells"> {
-  readonly cells: BookSheet["cells"];
+export interface FileSheet extends BookSheet {
   readonly tables?: readonly FileTable[];
-  readonly lists?: readonly FileList[];
 }
 
 export interface FileBook {

@@ -239,6 +239,17 @@ function native(name: string, given: readonly Grid[]): Grid {
       return one(Math.atan);
     case "DEGREES":
       return one((x) => (x * 180) / Math.PI);
+    case "ROUND": {
+      const by = 10 ** Number(given[1]![0]![0]);
+      return one((x) => (Math.sign(x) * Math.round(Math.abs(x) * by)) / by);
+    }
+    case "REPT":
+      return spread(
+        [given[0]!, given[1]!],
+        ([text, times]) => passing([text!, times!]) ?? String(text).repeat(Number(times)),
+      );
+    case "IFERROR":
+      return spread([given[0]!, given[1]!], ([a, b]) => (a instanceof CellError ? b! : a!));
     case "ROWS":
       return [[given[0]!.length]];
     case "IF":

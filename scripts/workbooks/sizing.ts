@@ -1,7 +1,7 @@
 import list from "../../data/greenhouse/duties.json";
 import { motions } from "../../src/core/grade";
 import type { FileBook, FileSheet, FileTable } from "./book";
-import { cautionLines, titled } from "./parts";
+import { cautionLines, titled } from "../../src/workbench/greenhouse/parts";
 
 type Field = "load" | "bore" | "length" | "inner" | "outer" | "rpm" | "swing" | "cycles" | "stroke";
 type Duty = Partial<Record<Field, string | number>> &
@@ -94,7 +94,7 @@ const dutySheet: FileSheet = {
     { range: `T${first}:U${room}`, when: `=LEFT($U${first},7)="no data"`, as: "unknown" },
     { range: `Q${first}:U${room}`, when: `=ISERROR(Q${first})`, as: "unknown" },
   ],
-  lists: [
+  picks: [
     { at: `B${first}:B${last}`, from: ["sleeve", "washer"] },
     { at: `I${first}:I${last}`, from: motions },
     { at: `O${first}:O${last}`, from: ["dry", "wet"] },
@@ -146,7 +146,7 @@ const checks: FileSheet = {
     { range: "A13:F30", when: '=$F13="fails"', as: "fails" },
     { range: "A13:F30", when: '=$F13="no data"', as: "unknown" },
   ],
-  lists: [pick],
+  picks: [pick],
 };
 
 const shortlist: FileSheet = {
@@ -172,7 +172,7 @@ const shortlist: FileSheet = {
     { range: "A13:E60", when: '=LEFT($C13,5)="fails"', as: "fails" },
     { range: "A13:E60", when: '=LEFT($C13,7)="no data"', as: "unknown" },
   ],
-  lists: [pick],
+  picks: [pick],
 };
 
 const grades: FileSheet = {

@@ -130,7 +130,7 @@ function sheetOf(sheet: FileSheet, answers: readonly Answered[], settings: Write
       formula: when.slice(1),
       style: ruleStyle(markStyles[as]),
     })),
-    dataValidations: (sheet.lists ?? []).map(({ at, from }) => ({
+    dataValidations: (sheet.picks ?? []).map(({ at, from }) => ({
       type: "list",
       range: at,
       ...(typeof from === "string" ? { formula1: from } : { values: [...from] }),

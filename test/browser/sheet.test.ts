@@ -1,6 +1,9 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import duties from "../../data/greenhouse/duties.json";
+import quotes from "../../data/greenhouse/quotes.json";
+import { fitTable as fitTableFormula } from "../../src/core";
+import { answer } from "../../src/edge/sheet";
 import { root } from "../package/run";
 import { corner, eventually, openSheet } from "./page";
 import type { Opened } from "./page";
@@ -13,6 +16,29 @@ interface Meta {
 const { functions } = JSON.parse(readFileSync(path.join(root, "dist/functions.json"), "utf8")) as {
   functions: readonly Meta[];
 };
+
+/** The Fit sheet's own inputs, by the core. */
+const fitTable = (hot: number) =>
+  answer(
+    fitTableFormula,
+    [
+      20,
+      "E10",
+      23,
+      "+0.05/+0.10",
+      "H7",
+      "f7",
+      "Demo Sorrel",
+      "aluminium alloy",
+      "carbon steel",
+      -20,
+      hot,
+      null,
+      null,
+      40,
+    ],
+    { error: (code) => code },
+  );
 
 let sheet: Opened;
 beforeAll(async () => {
@@ -162,6 +188,67 @@ test("the shortlist ranks every grade for the chosen duty, own grades among them
     const hot = (await list()).find(([grade]) => grade === "Demo Sorrel");
     expect(hot?.slice(2)).toEqual(["fails", "", expect.stringMatching(/^temperature 130 °C above/)]);
   });
+});
+
+/** A sheet's first block of that many rows and columns from a cell on, as shown values. */
+const shown = async (name: string, address: string, rows: number, cols: number) =>
+  (await sheet.read({ sheet: name, ...corner(address), rows, cols })).map((line) => line.map(({ value }) => value));
+
+test("the Fit sheet shows the four states as FITTABLE gives them, and follows the hot temperature", async () => {
+  const table = () => shown("Fit", "A14", 5, 8);
+  const expectTable = (hot: number) =>
+    eventually(async () => {
+      const direct = fitTable(hot);
+      const found = await table();
+      expect(found.map(([state]) => state)).toEqual(["state", "cold", "assembly", "hot", "hot and wet"]);
+      expect(found).toEqual(direct);
+    });
+  const bars = () => shown("Fit", "A22", 4, 5);
+  await expectTable(80);
+  const before = await bars();
+  expect(before.map(([state]) => state)).toEqual(["cold", "assembly", "hot", "hot and wet"]);
+  expect(before[3]![1]).toMatch(/^▒+$/);
+  expect(before[0]![4]).toMatch(/^│·+█+$/);
+
+  await sheet.type("Fit", "G10", "60");
+  await expectTable(60);
+  // the pictures and the press fit read spilled cells: they must follow too
+  await sheet.type("Fit", "B6", "H7");
+  await eventually(async () => expect((await bars())[3]![1]).toMatch(/^▒+·+$/));
+  await sheet.type("Fit", "B9", "+0.15/+0.20");
+  await eventually(async () => expect((await sheet.cell("Fit", "B28")).value).toBeCloseTo(0.129, 12));
+  await sheet.write({ sheet: "Fit", row: 8, col: 1 }, [["+0.05/+0.10"]]);
+  await sheet.write({ sheet: "Fit", row: 5, col: 1 }, [["E10"]]);
+  await sheet.write({ sheet: "Fit", row: 9, col: 6 }, [[80]]);
+  await eventually(async () => expect(await bars()).toEqual(before));
+  expect((await sheet.cell("Fit", "B28")).value).toBeCloseTo(0.029, 12);
+});
+
+test("Quotes lists every quote, also one that is added below", async () => {
+  const parts = async () => (await shown("Quotes", "A26", 20, 2)).map(([, part]) => part);
+  const given = quotes.rows.slice(1).map(([part]) => part);
+  await eventually(async () => expect(await parts()).toEqual(expect.arrayContaining(given)));
+  expect((await shown("Quotes", "A26", 1, 1))[0]).toEqual(["rank"]);
+  await sheet.write({ sheet: "Quotes", row: 19, col: 1 }, [
+    ["D-1", "Supplier D", "Demo Lovage", 15, 20, 1.5, 0.3, 1, 400],
+  ]);
+  await eventually(async () => expect(await parts()).toEqual(expect.arrayContaining(["D-1", ...given])));
+  await sheet.write({ sheet: "Quotes", row: 19, col: 1 }, [Array(9).fill(null)]);
+  await eventually(async () => expect(await parts()).not.toContain("D-1"));
+});
+
+test("the Worked example follows the chosen calculation and a number of one's own", async () => {
+  const line = async (step: string) => (await shown("Worked example", "B8", 24, 5)).filter(([first]) => first === step);
+  await eventually(async () => expect((await line("Answer in inch units"))[0]?.[3]).toBeCloseTo(55 / 0.75, 10));
+  await sheet.write({ sheet: "Worked example", row: 3, col: 1 }, [["RUNTEMP"]]);
+  await eventually(async () => expect((await line("Calculation")).at(-1)?.[1]).toBe("T = Ta + Q / G"));
+  const before = (await line("Calculation")).at(-1)![3] as number;
+  await sheet.type("Worked example", "A15", "40");
+  // ten degrees more around it are ten degrees more in it
+  await eventually(async () => expect((await line("Calculation")).at(-1)![3]).toBeCloseTo(before + 10, 9));
+  await sheet.write({ sheet: "Worked example", row: 14, col: 0 }, [[null]]);
+  await sheet.write({ sheet: "Worked example", row: 3, col: 1 }, [["PRESSURE in inches"]]);
+  await eventually(async () => expect(await line("Answer in inch units")).toHaveLength(1));
 });
 
 test("the sheet proposes a function by the beginning of its name", async () => {

@@ -33,6 +33,9 @@ const sheets: readonly (readonly [string, string])[] = [
   ["Duties", "the bearings of a rooftop greenhouse, each with pressure, speed, PV and a verdict"],
   ["Shortlist", "every grade ranked for one of those duties"],
   ["Grades", "a table of grades of your own, which the formulas use beside the built-in library"],
+  ["Fit", "clearance of a pressed bush when cold, at assembly, hot, and hot and wet, with its press fit"],
+  ["Quotes", "suppliers' quotes checked against a duty and ranked by cost per 1000 running hours"],
+  ["Worked example", "a calculation of your choice step by step, for a class"],
 ];
 
 const column = (top: number, texts: readonly string[], look: BookCell["look"]): [string, BookCell][] =>

@@ -1,11 +1,19 @@
-import { standingCautions } from "../../src/core/grade";
-import type { BookCell } from "../../src/workbench/book";
-import type { FileSheet } from "./book";
+import { standingCautions } from "../../core/grade";
+import type { BookCell, BookSheet } from "../book";
 
-export const titled = (title: string, text: string): FileSheet["cells"] => ({
+export const titled = (title: string, text: string): BookSheet["cells"] => ({
   A1: { value: title, look: "title" },
   A2: { value: text, look: "quiet" },
 });
+
+/** Cells side by side from an address's column letters on, all with one look. */
+export const across = (
+  columns: readonly string[],
+  row: number,
+  values: readonly string[],
+  look: BookCell["look"],
+): BookSheet["cells"] =>
+  Object.fromEntries(values.map((value, i): [string, BookCell] => [`${columns[i]}${row}`, { value, look }]));
 
 const texts = [...standingCautions, "Duties, suppliers and grades named Demo or Own are invented."];
 

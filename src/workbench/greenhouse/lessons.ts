@@ -1,0 +1,68 @@
+import { closeIn } from "../../core/fit/closeIn";
+import { freeTilt } from "../../core/fit/freeTilt";
+import { runClearance } from "../../core/fit/runClearance";
+import type { Formula } from "../../core/formula";
+import { greatestLoad } from "../../core/grade/maxLoad";
+import { frictionHeat } from "../../core/heat/heat";
+import { runTemperature } from "../../core/heat/runTemperature";
+import { sleeveTorque } from "../../core/heat/torque";
+import { sleevePressure } from "../../core/load/pressure";
+import { washerPressure } from "../../core/load/washerPressure";
+import { turningSpeed } from "../../core/motion/speed";
+import { swingSpeed } from "../../core/motion/swingSpeed";
+import { pressureSpeed } from "../../core/pv/pv";
+import { wearLife } from "../../core/wear/life";
+import { wearDepth } from "../../core/wear/wear";
+import type { Scalar } from "../book";
+
+/** A calculation for a class, asked in the greenhouse's terms. */
+export interface Lesson {
+  readonly name: string;
+  readonly formula: Formula;
+  readonly story: string;
+  readonly inputs: readonly Scalar[];
+}
+
+const lesson = (formula: Formula, story: string, inputs: readonly Scalar[], more = ""): Lesson => ({
+  name: `${formula.spec.id}${more}`,
+  formula,
+  story,
+  inputs,
+});
+
+export const lessons: readonly Lesson[] = [
+  lesson(sleevePressure, "A seed-drum spindle rests on a bush. How hard is the bush pressed?", [180, 15, 20]),
+  lesson(
+    sleevePressure,
+    "The bench roller is drawn in inches. How hard is its bush pressed?",
+    [55, 0.75, 1, "inch"],
+    " in inches",
+  ),
+  lesson(washerPressure, "A thrust collar carries the nutrient mixer.", [150, 18, 36]),
+  lesson(turningSpeed, "The seed drum turns at 120 rpm.", [15, 120]),
+  lesson(swingSpeed, "A roof vent opens and closes by 70° once in two minutes.", [20, 70, 0.5]),
+  lesson(pressureSpeed, "Pressure times speed tells how much heat a bush must bear.", [0.6, 0.0942]),
+  lesson(greatestLoad, "What may the roof vent weigh on a bush that moves slowly at 40 °C?", [
+    "Demo Sorrel",
+    20,
+    20,
+    0.05,
+    40,
+  ]),
+  lesson(sleeveTorque, "How hard is the spindle to turn?", [180, 15, 0.18]),
+  lesson(frictionHeat, "How much heat does the friction make?", [180, 0.0942, 0.18]),
+  lesson(
+    runTemperature,
+    "How warm does the seed drum's bush become in a glasshouse at 30 °C?",
+    [180, 15, 20, 1.5, 0.0942, 0.18, 30, 0.25, 45, 1, 10],
+  ),
+  lesson(closeIn, "How much of its bore does a pressed bush lose?", [20, 23, 40, 2000, 0.4, 69000, 0.33]),
+  lesson(
+    runClearance,
+    "What clearance is left in the roof vent's pivot at 80 °C?",
+    [0.06, 20, 23, 0.05, 1.03, 80, 0.00009, 0.0000236, 0.0000117, 0.5],
+  ),
+  lesson(wearDepth, "How deep is the bush worn after 50 km?", [2e-6, 0.6, 50]),
+  lesson(wearLife, "After how many hours are 0.2 mm worn off?", [2e-6, 0.6, 0.0942, 0.2]),
+  lesson(freeTilt, "How far may the vent's shaft tilt before it touches the bush's edges?", [0.05, 20]),
+];
