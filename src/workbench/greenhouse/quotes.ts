@@ -51,7 +51,7 @@ const dutyCells: BookSheet["cells"] = {
 
 const room = 20;
 /** Widths that the ranking and the quotes, one column to the right, have in common. */
-export const rankingWidths = [12, 12, 12, 14, 11, 10, 10, 11, 9, 9, 9, 9, 10, 9, 24, 12, 14];
+export const rankingWidths = [12, 12, 12, 14, 11, 10, 10, 11, 9, 9, 9, 9, 10, 9, 24, 12, 17];
 
 /** The ranking from a row on: what fits by cost per 1000 hours, and below it the rest with the reason. */
 export function ranking(top: number, table: string, grades = "") {
