@@ -6,21 +6,32 @@ import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import MinimizerPlugin from "minimizer-webpack-plugin";
 import webpack from "webpack";
-import { localAddress, manifestAt } from "./scripts/manifest.mjs";
+import { ListPackages } from "./scripts/licences/shipped.mjs";
+import { checkedAddress, localAddress, manifestAt } from "./scripts/manifest.mjs";
 
 const root = import.meta.dirname;
 const wrappers = readdirSync(path.join(root, "src/functions"))
   .map((name) => path.join(root, "src/functions", name))
   .filter((file) => readFileSync(file, "utf8").includes("@customfunction"));
 
-/** The generator has no tag for it: without this flag a cell error would never reach a function. */
-class PassCellErrors {
+/**
+ * What the generator has no tag for: the flag without which a cell error would never reach a function,
+ * and each function's page at the address where the add-in stands.
+ */
+class CompleteMetadata {
+  constructor(base) {
+    this.base = base;
+  }
   apply(compiler) {
-    compiler.hooks.thisCompilation.tap("PassCellErrors", (compilation) => {
+    compiler.hooks.thisCompilation.tap("CompleteMetadata", (compilation) => {
       const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONS;
-      compilation.hooks.processAssets.tap({ name: "PassCellErrors", stage }, (assets) => {
+      compilation.hooks.processAssets.tap({ name: "CompleteMetadata", stage }, (assets) => {
         const metadata = JSON.parse(assets["functions.json"].source().toString());
-        const text = JSON.stringify({ allowErrorForDataTypeAny: true, ...metadata }, null, 1);
+        const functions = metadata.functions.map((f) => ({
+          ...f,
+          helpUrl: `${this.base}/docs/functions/${f.id.toLowerCase()}.html`,
+        }));
+        const text = JSON.stringify({ allowErrorForDataTypeAny: true, ...metadata, functions }, null, 1);
         compilation.updateAsset("functions.json", new webpack.sources.RawSource(text));
       });
     });
@@ -81,7 +92,8 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
       entry: { functions: wrappers },
       plugins: [
         new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }),
-        new PassCellErrors(),
+        new CompleteMetadata(checkedAddress(base)),
+        new ListPackages("packages-in-functions.json"),
         new CopyPlugin({
           patterns: [
             { from: "manifest.xml", transform: (xml) => manifestAt(xml.toString(), base) },
@@ -106,6 +118,7 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
         library: { name: "BushcellPane", type: "window" },
       },
       plugins: [
+        new ListPackages("packages-in-taskpane.json"),
         new MiniCssExtractPlugin({ filename: "[name].css" }),
         new HtmlWebpackPlugin({
           filename: "taskpane.html",
@@ -125,6 +138,7 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
           if (wanted.context.includes("engine-render"))
             wanted.request = path.join(root, "src/workbench/grid/noPattern.ts");
         }),
+        new ListPackages("packages-in-workbench.json"),
         new MiniCssExtractPlugin({ filename: "[name].css" }),
         new HtmlWebpackPlugin({
           filename: "index.html",

@@ -9,6 +9,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, renameSync, rmSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
+import { writeNotices } from "./licences/notices.mjs";
 import { checkedAddress, manifestFaults } from "./manifest.mjs";
 
 const root = path.join(import.meta.dirname, "..");
@@ -34,6 +35,18 @@ if (status !== 0) process.exit(status ?? 1);
 const manifest = path.join(fresh, "manifest.xml");
 const faults = existsSync(manifest) ? manifestFaults(readFileSync(manifest, "utf8")) : [];
 if (faults.length > 0) stop(faults.join("\n"));
+
+try {
+  writeNotices(fresh);
+} catch (error) {
+  stop(error.message);
+}
+const jiti = path.join(root, "node_modules/jiti/lib/jiti-cli.mjs");
+const site = spawnSync(process.execPath, [jiti, "scripts/site.ts", `--out=${path.join(fresh, "docs")}`], {
+  cwd: root,
+  stdio: "inherit",
+});
+if (site.status !== 0) process.exit(site.status ?? 1);
 
 // what `npm run build:sheets` wrote is another command's
 const sheets = path.join(out, "sheets");

@@ -1,8 +1,9 @@
 import { workedSteps } from "../src/core";
 import { functionText, parametersOf, signatureOf } from "../src/core/describe";
-import { isNumberArg } from "../src/core/formula";
+import { isNumberArg, isSpill } from "../src/core/formula";
 import type { Arg, Formula } from "../src/core/formula";
 import { kinds } from "../src/core/kinds";
+import type { Kind, System } from "../src/core/kinds";
 import { sourceTitle } from "../src/core/sources";
 import { answer } from "../src/edge/sheet";
 
@@ -21,7 +22,12 @@ export function functionReference(catalogue: readonly Formula[]): string {
 
 const membersOf = (catalogue: readonly Formula[], family: string) => catalogue.filter((f) => f.spec.family === family);
 
-function section(f: Formula): string {
+/** One function's section, its own heading included; links lead to headings of the same page. */
+const section = (f: Formula): string =>
+  [`## ${f.spec.id}`, ...descriptionOf(f), ...seeAlso(f, (id) => `#${id.toLowerCase()}`)].join("\n\n");
+
+/** What a function is: signature, words, arguments, formula, an executed example, source; in paragraphs of Markdown. */
+export function descriptionOf(f: Formula): string[] {
   const { spec } = f;
   const parameters = parametersOf(spec).map(
     (p) => `| ${p.optional ? `[${p.name}]` : p.name} | ${symbolOf(spec.args[p.name])} | ${cell(p.text)} |`,
@@ -32,19 +38,21 @@ function section(f: Formula): string {
   const working =
     lines.length > 0 ? [`Formula, in N, mm, MPa, m/s, °C:\n\n\`\`\`text\n${lines.join("\n")}\n\`\`\``] : [];
   return [
-    `## ${spec.id}`,
     `\`BUSH.${signatureOf(spec)}\``,
     `${functionText(spec)}.`,
     ...table,
     ...working,
-    `Example: \`=BUSH.${spec.id}(${spec.example.map(typed).join(", ")})\` answers ${exampleAnswer(f)}`,
+    `Example: ${answered(f, spec.example)}`,
     `Source: ${[spec.source]
       .flat()
       .map((s) => [sourceTitle(s.key), s.at].filter(Boolean).join(", "))
       .join("; ")}`,
-    ...(spec.see ? [`See also: ${spec.see.map((id) => `[${id}](#${id.toLowerCase()})`).join(", ")}`] : []),
-  ].join("\n\n");
+  ];
 }
+
+/** The closely related functions as one paragraph; none where there are none. */
+export const seeAlso = ({ spec }: Formula, addressOf: (id: string) => string): string[] =>
+  spec.see ? [`See also: ${spec.see.map((id) => `[${id}](${addressOf(id)})`).join(", ")}`] : [];
 
 const symbolOf = (arg: Arg | undefined): string => (arg && isNumberArg(arg) ? arg.symbol : "");
 
@@ -54,24 +62,36 @@ function typed(value: unknown): string {
   return typeof value === "string" ? `"${value}"` : String(value);
 }
 
-function exampleAnswer(f: Formula): string {
-  const args = Object.values<Arg>(f.spec.args);
-  const rest = args.findIndex((arg) => arg.kind === "rest");
-  const given =
-    rest < 0 ? f.spec.example : [...f.spec.example.slice(0, rest), f.spec.example.slice(rest).map((x) => [[x]])];
-  const rows = answer(f, given, plainHost);
+/** A call as typed and what it answers, in Markdown: `=BUSH.X(…)` answers …; arguments metric unless `units` says inch. */
+export function answered(f: Formula, given: readonly unknown[], units: System = "metric"): string {
+  const formula = `\`=BUSH.${f.spec.id}(${given.map(typed).join(", ")}${units === "inch" ? ', "inch"' : ""})\``;
+  const rows = rowsOf(f, given, units);
   const text = rows.map((row) => row.map(shown));
-  if (rows.length === 1) return `${text[0]!.filter(Boolean).join(", ")}${unitAfter(f)}.`;
+  if (rows.length === 1) return `${formula} answers ${labelled(f, text[0]!, units)}.`;
   const [heading, ...lines] = text;
   const few = lines.slice(0, 12);
   const table = [heading!, heading!.map(() => "---"), ...few]
     .map((row) => `| ${row.map(cell).join(" | ")} |`)
     .join("\n");
-  return `a table${lines.length > few.length ? `, here its first ${few.length} rows of ${lines.length}` : ""}:\n\n${table}`;
+  return `${formula} answers a table${lines.length > few.length ? `, here its first ${few.length} rows of ${lines.length}` : ""}:\n\n${table}`;
 }
 
-function unitAfter({ spec: { result } }: Formula): string {
-  return "symbol" in result && kinds[result.kind].metric ? ` ${kinds[result.kind].metric}` : "";
+/** The answer's cells; an error reads "#VALUE! message". */
+export function rowsOf(f: Formula, given: readonly unknown[], units: System): unknown[][] {
+  const args = Object.values<Arg>(f.spec.args);
+  const rest = args.findIndex((arg) => arg.kind === "rest");
+  if (rest >= 0) return answer(f, [...given.slice(0, rest), given.slice(rest).map((x) => [[x]])], plainHost);
+  const room = args.map((_, i) => given[i] ?? null);
+  return answer(f, [...room, units], plainHost);
+}
+
+/** One row of an answer in words: its unit behind a number, its column's name before each of several. */
+function labelled({ spec: { result } }: Formula, cells: readonly string[], units: System): string {
+  const kindUnit = (kind: string): string => (kind in kinds ? kinds[kind as Kind][units] : "");
+  if (!isSpill(result)) return `${cells[0]} ${kindUnit(result.kind)}`.trim();
+  const { columns } = result;
+  if (columns === "by property" || cells.length !== columns.length) return cells.filter(Boolean).join(", ");
+  return columns.map(({ name, kind }, i) => `${name} ${cells[i]} ${kindUnit(kind)}`.trim()).join(", ");
 }
 
 /** The formula's lines as they hold for the example, taken from its worked steps. */

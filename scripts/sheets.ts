@@ -7,6 +7,8 @@ import { catalogue } from "../src/core";
 import { functionText, parametersOf, resultText } from "../src/core/describe";
 import type { Formula } from "../src/core/formula";
 import { version } from "../package.json";
+import { writeNotices } from "./licences/notices.mjs";
+import { ListPackages } from "./licences/shipped.mjs";
 
 const root = path.join(import.meta.dirname, "..");
 const { values } = parseArgs({ options: { out: { type: "string", default: "dist/sheets" } } });
@@ -26,6 +28,7 @@ async function bundle(): Promise<string> {
         { test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { target: "ES2020" } } },
       ],
     },
+    plugins: [new ListPackages("packages-in-Code.gs.json")],
     performance: { hints: false },
   });
   await new Promise<void>((resolve, reject) =>
@@ -77,4 +80,5 @@ mkdirSync(out, { recursive: true });
 const code = await bundle();
 writeFileSync(path.join(out, "Code.gs"), [head, code, ...catalogue.map(globalFunction), ""].join("\n\n"));
 writeFileSync(path.join(out, "appsscript.json"), `${JSON.stringify(settings, null, 2)}\n`);
+writeNotices(out);
 console.log(`${catalogue.length} functions for Google Sheets in ${path.relative(process.cwd(), out)}`);

@@ -1,0 +1,16 @@
+/** `npm run docs [-- --out=folder]`: the documentation as plain pages, into dist/docs. Its examples are executed as it is written. */
+import { cpSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { pages } from "./site/pages";
+import { pageText } from "./site/page";
+
+const root = path.join(import.meta.dirname, "..");
+const { values } = parseArgs({ options: { out: { type: "string", default: "dist/docs" } } });
+const out = path.resolve(root, values.out);
+
+rmSync(out, { recursive: true, force: true });
+mkdirSync(path.join(out, "functions"), { recursive: true });
+for (const page of pages()) writeFileSync(path.join(out, page.file), pageText(page));
+cpSync(path.join(root, "scripts/site/site.css"), path.join(out, "site.css"));
+cpSync(path.join(root, "assets/icon-32.png"), path.join(out, "icon-32.png"));

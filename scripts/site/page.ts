@@ -1,0 +1,55 @@
+const policy = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
+
+export interface Page {
+  /** Path inside the site: "functions/pressure.html". */
+  readonly file: string;
+  readonly title: string;
+  /** HTML of the page's own part, its heading included. */
+  readonly body: string;
+}
+
+/** The site's own links, by file. */
+const places: readonly [string, string][] = [
+  ["index.html", "Start"],
+  ["functions/index.html", "Functions"],
+  ["engineer.html", "For engineers"],
+  ["buyer.html", "For buyers"],
+  ["trainer.html", "For trainers"],
+  ["own-data.html", "Own data"],
+  ["limits.html", "Limits"],
+  ["glossary.html", "Words"],
+];
+
+/** A whole page; every link is relative, so that the site stands in any folder. */
+export function pageText({ file, title, body }: Page): string {
+  const up = "../".repeat(file.split("/").length - 1);
+  const links = places.map(
+    ([target, words]) =>
+      `<li><a href="${up}${target}"${target === file ? ' aria-current="page"' : ""}>${words}</a></li>`,
+  );
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title} – Bushcell</title>
+<link rel="icon" href="${up}icon-32.png">
+<link rel="stylesheet" href="${up}site.css">
+</head>
+<body>
+<a class="skip" href="#content">To the page</a>
+<header>
+<p class="name"><a href="${up}index.html"><img src="${up}icon-32.png" alt="" width="24" height="24"> Bushcell</a></p>
+<nav aria-label="Pages"><ul>${links.join("")}</ul></nav>
+</header>
+<main id="content">
+${body}
+</main>
+<footer>
+<p>Preliminary sizing. Figures of materials are typical, not guaranteed; demo grades are invented. Test in the application, follow local codes, and where a failure can hurt someone have a licensed engineer decide.</p>
+</footer>
+</body>
+</html>
+`;
+}
