@@ -1,0 +1,92 @@
+/**
+ * `npm run mutants [-- --only=src/core/heat] [-- --workers=2]`: plants one small fault after the other in the core's formulas
+ * and limits and runs the core's tests on each. A fault that no test notices is a survivor. A whole run writes the score and
+ * the survivors to docs/mutation.md.
+ */
+import { fork } from "node:child_process";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { mutationsOf } from "./mutants/mutations.mjs";
+import { report } from "./mutants/report.mjs";
+
+const root = path.join(import.meta.dirname, "..");
+const string = { type: "string" };
+const { values } = parseArgs({ options: { only: string, workers: { ...string, default: "2" } } });
+const patience = 90_000;
+
+const under = (folder, ending) =>
+  readdirSync(path.join(root, folder), { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(ending))
+    .map((name) => path.join(root, folder, name))
+    .sort();
+
+/** Wording and the order of a catalogue are held by other tests; here stand formulas, limits and the reading of numbers. */
+const folders = ["load", "motion", "pv", "heat", "wear", "cost", "fit", "grade"].map((name) => `src/core/${name}`);
+const singles = ["domain", "span", "numbers", "cell", "units"].map((name) => path.join(root, `src/core/${name}.ts`));
+const files = [...folders.flatMap((folder) => under(folder, ".ts")), ...singles];
+const chosen = files.filter((file) => !values.only || path.relative(root, file).startsWith(values.only));
+const mutations = chosen.flatMap((file) => mutationsOf(file, readFileSync(file, "utf8")));
+
+const isSlow = (file) => /working|units\.test|laws|steps/.test(file);
+const all = [
+  ...under("test/core", ".test.ts"),
+  ...under("test/edge", ".test.ts"),
+  path.join(root, "test/reference/cases.test.ts"),
+  ...under("test/laws", ".test.ts"),
+];
+const suites = [all.filter((file) => !isSlow(file)), all.filter(isSlow)];
+
+const outcomes = [];
+let next = 0;
+
+/** Gives one worker mutations until none is left; one that does not come back counts as noticed and is replaced. */
+function runWorker() {
+  return new Promise((resolve) => {
+    const worker = fork(path.join(root, "scripts/mutants/worker.mjs"), [JSON.stringify(suites)], { cwd: root });
+    let mutation;
+    let timer;
+    const give = () => {
+      mutation = mutations[next++];
+      if (!mutation) {
+        worker.kill();
+        return resolve();
+      }
+      timer = setTimeout(() => {
+        worker.kill("SIGKILL");
+        outcomes.push({ mutation, noticed: "it does not end" });
+        resolve(runWorker());
+      }, patience);
+      worker.send({ file: mutation.file, text: mutation.text });
+    };
+    worker.on("message", ({ ready, broken, noticed }) => {
+      clearTimeout(timer);
+      if (broken) {
+        console.error(`The tests fail without a fault: ${broken}`);
+        process.exit(1);
+      }
+      if (!ready) record(mutation, noticed);
+      give();
+    });
+  });
+}
+
+function record(mutation, noticed) {
+  outcomes.push({ mutation, noticed });
+  if (noticed) return;
+  const { file, line, was, now } = mutation;
+  console.log(`survives ${path.relative(root, file)}:${line}: ${was} → ${now}`);
+}
+
+await Promise.all(Array.from({ length: Number(values.workers) }, runWorker));
+const survivors = outcomes.filter(({ noticed }) => !noticed);
+console.log(`${outcomes.length} faults planted, ${survivors.length} not noticed: ${percent(outcomes)} %.`);
+if (!values.only) {
+  const judged = JSON.parse(readFileSync(path.join(root, "scripts/mutants/judged.json"), "utf8"));
+  writeFileSync(path.join(root, "docs/mutation.md"), report(outcomes, judged, root));
+}
+process.exit(0);
+
+function percent(found) {
+  return ((100 * found.filter(({ noticed }) => noticed).length) / found.length).toFixed(1);
+}

@@ -1,0 +1,80 @@
+/**
+ * Runs the project's own tests in this process, again and again, with one file of the core replaced by a mutation of it.
+ * Our modules are loaded anew each time, packages once; a run stops at the first test that fails.
+ */
+import { existsSync, readFileSync, statSync } from "node:fs";
+import { createRequire } from "node:module";
+import path from "node:path";
+import vm from "node:vm";
+import { transformSync } from "esbuild";
+import { expect } from "expect";
+
+const nodeRequire = createRequire(import.meta.url);
+const compiled = new Map();
+
+function compile(file, text = readFileSync(file, "utf8")) {
+  const loader = path.extname(file).slice(1);
+  const { code } = transformSync(text, { loader, format: "cjs", sourcefile: file, logLevel: "silent" });
+  const names = ["module", "exports", "require", "__dirname", "describe", "test", "expect"];
+  return vm.compileFunction(code, names, { filename: file });
+}
+
+function resolve(from, target) {
+  const place = path.resolve(path.dirname(from), target);
+  const isFile = (file) => existsSync(file) && statSync(file).isFile();
+  return [place, `${place}.ts`, `${place}.tsx`, `${place}/index.ts`, `${place}.mjs`].find(isFile) ?? place;
+}
+
+/** Runs the test files; answers the name of the first test that fails, or nothing where all hold. */
+export async function firstFailure(testFiles, mutation) {
+  const loaded = new Map();
+  const own = (file) => {
+    if (mutation?.file === file) return compile(file, mutation.text);
+    if (!compiled.has(file)) compiled.set(file, compile(file));
+    return compiled.get(file);
+  };
+  const load = (file, globals) => {
+    if (loaded.has(file)) return loaded.get(file).exports;
+    const module = { exports: {} };
+    loaded.set(file, module);
+    const required = (target) => (target.startsWith(".") ? load(resolve(file, target), globals) : nodeRequire(target));
+    own(file)(module, module.exports, required, path.dirname(file), globals.describe, globals.test, expect);
+    return module.exports;
+  };
+  for (const file of testFiles) {
+    const tests = [];
+    try {
+      load(file, collector(tests));
+    } catch (error) {
+      return `${path.basename(file)} does not load: ${error.message}`;
+    }
+    for (const { name, run } of tests)
+      try {
+        await run();
+      } catch {
+        return name;
+      }
+  }
+  return undefined;
+}
+
+/** `describe` and `test` as the tests use them, which only gather what is to be run. */
+function collector(tests) {
+  const outer = [];
+  const describe = (name, body) => {
+    outer.push(name);
+    body();
+    outer.pop();
+  };
+  const test = (name, run) => tests.push({ name: [...outer, name].join(" > "), run });
+  const each = (of) => (table) => (name, body) => {
+    for (const row of table) {
+      const args = Array.isArray(row) ? row : [row];
+      of(`${name} ${args.map(String).join(" ").slice(0, 60)}`, () => body(...args));
+    }
+  };
+  test.each = each(test);
+  describe.each = each(describe);
+  test.skip = describe.skip = () => {};
+  return { describe, test };
+}

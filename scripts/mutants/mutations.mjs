@@ -1,0 +1,73 @@
+/** Small faults to plant in a source file: wrong operators, comparisons, constants and conditions, one at a time. */
+import ts from "typescript";
+
+const swaps = {
+  "+": ["-"],
+  "-": ["+"],
+  "*": ["/"],
+  "/": ["*"],
+  "**": ["*"],
+  "<": ["<=", ">="],
+  "<=": ["<", ">"],
+  ">": [">=", "<="],
+  ">=": [">", "<"],
+  "===": ["!=="],
+  "!==": ["==="],
+  "&&": ["||"],
+  "||": ["&&"],
+};
+const bounds = { above: "from", from: "above", below: "to", to: "below" };
+const twins = { max: "min", min: "max", findLast: "find", some: "every", every: "some" };
+/** Words, examples and messages are no formulas. */
+const passedOver = new Set(["example", "text", "working", "between", "see", "source", "what", "name"]);
+const messages = new Set(["mustBe", "clash", "noDatum", "isMissing", "lacks", "measure", "show"]);
+
+/** Every mutation of a file: where it stands, what stood there, what stands there now, and the whole text with it. */
+export function mutationsOf(file, text) {
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
+  const found = [];
+  const add = (node, now, from = node.getStart(), to = node.getEnd()) => {
+    const { line } = source.getLineAndCharacterOfPosition(from);
+    found.push({
+      file,
+      line: line + 1,
+      was: text.slice(from, to),
+      now,
+      from,
+      text: text.slice(0, from) + now + text.slice(to),
+    });
+  };
+  const visit = (node) => {
+    if (ts.isTypeNode(node) || ts.isImportDeclaration(node) || ts.isInterfaceDeclaration(node)) return;
+    if (ts.isPropertyAssignment(node) && passedOver.has(node.name.getText())) return;
+    if (ts.isCallExpression(node) && messages.has(node.expression.getText())) return;
+    if (ts.isTemplateExpression(node) || ts.isThrowStatement(node)) return;
+    mutate(node, add);
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+function mutate(node, add) {
+  if (ts.isBinaryExpression(node)) {
+    const operator = node.operatorToken;
+    const isText = [node.left, node.right].some(
+      (side) => ts.isStringLiteralLike(side) || ts.isTemplateExpression(side),
+    );
+    if (!(isText && operator.getText() === "+"))
+      for (const other of swaps[operator.getText()] ?? []) add(operator, other);
+  }
+  if (ts.isNumericLiteral(node)) add(node, numberInstead(Number(node.getText().replaceAll("_", ""))));
+  if (ts.isPrefixUnaryExpression(node) && ["-", "!"].includes(node.getText()[0]) && !ts.isNumericLiteral(node.operand))
+    add(node, node.operand.getText());
+  if (ts.isPropertyAssignment(node) && bounds[node.name.getText()]) add(node.name, bounds[node.name.getText()]);
+  if (ts.isPropertyAccessExpression(node) && ts.isCallExpression(node.parent) && twins[node.name.getText()])
+    add(node.name, twins[node.name.getText()]);
+  if (ts.isIfStatement(node)) add(node.expression, "false");
+  if (ts.isConditionalExpression(node)) add(node.condition, `!(${node.condition.getText()})`);
+  if (ts.isCallExpression(node) && node.expression.getText() === "Math.abs")
+    add(node, `(${node.arguments[0].getText()})`);
+}
+
+const numberInstead = (value) => String(Number.isInteger(value) ? value + 1 : value * 1.1);

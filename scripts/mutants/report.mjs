@@ -1,0 +1,50 @@
+import path from "node:path";
+
+/** docs/mutation.md: the score of each part of the core, and every fault that no test notices with what was judged of it. */
+export function report(outcomes, judged, root) {
+  const placed = outcomes.map(({ mutation, noticed }) => ({
+    ...mutation,
+    noticed,
+    at: path.relative(root, mutation.file),
+  }));
+  const parts = [...new Set(placed.map(({ at }) => partOf(at)))].sort();
+  const rows = parts.map((part) => {
+    const own = placed.filter(({ at }) => partOf(at) === part);
+    return row(part, own);
+  });
+  const survivors = placed
+    .filter(({ noticed }) => !noticed)
+    .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.from - b.from));
+  const day = new Date().toISOString().slice(0, 10);
+  return `<!-- Written by \`npm run mutants\`; edits here are lost. -->
+
+# Faults planted in the core
+
+\`npm run mutants\` plants one small fault at a time in the formulas and limits of \`src/core\` (another operator, comparison,
+constant, bound or condition) and runs the core's tests on it. A fault that no test notices is listed below. Last run: ${day}.
+
+| part | planted | noticed | score |
+|---|--:|--:|--:|
+${rows.join("\n")}
+${row("**all**", placed)}
+
+## Not noticed
+
+${survivors.length === 0 ? "None." : ["| where | was | planted | judged |", "|---|---|---|---|", ...survivors.map((s) => survivorRow(s, judged))].join("\n")}
+`;
+}
+
+const partOf = (at) =>
+  at
+    .replace(/^src\/core\//, "")
+    .split("/")[0]
+    .replace(/\.ts$/, "");
+
+function row(part, own) {
+  const noticed = own.filter((one) => one.noticed).length;
+  return `| ${part} | ${own.length} | ${noticed} | ${((100 * noticed) / own.length).toFixed(1)} % |`;
+}
+
+const code = (text) => `\`${text.replaceAll("|", "\\|").replace(/\s+/g, " ")}\``;
+const survivorRow = ({ at, line, was, now }, judged) =>
+  `| ${at}:${line} | ${code(was)} | ${code(now)} | ${judged[`${at}: ${was} → ${now}`] ?? judged[at] ?? "open"} |`;

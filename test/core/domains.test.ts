@@ -1,0 +1,101 @@
+import { catalogue } from "../../src/core";
+import { boundsText, isInside, limitsOf } from "../../src/core/domain";
+import { isNumberArg } from "../../src/core/formula";
+import type { Arg, Formula } from "../../src/core/formula";
+
+/**
+ * What each function accepts and what it takes where an argument is left out, in working units, read by a person against the
+ * physics: lengths that divide are above zero, loads and speeds may be zero, a life needs wear. A change here changes sheets.
+ */
+const domains: Readonly<Record<string, string>> = {
+  PRESSURE: "load >= 0; bore > 0; length > 0",
+  WASHERPRESSURE: "load >= 0; inner >= 0; outer > 0",
+  SPEED: "bore > 0; rpm >= 0",
+  SWINGSPEED: "bore > 0; swing >= 0; cycles >= 0",
+  STROKESPEED: "stroke >= 0; cycles >= 0",
+  WASHERSPEED: "inner >= 0; outer > 0; rpm >= 0",
+  PV: "pressure >= 0; speed >= 0",
+  DUTYPV: "pressures >= 0; speeds >= 0; times >= 0",
+  USE: "pressure >= 0; speed >= 0; motion = turning",
+  VERDICT: "pressure >= 0; speed >= 0; motion = turning",
+  CHECKS: "pressure >= 0; speed >= 0; motion = turning",
+  SHORTLIST: "pressure >= 0; speed >= 0; motion = turning; wet = dry",
+  MINLENGTH: "load >= 0; bore > 0; speed >= 0",
+  MAXLOAD: "bore > 0; length > 0; speed >= 0",
+  MAXRPM: "load >= 0; bore > 0; length > 0",
+  CAUTIONS: "pressure >= 0; speed >= 0; motion = turning; wet = dry; shock = steady",
+  TORQUE: "load >= 0; bore > 0; friction >= 0",
+  WASHERTORQUE: "load >= 0; inner >= 0; outer > 0; friction >= 0; wearstate = new",
+  HEAT: "load >= 0; speed >= 0; friction >= 0",
+  RUNTEMP:
+    "load >= 0; bore > 0; length > 0; wall > 0; speed >= 0; friction >= 0; ambient; bushconductivity > 0; shaftconductivity > 0; ends >= 0 <= 2 = 1; film > 0 = 10",
+  HEATPV:
+    "bore > 0; length > 0; wall > 0; rise > 0; friction > 0; bushconductivity > 0; shaftconductivity > 0; ends >= 0 <= 2 = 1; film > 0 = 10",
+  DEVIATION: "size > 0",
+  LIMITS: "size > 0",
+  CLOSEIN:
+    "bore > 0; outside > 0; housing > 0; bushmodulus > 0; bushpoisson >= 0 <= 0.5; housingmodulus > 0; housingpoisson >= 0 <= 0.5",
+  PRESSFIT:
+    "bore > 0; outside > 0; housing > 0; interference >= 0; bushmodulus > 0; bushpoisson >= 0 <= 0.5; housingmodulus > 0; housingpoisson >= 0 <= 0.5",
+  CLEARANCE: "boreleast > 0; boregreatest > 0; shaftleast > 0; shaftgreatest > 0",
+  RUNCLEARANCE:
+    "clearance; bore > 0; outside > 0; interference; closein >= 0; temperature; bushexpansion; housingexpansion; shaftexpansion; swelling > -100 = 0; reference = 20",
+  FITTABLE: "bore > 0; outside > 0; cold; hot; moisture = dry; borestate = pressed; housingoutside > 0",
+  FITOF: "size > 0 <= 500",
+  FREETILT: "clearance >= 0; length > 0",
+  WEAR: "wearrate >= 0; pressure >= 0; distance >= 0",
+  LIFE: "wearrate > 0; pressure > 0; speed > 0; allowance > 0",
+  LIFEBAND: "pressure > 0; speed > 0; allowance > 0",
+  LANDED: "price > 0; quantity > 0; tooling >= 0 = 0; volume >= 0; freight >= 0 = 0; duty >= 0 = 0",
+  PRICEAT: "quantity > 0",
+  RUNCOST: "landed > 0; life > 0; labour >= 0 = 0; downtime >= 0 = 0",
+  QUOTES: "pressure >= 0; speed >= 0; motion = turning",
+};
+
+function domainOf(f: Formula): string {
+  const told = Object.entries<Arg>(f.spec.args).flatMap(([name, arg]) => {
+    const { above, from, below, to, default: preset } = arg as Partial<Record<string, number>>;
+    const marks = { ">": above, ">=": from, "<": below, "<=": to, "=": preset };
+    const parts = Object.entries(marks).flatMap(([mark, value]) => (value === undefined ? [] : [`${mark} ${value}`]));
+    const isTold = isNumberArg(arg) || parts.length > 0;
+    return isTold ? [[name, ...parts].join(" ")] : [];
+  });
+  return told.join("; ");
+}
+
+test("every function accepts what was agreed, and nothing else", () => {
+  const found = Object.fromEntries(catalogue.map((f) => [f.spec.id, domainOf(f)]).filter(([, text]) => text));
+  expect(found).toEqual(domains);
+});
+
+describe("bounds", () => {
+  const hair = 1e-12;
+  test("above and below leave the bound out, from and to take it in", () => {
+    expect([0, hair].map((x) => isInside({ kind: "length", above: 0 }, x))).toEqual([false, true]);
+    expect([-hair, 0].map((x) => isInside({ kind: "length", from: 0 }, x))).toEqual([false, true]);
+    expect([1, 1 - hair].map((x) => isInside({ kind: "ratio", below: 1 }, x))).toEqual([false, true]);
+    expect([1 + hair, 1].map((x) => isInside({ kind: "ratio", to: 1 }, x))).toEqual([false, true]);
+  });
+  test("a temperature may not be below 0 K, every other number may be any finite one", () => {
+    expect([-273.15, -273.16].map((x) => isInside({ kind: "temperature" }, x))).toEqual([true, false]);
+    for (const x of [-Number.MAX_VALUE, Number.MAX_VALUE]) expect(isInside({ kind: "rise" }, x)).toBe(true);
+    for (const x of [NaN, Infinity, -Infinity]) expect(isInside({ kind: "rise" }, x)).toBe(false);
+    expect(limitsOf({ kind: "rise", above: 1, below: 2 })).toEqual({
+      least: 1,
+      most: 2,
+      withLeast: false,
+      withMost: false,
+    });
+  });
+  test("are told in the sheet's units", () => {
+    expect(boundsText({ kind: "length", above: 25.4 }, "inch")).toBe("above 1 in");
+    expect(boundsText({ kind: "ratio", from: 0, to: 0.5 }, "metric")).toBe("from 0 to 0.5");
+    expect(boundsText({ kind: "angle", from: 0 }, "metric")).toBe("0° or more");
+    expect(boundsText({ kind: "percent", above: 0, below: 100 }, "metric")).toBe("above 0 % and below 100 %");
+    expect(boundsText({ kind: "length", above: 0, to: 500 }, "metric")).toBe("above 0 mm and at most 500 mm");
+    expect(boundsText({ kind: "temperature" }, "metric")).toBe("-273.15 °C or more");
+    expect(boundsText({ kind: "temperature", above: 0 }, "metric")).toBe("above 0 °C");
+    expect(boundsText({ kind: "temperature", to: 90 }, "metric")).toBe("from -273.15 °C to 90 °C");
+    expect(boundsText({ kind: "ratio" }, "metric")).toBe("");
+  });
+});
