@@ -5,14 +5,17 @@
 import os from "node:os";
 import { writeFileSync } from "node:fs";
 import { benches } from "./benches.mjs";
+import { libreOffice, localGrid } from "./native.mjs";
 
-const results = benches.map((bench) => {
-  const result = bench();
+const results = [];
+for (const bench of [...benches, localGrid, libreOffice]) {
+  const result = await bench();
+  if (!result) continue; // its program is not here
   const { name, ratio, limit, note } = result;
   const figure = Number(ratio.toPrecision(3));
   console.log(`${ratio <= limit ? "ok  " : "SLOW"} ${name}: ${figure} (at most ${limit})${note ? `  ${note}` : ""}`);
-  return { name, figure, limit, note: note ?? "" };
-});
+  results.push({ name, figure, limit, note: note ?? "" });
+}
 
 if (!process.argv.includes("--print")) {
   const { everyFunction } = await import("./catalogue.mjs");
