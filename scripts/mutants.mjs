@@ -30,6 +30,7 @@ const mutations = chosen.flatMap((file) => mutationsOf(file, readFileSync(file, 
 
 const isSlow = (file) => /working|units\.test|laws|steps/.test(file);
 const all = [
+  path.join(root, "test/fuzz/found.test.ts"),
   ...under("test/core", ".test.ts"),
   ...under("test/edge", ".test.ts"),
   path.join(root, "test/reference/cases.test.ts"),

@@ -1,0 +1,162 @@
+import { clearance, deviation, fitOf, fitTable, limitsOfSize } from "../../../src/core";
+import { fitState } from "../../../src/core/fit/fitState";
+import type { Assembly } from "../../../src/core/fit/fitState";
+import { kindOfFit } from "../../../src/core/fit/fitOf";
+import { checkDiameters, heldAtEnds, heldStrain } from "../../../src/core/fit/lame";
+import { call, CellError } from "../../support";
+
+const message = (cells: unknown[][]) => (cells[0]![0] as CellError).message;
+
+test("limits that touch are a size without a tolerance; a fit of zero is still of its kind", () => {
+  const row = clearance({ boreleast: 20, boregreatest: 20, shaftleast: 19.98, shaftgreatest: 19.98 });
+  row.forEach((x) => expect(x).toBeCloseTo(0.02, 12));
+  expect(() => clearance({ boreleast: 20, boregreatest: 20, shaftleast: 19.99, shaftgreatest: 19.98 })).toThrow(
+    "shaftleast",
+  );
+  expect(
+    [
+      [0, 1],
+      [-1, 0],
+      [-1, 1],
+    ].map(([least, greatest]) => kindOfFit(least!, greatest!)),
+  ).toEqual(["clearance", "interference", "transition"]);
+  expect(() => checkDiameters(20, 20, undefined, "housing")).toThrow("bore must be below outside");
+  expect(() => checkDiameters(20, 23, 23, "housing")).toThrow("housing must be above");
+});
+
+test("held at its ends a ring has the moduli of plane strain: E/(1 − ν²), ν/(1 − ν), and a strain of ε·(1 + ν)", () => {
+  const ring = {
+    bore: 20,
+    outside: 23,
+    housing: 40,
+    bushModulus: 2500,
+    bushPoisson: 0.4,
+    housingModulus: 69000,
+    housingPoisson: 0.33,
+  };
+  const held = heldAtEnds(ring);
+  expect(held.bushModulus).toBeCloseTo(2500 / 0.84, 9);
+  expect(held.bushPoisson).toBeCloseTo(2 / 3, 12);
+  expect(heldStrain(0.01, 0.4)).toBeCloseTo(0.014, 12);
+});
+
+describe("the band of a free bush that grows a lot", () => {
+  const free: Assembly = {
+    boreState: "free",
+    bore: { least: 20, greatest: 20.1 },
+    shaft: { least: 19.8, greatest: 19.9 },
+    outside: { least: 23.1, greatest: 23.2 },
+    housing: { least: 23, greatest: 23.04 },
+    nominalOutside: 23,
+    closeIn: 0.5,
+  };
+  test("at assembly it is the four half tolerances, those of the press fit times the close-in", () => {
+    const { band } = fitState(free, { bush: 0, housing: 0, shaft: 0 });
+    const middle = 20.05 - 0.5 * (23.15 - 23.02) - 19.85;
+    const width = Math.hypot(0.05, 0.05, 0.5 * Math.hypot(0.05, 0.02));
+    expect(band.least).toBeCloseTo(middle - width, 12);
+    expect(band.greatest).toBeCloseTo(middle + width, 12);
+  });
+  test("with bush and shaft twice as large their tolerances are too", () => {
+    const { band } = fitState(free, { bush: 1, housing: 1, shaft: 1 });
+    expect(band.greatest - band.least).toBeCloseTo(2 * Math.hypot(0.1, 0.1, 0.5 * Math.hypot(0.05, 0.02)), 12);
+  });
+});
+
+describe("verdicts at their edges", () => {
+  const grades = [
+    ["grade", "expansion", "compressive modulus", "Poisson's ratio", "compressive strength [MPa]"],
+    ["X", 0.0001, 2500, 0.4, 80],
+    ["Y", 0.0001, 2500, 0.4, null],
+  ];
+  const verdictOf = (bore: string, outside: string, shaft: string, grade = "X") => {
+    const rows = call(fitTable, [
+      20,
+      bore,
+      23,
+      outside,
+      "0/0",
+      shaft,
+      grade,
+      "carbon steel",
+      "carbon steel",
+      20,
+      20,
+      "dry",
+      "pressed",
+      null,
+      grades,
+    ]);
+    return rows.find((row) => row[0] === "assembly")![7];
+  };
+  test("a clearance of zero binds, an interference of zero is loose", () => {
+    expect(verdictOf("0/0.125", "0.0625/0.125", "-0.125/-0.125")).toBe("fits");
+    expect(verdictOf("0/0.125", "0.0625/0.125", "0/0")).toBe("binds");
+    expect(verdictOf("0/0.125", "0/0.125", "-0.125/-0.125")).toBe("loose in the housing");
+    expect(verdictOf("0/0.125", "0.0625/0.125", "-0.125/-0.125", "Y")).toBe("fits, strength not known");
+    expect(verdictOf("0/0.125", "2/2", "-0.125/-0.125")).toBe("overstressed");
+  });
+  test("cold and hot may be one temperature, not the other way round", () => {
+    const at = (cold: number, hot: number) =>
+      call(fitTable, [
+        20,
+        "E10",
+        23,
+        "+0.05/+0.10",
+        "H7",
+        "f7",
+        "X",
+        "carbon steel",
+        "carbon steel",
+        cold,
+        hot,
+        "dry",
+        "pressed",
+        null,
+        grades,
+      ]);
+    expect(at(20, 20)).toHaveLength(5);
+    expect(message(at(21, 20))).toBe("cold must be at most hot");
+  });
+});
+
+describe("ISO 286 at its edges", () => {
+  test("500 mm is the greatest size, in inches too, and a hair beyond is none", () => {
+    expect(call(limitsOfSize, [500, "H7"])[0]).toEqual([500, 500.063]);
+    expect(call(deviation, [500 / 25.4, "H7"], "inch")[0]![0]).toBeCloseTo(0.063 / 25.4, 12);
+    expect(message(call(limitsOfSize, [500.001, "H7"]))).toContain("at most 500 mm");
+    expect(message(call(fitOf, [501, "H7/f7"]))).toContain("at most 500 mm");
+  });
+  test("a size in front of a zone must be the size, to a rounding error", () => {
+    expect(call(limitsOfSize, [25, "25 H7"])[0]).toEqual([25, 25.021]);
+    expect(call(limitsOfSize, [25.4, "1 in H7"])[0]![0]).toBe(25.4);
+    for (const size of [24.9, 25.1])
+      expect(message(call(limitsOfSize, [size, "25 H7"]))).toContain("zone is for 25 mm");
+  });
+  test("k is of zero below grade 4 and above grade 7", () => {
+    const lower = (zone: string) => call(deviation, [40, zone, "lower"])[0]![0];
+    expect([3, 4, 5, 6, 7, 8].map((grade) => lower(`k${grade}`))).toEqual([0, 0.002, 0.002, 0.002, 0.002, 0]);
+  });
+  test("M6 from 250 to 315 mm is the exception −9 and no other", () => {
+    const upper = (size: number) => call(deviation, [size, "M6", "upper"])[0]![0];
+    expect([250, 251, 280, 281, 315, 316].map(upper)).toEqual([-0.008, -0.009, -0.009, -0.009, -0.009, -0.01]);
+  });
+  test("K above grade 8 is only up to 3 mm, N above grade 8 is zero above it", () => {
+    expect(call(deviation, [3, "K9", "upper"])[0]![0]).toBe(0);
+    expect(message(call(deviation, [10, "K9", "upper"]))).toContain("not defined");
+    expect(call(deviation, [10, "N9"])[0]).toEqual([0, -0.036]);
+  });
+  test("two deviations stand in either order, a unit behind the first or the second counts for both", () => {
+    for (const zone of [
+      "+0.05/+0.10",
+      "+0.10/+0.05",
+      "+50 µm/+100 µm",
+      "0.05/0.10 mm",
+      "0.05 mm/0.10",
+      "+0.05 to +0.10",
+    ])
+      call(deviation, [20, zone])[0]!.forEach((x, i) => expect(x).toBeCloseTo([0.1, 0.05][i]!, 12));
+    expect(message(call(deviation, [20, "0.05"]))).toContain("two deviations");
+    expect(message(call(deviation, [20, "0.05/0.1/0.2"]))).toContain("two deviations");
+  });
+});
