@@ -54,7 +54,7 @@ const domains: Readonly<Record<string, string>> = {
 
 function domainOf(f: Formula): string {
   const told = Object.entries<Arg>(f.spec.args).flatMap(([name, arg]) => {
-    const { above, from, below, to, default: preset } = arg as Partial<Record<string, number>>;
+    const { above, from, below, to, default: preset } = arg as unknown as Partial<Record<string, number>>;
     const marks = { ">": above, ">=": from, "<": below, "<=": to, "=": preset };
     const parts = Object.entries(marks).flatMap(([mark, value]) => (value === undefined ? [] : [`${mark} ${value}`]));
     const isTold = isNumberArg(arg) || parts.length > 0;
