@@ -2,30 +2,11 @@ import { loadFunctions } from "../scripts/host.mjs";
 import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { all, create } from "mathjs";
-import { best } from "./timing.mjs";
+import { againstLoops, growthsBesideLoops } from "./loops.mjs";
+import { best, bestOfEach } from "./timing.mjs";
 
 const { call } = loadFunctions();
 const column = (rows, cell) => Array.from({ length: rows }, (_, i) => [cell(i)]);
-
-/** What anyone would write by hand for the same table. */
-function pressureByHand(load, bore, length) {
-  const out = [];
-  for (let i = 0; i < load.length; i++) out.push([load[i][0] / (bore[i][0] * length[i][0])]);
-  return out;
-}
-
-function pressureAgainstLoop() {
-  const rows = 10_000;
-  const columns = [column(rows, (i) => 100 + i), column(rows, (i) => 10 + (i % 50)), column(rows, (i) => 8 + (i % 40))];
-  const ours = best(() => call("PRESSURE", ...columns));
-  const loop = best(() => pressureByHand(...columns));
-  return {
-    name: "PRESSURE over 10 000 rows, against a hand-written loop",
-    ratio: ours / loop,
-    limit: 10,
-    note: `${ours.toFixed(2)} ms`,
-  };
-}
 
 /** A table of own grades as a supplier's list would be pasted. */
 function ownGrades(count) {
@@ -78,24 +59,12 @@ function quoteTable(count) {
   return [heading, ...rows];
 }
 
-/**
- * Time for ten times the rows over time for the rows. From 10 000 rows on, making the rows of any answer costs the
- * engine's collector more than ten times as much, so the growth is taken relative to a bare loop that answers as many.
- */
-function growth(name, sizes, run, limit = 11) {
+/** Time for ten times the rows over time for the rows. */
+function growth(name, [few, many], run) {
   return () => {
-    const options = { rounds: 5, least: 500 };
-    const times = sizes.map((count) => best(run(count), options));
-    const bare = sizes.map((count) => {
-      const cells = column(count, (i) => i);
-      return best(() => bareAnswer(cells), options);
-    });
-    const steps = sizes.slice(1).map((_, i) => {
-      const own = times[i + 1] / times[i];
-      return Math.min(own, (10 * own) / (bare[i + 1] / bare[i]));
-    });
-    const note = sizes.map((count, i) => `${count}: ${times[i].toPrecision(3)} ms`).join(", ");
-    return { name: `${name}, per tenfold rows`, ratio: Math.max(...steps), limit, note };
+    const [less, more] = bestOfEach([few, many].map(run), { rounds: 20 });
+    const note = `${less.toPrecision(3)} ms, ${more.toPrecision(3)} ms`;
+    return { name: `${name}, ${many} rows over ${few}`, ratio: more / less, limit: 11, note };
   };
 }
 
@@ -106,27 +75,22 @@ function bareAnswer(cells) {
 }
 
 const grades = ownGrades(500);
+const verdicts = (n) => {
+  const columns = [
+    column(n, (i) => `own ${1 + (i % 500)}`),
+    column(n, (i) => 1 + (i % 30)),
+    column(n, (i) => (i % 10) / 100),
+  ];
+  return () => call("VERDICT", ...columns, 40, "turning", grades);
+};
+const quotes = (n) => {
+  const table = quoteTable(n);
+  return () => call("QUOTES", table, 0.5, 0.1, 40, "turning", grades);
+};
 const growths = [
-  growth("PRESSURE", [1000, 10_000, 100_000], (n) => {
-    const columns = [column(n, (i) => 100 + i), column(n, (i) => 10 + (i % 50)), column(n, (i) => 8 + (i % 40))];
-    return () => call("PRESSURE", ...columns);
-  }),
-  growth("RUNCLEARANCE", [1000, 10_000, 100_000], (n) => {
-    const temperatures = column(n, (i) => -20 + (i % 100));
-    return () => call("RUNCLEARANCE", 0.04, 20, 23, 0.05, 1.03, temperatures, 9e-5, 2.36e-5, 1.17e-5, 0.5);
-  }),
-  growth("VERDICT with 500 own grades", [1000, 10_000, 100_000], (n) => {
-    const columns = [
-      column(n, (i) => `own ${1 + (i % 500)}`),
-      column(n, (i) => 1 + (i % 30)),
-      column(n, (i) => (i % 10) / 100),
-    ];
-    return () => call("VERDICT", ...columns, 40, "turning", grades);
-  }),
-  growth("QUOTES with 500 own grades", [500, 5000], (n) => {
-    const quotes = quoteTable(n);
-    return () => call("QUOTES", quotes, 0.5, 0.1, 40, "turning", grades);
-  }),
+  growth("VERDICT with 500 own grades", [1000, 10_000], verdicts),
+  growth("VERDICT with 500 own grades", [10_000, 100_000], verdicts),
+  growth("QUOTES with 500 own grades", [500, 5000], quotes),
 ];
 
 /** What a sheet of unit-aware cells would do: every cell a quantity of its own, in the whole of mathjs. */
@@ -139,7 +103,7 @@ function pressureAgainstNaiveUnits() {
       math.evaluate(`${load} N / (${columns[1][i][0]} mm * ${columns[2][i][0]} mm)`).toNumber("MPa"),
     );
   const ours = best(() => call("PRESSURE", ...columns));
-  const theirs = best(naive, { rounds: 3, least: 500 });
+  const theirs = best(naive);
   return {
     name: "PRESSURE over 1000 rows, against one unit expression a cell in mathjs",
     ratio: ours / theirs,
@@ -152,9 +116,8 @@ function textAgainstNumbers() {
   const rows = 10_000;
   const [bore, length] = [column(rows, (i) => 10 + (i % 50)), column(rows, (i) => 8 + (i % 40))];
   const plain = column(rows, (i) => 100 + i);
-  const numbers = best(() => call("PRESSURE", plain, bore, length));
   const typed = column(rows, (i) => `${100 + i} lbf`);
-  const text = best(() => call("PRESSURE", typed, bore, length));
+  const [text, numbers] = bestOfEach([typed, plain].map((load) => () => call("PRESSURE", load, bore, length)));
   return { name: "a column typed with its unit, against plain numbers", ratio: text / numbers, limit: 10 };
 }
 
@@ -191,10 +154,11 @@ function memory() {
 }
 
 export const benches = [
-  pressureAgainstLoop,
+  ...againstLoops(call),
   pressureAgainstNaiveUnits,
   textAgainstNumbers,
   memory,
+  ...growthsBesideLoops(call),
   ...growths,
   startUp,
   size("functions.js", 110),

@@ -15,6 +15,8 @@ export function report(outcomes, judged, root) {
   const survivors = placed
     .filter(({ noticed }) => !noticed)
     .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.from - b.from));
+  const judgementOf = ({ at, was, now }) => judged[`${at}: ${was} → ${now}`] ?? judged[at];
+  const open = survivors.filter((survivor) => !judgementOf(survivor));
   const day = new Date().toISOString().slice(0, 10);
   return `<!-- Written by \`npm run mutants\`; edits here are lost. -->
 
@@ -30,7 +32,9 @@ ${row("**all**", placed)}
 
 ## Not noticed
 
-${survivors.length === 0 ? "None." : ["| where | was | planted | judged |", "|---|---|---|---|", ...survivors.map((s) => survivorRow(s, judged))].join("\n")}
+${survivors.length} faults, of which ${survivors.length - open.length} were judged to change no answer and ${open.length} are open.
+
+${survivors.length === 0 ? "None." : ["| where | was | planted | judged |", "|---|---|---|---|", ...survivors.map((s) => survivorRow(s, judgementOf(s) ?? "open"))].join("\n")}
 `;
 }
 
@@ -46,5 +50,5 @@ function row(part, own) {
 }
 
 const code = (text) => `\`${text.replaceAll("|", "\\|").replace(/\s+/g, " ")}\``;
-const survivorRow = ({ at, line, was, now }, judged) =>
-  `| ${at}:${line} | ${code(was)} | ${code(now)} | ${judged[`${at}: ${was} → ${now}`] ?? judged[at] ?? "open"} |`;
+const survivorRow = ({ at, line, was, now }, judgement) =>
+  `| ${at}:${line} | ${code(was)} | ${code(now)} | ${judgement} |`;

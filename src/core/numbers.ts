@@ -12,19 +12,17 @@ export function splitNumber(text: string): { value: number; rest: string } | und
   const found = token.exec(text);
   if (!found) return undefined;
   const [whole, sign, digits, exponent] = found as unknown as [string, string, string, string];
-  const spaced = new RegExp(space).test(digits);
-  const plain = plainDigits(digits.replace(new RegExp(space, "g"), ""), spaced);
+  const plain = plainDigits(digits.replace(new RegExp(space, "g"), ""));
   if (plain === undefined) return undefined;
   const value = Number(`${sign && sign !== "+" ? "-" : ""}${plain}${exponent.replace("\u2212", "-")}`);
   return { value, rest: text.slice(whole.length).trim() };
 }
 
 /** Digits with at most one point. A group mark is followed by three digits each time and never follows a leading zero. */
-function plainDigits(digits: string, spaced: boolean): string | undefined {
+function plainDigits(digits: string): string | undefined {
   const commas = digits.split(",").length - 1;
   const points = digits.split(".").length - 1;
   if (commas === 0 && points <= 1) return digits;
-  if (spaced) return commas === 1 && points === 0 ? digits.replace(",", ".") : undefined;
   if (/^[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(digits)) return digits.replaceAll(",", "");
   if (/^[1-9]\d{0,2}(\.\d{3})+,\d+$/.test(digits)) return digits.replaceAll(".", "").replace(",", ".");
   if (/^[1-9]\d{0,2}(\.\d{3}){2,}$/.test(digits)) return digits.replaceAll(".", "");

@@ -21,11 +21,11 @@ const absolute: Record<string, Scale> = {
 
 /** Kinds whose units have no dimension that algebra could check. */
 const bare: Partial<Record<Kind, Record<string, number>>> = {
-  percent: { "": 1, "%": 1 },
+  percent: { "%": 1 },
   ratio: { "": 1, "%": 0.01 },
   count: { "": 1 },
   money: { "": 1 },
-  hardness: { "": 1, HB: 1, HBW: 1 },
+  hardness: { HB: 1, HBW: 1 },
 };
 
 /** Spellings that people type, exact match on the whole unit. */
@@ -101,10 +101,11 @@ function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
   return Number.isFinite(factor) ? { offset: 0, factor } : wrongUnit(name, kind, unit);
 }
 
-/** Headings often name a power of ten before the unit: "1e-6 mm³/(N·m)", "10^-6 1/K". */
+/** "10⁻⁶/K", "1e-6/K" and "×10^-6 mm³/(N·m)": columns of small numbers carry a power of ten before their unit. */
 function splitPower(unit: string): { power: number; unit: string } {
-  const found = /^(?:1e|10\^)(-?\d+)\s*\*?\s*(?:1(?=\/))?/.exec(unit);
-  return found ? { power: Number(`1e${found[1]}`), unit: unit.slice(found[0].length) } : { power: 1, unit };
+  const found = /^[*x]?\s*(?:1e|10\s*\^)\s*([-+\u2212]?\d+)\s*\*?\s*(?:1(?=\/))?/i.exec(unit);
+  if (!found) return { power: 1, unit };
+  return { power: Number(`1e${found[1]!.replace("\u2212", "-")}`), unit: unit.slice(found[0].length) };
 }
 
 function wrongUnit(name: string, kind: Kind, unit: string): BushError {

@@ -146,6 +146,9 @@ describe("spellings", () => {
     ["time", "2 days", 48],
     ["time", "2 d", 48],
     ["hardness", "200 HB", 200],
+    ["hardness", "180 HBW", 180],
+    ["hardness", "180", 180],
+    ["percent", "12", 12],
     ["wearRate", "2 1e-6 mm³/(N·m)", 2e-6],
     ["wearRate", "2 10⁻⁶ mm³/(N·m)", 2e-6],
     ["expansion", "90 10^-6 1/K", 90e-6],
@@ -194,6 +197,8 @@ describe("UNIT's conversion", () => {
     expect(messageOf(() => convert(1, "psi", "mm"))).toBe('to must be of the same dimension as psi, got "mm"');
     expect(messageOf(() => convert(1, "quux", "mm"))).toContain("from must be a unit");
     expect(messageOf(() => convert(1, "", "mm"))).toContain("from must be a unit");
+    expect(messageOf(() => convert(1, "mm", "degC"))).toBe('to must be of the same dimension as mm, got "degC"');
+    expect(messageOf(() => convert(1, "degC", "mm"))).toBe('to must be of the same dimension as degC, got "mm"');
   });
 });
 

@@ -24,7 +24,7 @@ export function rank(duty: Duty, { grades }: Library = standardLibrary()): Ranke
       const checks = assess(grade, duty);
       return { grade, checks, ...verdictOf(checks) };
     })
-    .sort((a, b) => order[a.word] - order[b.word] || (useOf(a) === useOf(b) ? 0 : useOf(a) - useOf(b)));
+    .sort((a, b) => order[a.word] - order[b.word] || useOf(a) - useOf(b) || 0);
 }
 
 export const shortlist = formula(

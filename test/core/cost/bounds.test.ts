@@ -91,6 +91,8 @@ describe("the whole table", () => {
     expect(ranks(2, 2 * (1 + 5e-10), 2 * (1 + 1e-6)).slice(0, 3)).toEqual([1, 1, 3]);
     const remarks = table(priced("a", 2), priced("b", 2), priced("c", 3)).map((row) => String(row.at(-1)));
     expect(remarks.slice(0, 3).map((text) => text.includes("equal cost"))).toEqual([true, true, false]);
+    const later = table(priced("a", 1), priced("b", 2), priced("c", 2)).map((row) => String(row.at(-1)));
+    expect(later.slice(0, 3).map((text) => text.includes("equal cost"))).toEqual([false, true, true]);
   });
   test("the most frequent currency counts, the first of equals", () => {
     const kept = (...prices: string[]) =>
@@ -113,6 +115,24 @@ describe("the whole table", () => {
       false,
       false,
     ]);
+    expect([noted(20, 25, null), noted(null, 20, 25), noted(0.5, 0.5)]).toEqual([true, true, false]);
+  });
+  test("one column not read is told like several", () => {
+    const notes = call(quoteRanking, [
+      [
+        [...heading, "colour"],
+        [...good, "red"],
+      ],
+      0.5,
+      0.1,
+      20,
+    ]).map((row) => row.at(-1));
+    expect(notes).toContain("columns not read: colour");
+  });
+  test("one column that lacks is told like several", () => {
+    const without = (row: unknown[]) => row.filter((_, i) => i !== at("price"));
+    const [[error]] = call(quoteRanking, [[without(heading), without(good)], 0.5, 0.1, 20]) as [[CellError]];
+    expect(error.message).toBe('quotes has no column "price"');
   });
   test("a row of blanks and zeros is spare, a table of them holds no row", () => {
     expect(table(good, [null, 0, null, 0, null, null, null], good).filter((row) => row[0] === 1)).toHaveLength(2);

@@ -142,6 +142,11 @@ describe("special cases", () => {
     expect(zone("v", 6, 14)).toBeUndefined();
     expect(zone("Y", 7, 18)).toBeUndefined();
   });
+  test("K to ZC need the delta of their grade, which starts at IT3 above 3 mm", () => {
+    for (const letter of ["K", "M", "N", "P", "ZC"]) expect(zone(letter, 2, 5)).toBeUndefined();
+    expect(zone("K", 2, 3)).toBeDefined();
+    expect(zone("K", 3, 5)).toBeDefined();
+  });
 });
 
 describe("reading", () => {

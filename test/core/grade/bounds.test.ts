@@ -225,7 +225,7 @@ describe("sizing at its edges", () => {
     expect(one(call(greatestLoad, ["X", 20, 15, 1, null, table]))).toBeCloseTo(300 * 0.12, 9);
   });
   test("a power of ten before a heading's unit, raised or typed", () => {
-    for (const unit of ["10⁻³ MPa", "10^-3 MPa", "1e-3 MPa"]) {
+    for (const unit of ["10⁻³ MPa", "10^-3 MPa", "1e-3 MPa", "1E-3 MPa", "×10⁻³ MPa", "x 10 ^ −3 · MPa"]) {
       const own = [
         ["grade", `running pressure limit [${unit}]`, "highest temperature"],
         ["X", 20_000, 90],
@@ -238,6 +238,7 @@ describe("sizing at its edges", () => {
     const library = libraryOf(
       [
         named("none", { pvLimit: undefined }),
+        named("fails cold", { lowestTemperature: 25 }),
         named("fails more", { pvLimit: 0.01 }),
         named("fails", { pvLimit: 0.05 }),
         named("fits more", { pvLimit: 0.11 }),
@@ -255,6 +256,7 @@ describe("sizing at its edges", () => {
       "fits more",
       "fails",
       "fails more",
+      "fails cold",
       "none",
     ]);
   });

@@ -69,7 +69,7 @@ test.each(["mm³/Nm", "mm3/(N*m)", "10^-3 µm³/(nN·m)"])("wear rate in %s", (u
 });
 
 test("blank rows are skipped, blank cells are no data, and the table may start below its range's first row", () => {
-  const { grades } = parseGrades(
+  const { grades, faults } = parseGrades(
     [
       [null, null],
       ["grade", "PV limit"],
@@ -87,6 +87,7 @@ test("blank rows are skipped, blank cells are no data, and the table may start b
     ["B", undefined],
     ["C", undefined],
   ]);
+  expect(faults).toEqual([]);
 });
 
 test("unknown columns are kept and reported", () => {
@@ -111,6 +112,37 @@ test("unknown columns are kept and reported", () => {
   expect(table[0]!.at(-1)).toBe("colour");
   expect(table[1]!.at(-1)).toBe("grey");
   expect(table[2]!.at(-1)).toBe("");
+});
+
+test("a column without a heading is told where any row holds something, and kept out where none does", () => {
+  const unknown = (...cells: (string | null)[]) =>
+    read([["grade", null], ...cells.map((cell, i) => [`G${i}`, cell])]).unknownColumns;
+  expect([unknown(null, "x"), unknown("x", null), unknown(null, null)]).toEqual([["column 2"], ["column 2"], []]);
+  expect(read([["grade", null], ["A"]]).unknownColumns).toEqual([]);
+});
+
+test("an error among the headings passes as it came", () => {
+  expect(
+    one(
+      gradeProperty,
+      "A",
+      "density",
+      [
+        ["grade", "#REF!", "density"],
+        ["A", 1, 1.4],
+      ],
+      null,
+    ),
+  ).toBe("#REF!");
+});
+
+test("least and greatest of a property may be one number", () => {
+  expect(
+    first([
+      ["grade", "friction low", "friction high"],
+      ["A", 0.2, 0.2],
+    ]).values.frictionHigh,
+  ).toBe(0.2);
 });
 
 test.each<[string, Cell[][], string]>([
