@@ -27,7 +27,9 @@ export const gradeTable = formula(
     see: ["GRADE", "SHORTLIST"],
   },
   ({ properties: wanted, grades = standardLibrary() }, system = "metric"): Answer[][] => {
-    const named = wanted?.filter((heading) => heading !== undefined).map((heading) => findProperty(heading, "properties")) ?? properties;
+    const named =
+      wanted?.filter((heading) => heading !== undefined).map((heading) => findProperty(heading, "properties")) ??
+      properties;
     const columns = [...new Set([property("grade"), property("kind"), ...named])];
     const extra = wanted ? [] : grades.unknownColumns;
     return [
