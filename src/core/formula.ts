@@ -189,9 +189,10 @@ export function formula<const A extends Args, R>(
   spec: Spec<A>,
   calc: (values: Values<A>, system?: System) => R,
 ): Formula<A, R> {
+  const args = Object.entries<Arg>(spec.args);
   const call = (values: Input<A>): R => {
     const filled: Record<string, unknown> = {};
-    for (const [name, arg] of Object.entries<Arg>(spec.args)) {
+    for (const [name, arg] of args) {
       const given = (values as Record<string, unknown>)[name];
       filled[name] = given === undefined && "default" in arg ? arg.default : given;
       if (filled[name] === undefined) {

@@ -25,14 +25,32 @@ export interface Setting {
   readonly library: Library | undefined;
   /** The table's currency label, where it has one. */
   readonly label: string | undefined;
-  readonly system: System;
+  readonly judge: (grade: Grade) => Judgement;
 }
 
-export function evaluateQuote(quote: Quote, { duty, library, label, system }: Setting): Evaluation {
+interface Judgement {
+  readonly fits: boolean;
+  readonly text: string;
+}
+
+/** A duty's verdict on each grade, found once however many quotes name it. */
+export function judgeOf(duty: Duty, system: System): (grade: Grade) => Judgement {
+  const known = new Map<Grade, Judgement>();
+  return (grade) => {
+    const before = known.get(grade);
+    if (before) return before;
+    const verdict = verdictOf(assess(grade, duty));
+    const judgement = { fits: verdict.word === "fits", text: verdictText(verdict, system) };
+    known.set(grade, judgement);
+    return judgement;
+  };
+}
+
+export function evaluateQuote(quote: Quote, { duty, library, label, judge }: Setting): Evaluation {
   const notes: Notes = { reasons: [], remarks: [] };
   const grade = gradeOf(quote, library, notes);
-  const verdict = grade && verdictOf(assess(grade, duty));
-  const fits = verdict?.word === "fits";
+  const judgement = grade && judge(grade);
+  const fits = judgement?.fits === true;
   for (const field of ["part", "supplier", "wall", "leadTime"] as const) isRead(quote, field, notes);
   for (const field of ["bore", "length"] as const) has(quote, field, notes);
   const price = priceOf(quote, label, notes);
@@ -41,7 +59,7 @@ export function evaluateQuote(quote: Quote, { duty, library, label, system }: Se
   const isRanked = fits && notes.reasons.length === 0 && landed !== undefined && life !== undefined;
   return {
     quote,
-    verdict: verdict ? verdictText(verdict, system) : "no data, grade",
+    verdict: judgement?.text ?? "no data, grade",
     ...price,
     life: fits ? life : undefined,
     cost: isRanked ? runCost({ landed, life }) : undefined,

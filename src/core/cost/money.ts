@@ -15,15 +15,10 @@ const before = /^([\p{L}\p{Sc}]{1,3})\s*(?=[\d.,])/u;
 export const isLabel = (text: string): boolean => label.test(text);
 
 /** "EUR 1,250.50", "3,20 €" or a plain number; `fallback` is the heading's label. */
-export function readMoney(
-  name: string,
-  bounds: Omit<Bounds, "kind">,
-  cell: number | string,
-  fallback: string | undefined,
-): Money {
+export function readMoney(name: string, bounds: Bounds, cell: number | string, fallback: string | undefined): Money {
   const money = typeof cell === "number" ? { amount: cell } : parse(cell);
   if (!money) throw mustBe(name, "an amount with at most a currency label", cell);
-  checkDomain(name, { ...bounds, kind: "money" }, money.amount, "metric", cell);
+  checkDomain(name, bounds, money.amount, "metric", cell);
   return { label: fallback, ...money };
 }
 

@@ -14,10 +14,9 @@ export interface QuotePrice {
   readonly landed?: number;
 }
 
-const labelsOf = ({ price, tooling, freight }: Quote): string[] =>
-  [price, tooling, freight].flatMap((money) => money?.label ?? []);
 /** The currency label of a row: that of its first labelled amount. */
-export const labelOf = (quote: Quote): string | undefined => labelsOf(quote)[0];
+export const labelOf = ({ price, tooling, freight }: Quote): string | undefined =>
+  price?.label ?? tooling?.label ?? freight?.label;
 
 const costs = (money: Money | undefined): boolean => money !== undefined && money.amount > 0;
 
@@ -35,16 +34,25 @@ export function priceOf(quote: Quote, tableLabel: string | undefined, notes: Not
   const unitPrice = price && !quote.faults.has("pricePer") ? price.amount / pricePer : undefined;
   const shown = { lot, unitPrice, label: labelOf(quote) ?? (price && tableLabel) };
   if (notes.reasons.length > before || unitPrice === undefined) return shown;
-  const amounts = { price: unitPrice, tooling: tooling?.amount, freight: freight?.amount };
   const isSane = unitPrice > 0 && Number.isFinite(unitPrice);
-  const landed = isSane ? landedCost({ ...amounts, quantity: lot ?? 1, volume: plannedVolume, duty }) : NaN;
+  const landed = isSane
+    ? landedCost({
+        price: unitPrice,
+        quantity: lot ?? 1,
+        tooling: tooling?.amount,
+        volume: plannedVolume,
+        freight: freight?.amount,
+        duty,
+      })
+    : NaN;
   if (Number.isFinite(landed)) return { ...shown, landed };
   notes.reasons.push("price: out of range, the landed cost is not a finite number");
   return { ...shown, unitPrice: undefined };
 }
 
 function checkLabels(quote: Quote, tableLabel: string | undefined, notes: Notes): void {
-  const foreign = labelsOf(quote).find((label) => differ(label, tableLabel));
+  const amounts = [quote.price, quote.tooling, quote.freight];
+  const foreign = amounts.find((money) => differ(money?.label, tableLabel))?.label;
   if (foreign !== undefined) notes.reasons.push(`amount in ${foreign}, others in ${tableLabel}: never converted`);
   if (quote.price && labelOf(quote) === undefined && tableLabel !== undefined)
     notes.remarks.push(`no currency given, taken as ${tableLabel}`);

@@ -91,9 +91,11 @@ function headingUnit(field: Field, unit: string): string | undefined {
   return unit;
 }
 
+const noFaults: ReadonlyMap<Field, BushError> = new Map();
+
 function readQuote(row: Cell[], columns: readonly Column[], system: System): Quote {
   const values: Partial<Record<Field, unknown>> = {};
-  const faults = new Map<Field, BushError>();
+  let faults = noFaults;
   for (const { index, field, unit } of columns) {
     const cell = row[index] ?? null;
     if (cell === null || isNoData(cell) || isBlankZero(field, cell)) continue;
@@ -101,7 +103,7 @@ function readQuote(row: Cell[], columns: readonly Column[], system: System): Quo
       values[field] = readField(field, cell, unit, system);
     } catch (error) {
       if (!(error instanceof BushError)) throw error;
-      faults.set(field, error);
+      faults = new Map([...faults, [field, error]]);
     }
   }
   return { ...(values as Omit<Quote, "faults">), faults };
@@ -109,22 +111,23 @@ function readQuote(row: Cell[], columns: readonly Column[], system: System): Quo
 
 /** A 0 where 0 is no value: some hosts hand a blank cell over as 0. */
 function isBlankZero(field: Field, cell: Cell): boolean {
-  const { kind, ...bounds } = fields[field];
-  return cell === 0 && kind !== "text" && excludesZero({ kind, ...bounds });
+  const column = fields[field];
+  return cell === 0 && column.kind !== "text" && excludesZero(column);
 }
 
 /** How people write that there is no value. */
 const isNoData = (cell: Cell): boolean => typeof cell === "string" && /^(no data|n\/a|[-–—])$/i.test(cell);
 
 function readField(field: Field, cell: Cell, unit: string | undefined, system: System): string | number | Money {
-  const { heading, kind, ...bounds } = fields[field];
+  const column = fields[field];
+  const { heading } = column;
   if (cell instanceof BushError) throw cell;
   if (cell === null) throw isMissing(heading);
-  if (kind === "text") return String(cell);
+  if (column.kind === "text") return String(cell);
   if (typeof cell === "boolean") throw mustBe(heading, "a number", cell);
-  if (kind === "money") return readMoney(heading, bounds, cell, unit);
-  const value = readIn(heading, kind, cell, unit, system);
-  checkDomain(heading, { kind, ...bounds }, value, system, cell);
+  if (column.kind === "money") return readMoney(heading, column, cell, unit);
+  const value = readIn(heading, column.kind, cell, unit, system);
+  checkDomain(heading, column, value, system, cell);
   return value;
 }
 

@@ -1,7 +1,7 @@
 import type { Answer, Column } from "../formula";
 import { formula } from "../formula";
 import { gradesArg, motions } from "../grade";
-import { evaluateQuote } from "./evaluateQuote";
+import { evaluateQuote, judgeOf } from "./evaluateQuote";
 import type { Evaluation } from "./evaluateQuote";
 import { labelOf } from "./quotePrice";
 import { quotesArg } from "./quoteTable";
@@ -69,7 +69,7 @@ export const quoteRanking = formula(
   },
   ({ quotes: table, pressure, speed, temperature, motion, grades: library }, system = "metric"): Answer[][] => {
     const duty = { pressure, speed, temperature, motion };
-    const setting = { duty, library, label: currencyOf(table), system };
+    const setting = { duty, library, label: currencyOf(table), judge: judgeOf(duty, system) };
     const all = table.quotes.map((quote) => evaluateQuote(quote, setting));
     const ranked = all.filter((e) => e.cost !== undefined).sort((a, b) => a.cost! - b.cost!);
     const rest = all.filter((e) => e.cost === undefined);
@@ -105,7 +105,8 @@ function rankedLines(ranked: readonly Evaluation[]): Answer[][] {
 
 function line(e: Evaluation, rank: number | string): Answer[] {
   const { quote } = e;
-  const cell = (...fields: Field[]) => fields.map((field) => quote.faults.get(field)).find(Boolean);
+  const cell = (...fields: Field[]) =>
+    quote.faults.size === 0 ? undefined : fields.map((field) => quote.faults.get(field)).find(Boolean);
   return [
     rank,
     cell("part") ?? quote.part ?? "",
