@@ -9,7 +9,7 @@ import type { Place, ReadCell } from "../port/sheet";
 export function showSelection(strip: HTMLElement, spoken: HTMLElement, port: GridPort, metadata: Metadata): void {
   const update = (): void => {
     const place = port.selection();
-    const cell = place && port.read({ ...place, rows: 1, cols: 1 })[0]?.[0];
+    const cell = port.read({ ...place, rows: 1, cols: 1 })[0]?.[0];
     if (!cell) return;
     const at = addressOf(place.row, place.col);
     const fault = faultOf(port, place, cell);

@@ -134,6 +134,15 @@ test("selecting an error shows its message, inside a spill and where it came in 
   await eventually(async () => expect(await sheet.strip()).not.toContain("#VALUE!"));
 });
 
+test("a sheet opened by its tab is the one that the strip speaks of, and has the keyboard", async () => {
+  for (const name of ["Quotes", "Worked example"]) {
+    await sheet.page.getByText(name, { exact: true }).last().click();
+    await eventually(async () => expect(await sheet.strip()).toContain(`A1 on ${name}`));
+    await sheet.page.keyboard.press("ArrowDown");
+    await eventually(async () => expect(await sheet.strip()).toContain(`A2 on ${name}`));
+  }
+});
+
 test("a message does not outlive the formula that made it", async () => {
   const at = { sheet: "Start here", row: 30, col: 1 };
   const error = async () => (await sheet.cell("Start here", "B31")).error;

@@ -60,5 +60,9 @@ export function mountGrid(
   api.createWorkbook(snapshotOf(book));
   addRules(api, book);
   fitRows(api, book);
-  return { port: gridPort(api), focus: () => univer.__getInjector().get(ILayoutService).focus() };
+  const focus = (): void => univer.__getInjector().get(ILayoutService).focus();
+  // a click on a sheet's tab would leave the keyboard there; one that came from the pane leaves it in the pane
+  const back = (): void => void (container.contains(document.activeElement) && focus());
+  api.addEvent(api.Event.ActiveSheetChanged, () => setTimeout(back));
+  return { port: gridPort(api), focus };
 }

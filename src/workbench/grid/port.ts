@@ -12,7 +12,7 @@ const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
 
 /** The port of the local sheet; it answers at once. */
 export interface GridPort extends SheetPort {
-  selection(): Place | undefined;
+  selection(): Place;
   read(place: Place): ReadCell[][];
   tables(): readonly NamedTable[];
 }
@@ -34,8 +34,9 @@ export function gridPort(api: FUniver): GridPort {
   const port: GridPort = {
     selection() {
       const sheet = book().getActiveSheet();
-      const range = sheet.getSelection()?.getActiveRange();
-      return range ? placeOf(sheet.getSheetName(), range.getRange()) : undefined;
+      // a sheet shown for the first time has its first cell selected, but says so only later
+      const range = sheet.getSelection()?.getActiveRange() ?? sheet.getRange(0, 0);
+      return placeOf(sheet.getSheetName(), range.getRange());
     },
     read(place) {
       const { sheet } = place;
