@@ -11,6 +11,8 @@ const out = path.resolve(root, values.out);
 
 rmSync(out, { recursive: true, force: true });
 mkdirSync(path.join(out, "functions"), { recursive: true });
-for (const page of pages()) writeFileSync(path.join(out, page.file), pageText(page));
+const written = pages();
+for (const page of written) writeFileSync(path.join(out, page.file), pageText(page));
 cpSync(path.join(root, "scripts/site/site.css"), path.join(out, "site.css"));
 cpSync(path.join(root, "assets/icon-32.png"), path.join(out, "icon-32.png"));
+console.log(`${written.length} pages written: ${path.relative(root, out)}`);
