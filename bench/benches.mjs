@@ -2,7 +2,7 @@ import { loadFunctions } from "../scripts/host.mjs";
 import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { all, create } from "mathjs";
-import { againstLoops, growthsBesideLoops } from "./loops.mjs";
+import { againstLoops, growthsBesideLoops, pressureColumns } from "./loops.mjs";
 import { best, bestOfEach } from "./timing.mjs";
 
 const { call } = loadFunctions();
@@ -97,7 +97,7 @@ const growths = [
 function pressureAgainstNaiveUnits() {
   const math = create(all);
   const rows = 1000;
-  const columns = [column(rows, (i) => 100 + i), column(rows, (i) => 10 + (i % 50)), column(rows, (i) => 8 + (i % 40))];
+  const columns = pressureColumns(rows);
   const naive = () =>
     columns[0].map(([load], i) =>
       math.evaluate(`${load} N / (${columns[1][i][0]} mm * ${columns[2][i][0]} mm)`).toNumber("MPa"),
@@ -114,14 +114,13 @@ function pressureAgainstNaiveUnits() {
 
 function textAgainstNumbers() {
   const rows = 10_000;
-  const [bore, length] = [column(rows, (i) => 10 + (i % 50)), column(rows, (i) => 8 + (i % 40))];
-  const plain = column(rows, (i) => 100 + i);
-  const typed = column(rows, (i) => `${100 + i} lbf`);
+  const [plain, bore, length] = pressureColumns(rows);
+  const typed = plain.map(([load]) => [`${load} lbf`]);
   const [text, numbers] = bestOfEach([typed, plain].map((load) => () => call("PRESSURE", load, bore, length)));
   return { name: "a column typed with its unit, against plain numbers", ratio: text / numbers, limit: 10 };
 }
 
-/** From nothing to the first answer, against reading a script of the same size that does nothing. */
+/** From nothing to the first answer. */
 function startUp() {
   const start = performance.now();
   loadFunctions().call("PRESSURE", 800, 20, 15);
@@ -134,10 +133,10 @@ const size = (file, limit) => () => {
   return { name: `${file} gzipped, in kB`, ratio: kB, limit };
 };
 
-/** Heap left behind and taken at most by one call over 100 000 rows, against the answer's own size. */
+/** Heap that an answer of 100 000 rows holds, against that of a bare loop. */
 function memory() {
   const rows = 100_000;
-  const columns = [column(rows, (i) => 100 + i), column(rows, (i) => 10 + (i % 50)), column(rows, (i) => 8 + (i % 40))];
+  const columns = pressureColumns(rows);
   call("PRESSURE", ...columns);
   const heap = () => (globalThis.gc?.(), process.memoryUsage().heapUsed / 1e6);
   const before = heap();

@@ -44,6 +44,10 @@ const loops = {
   },
 };
 
+/** One row of inputs of PRESSURE, and columns of them. */
+export const pressureInputs = loops.PRESSURE.cells;
+export const pressureColumns = (rows) => columnsOf(pressureInputs, rows);
+
 const columnsOf = (cells, rows) =>
   cells(0).map((_, column) => Array.from({ length: rows }, (__, row) => [cells(row)[column]]));
 

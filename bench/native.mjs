@@ -6,11 +6,11 @@ import { chromium } from "playwright-core";
 import { browserPath } from "../scripts/browser.mjs";
 import { loadFunctions } from "../scripts/host.mjs";
 import { serve } from "../scripts/serve.mjs";
+import { pressureColumns, pressureInputs } from "./loops.mjs";
 import { best } from "./timing.mjs";
 
 const { call } = loadFunctions();
 const rows = 5000;
-const inputs = (i) => [100 + i, 10 + (i % 50), 8 + (i % 40)];
 const dist = path.join(import.meta.dirname, "../dist");
 const flags = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"];
 
@@ -22,7 +22,7 @@ export async function localGrid() {
   const page = await browser.newPage();
   await page.goto(server.url);
   await page.waitForFunction(() => "bushcell" in globalThis, null, { timeout: 60_000 });
-  const table = Array.from({ length: rows }, (_, i) => inputs(i));
+  const table = Array.from({ length: rows }, (_, i) => pressureInputs(i));
   const times = await page.evaluate(timeInPage, { table, rows });
   await browser.close();
   await server.close();
@@ -75,7 +75,7 @@ export async function libreOffice() {
     const file = path.join(folder, `${name}.fods`);
     const lines = Array.from(
       { length: count },
-      (_, i) => `<table:table-row>${inputs(i).map(cell).join("")}${fourth(i)}</table:table-row>`,
+      (_, i) => `<table:table-row>${pressureInputs(i).map(cell).join("")}${fourth(i)}</table:table-row>`,
     );
     writeFileSync(file, flat(lines.join("")));
     const start = performance.now();
@@ -86,7 +86,7 @@ export async function libreOffice() {
   };
   time("warm", () => cell(1));
   const native = time("native", formula) - time("plain", () => cell(1));
-  const columns = [0, 1, 2].map((k) => Array.from({ length: count }, (_, i) => [inputs(i)[k]]));
+  const columns = pressureColumns(count);
   const ours = best(() => call("PRESSURE", ...columns), { rounds: 5, least: 300 });
   return {
     name: `one call over ${count} rows, against what as many native formulas add in LibreOffice`,

@@ -6,21 +6,25 @@ import { kinds } from "../src/core/kinds";
 import type { Kind, System } from "../src/core/kinds";
 import { sourceTitle } from "../src/core/sources";
 import { answer } from "../src/edge/sheet";
+import { gathered } from "./gathered";
 
 /** docs/functions.md: every function with its arguments, formula, an executed example and its source. */
 export function functionReference(catalogue: readonly Formula[]): string {
-  const families = [...new Set(catalogue.map((f) => f.spec.family))];
+  const families = familiesOf(catalogue);
   const index = families.map(
-    (family) =>
-      `- ${family}: ${membersOf(catalogue, family)
-        .map((f) => `[${f.spec.id}](#${f.spec.id.toLowerCase()})`)
-        .join(", ")}`,
+    ([family, members]) =>
+      `- ${family}: ${members.map((f) => `[${f.spec.id}](#${f.spec.id.toLowerCase()})`).join(", ")}`,
   );
-  const sections = families.map((family) => [`# ${family}`, ...membersOf(catalogue, family).map(section)].join("\n\n"));
+  const sections = families.map(([family, members]) => [`# ${family}`, ...members.map(section)].join("\n\n"));
   return `<!-- Written by \`npm run sync\` from the specs in src/core; edits here are lost. -->\n\n# Functions\n\n${index.join("\n")}\n\n${sections.join("\n\n")}\n`;
 }
 
-const membersOf = (catalogue: readonly Formula[], family: string) => catalogue.filter((f) => f.spec.family === family);
+/** The families in the catalogue's order, each with its functions. */
+export const familiesOf = (catalogue: readonly Formula[]): [family: string, members: Formula[]][] =>
+  [...new Set(catalogue.map((f) => f.spec.family))].map((family) => [
+    family,
+    catalogue.filter((f) => f.spec.family === family),
+  ]);
 
 /** One function's section, its own heading included; links lead to headings of the same page. */
 const section = (f: Formula): string =>
@@ -78,10 +82,8 @@ export function answered(f: Formula, given: readonly unknown[], units: System = 
 
 /** The answer's cells; an error reads "#VALUE! message". */
 export function rowsOf(f: Formula, given: readonly unknown[], units: System): unknown[][] {
-  const args = Object.values<Arg>(f.spec.args);
-  const rest = args.findIndex((arg) => arg.kind === "rest");
-  if (rest >= 0) return answer(f, [...given.slice(0, rest), given.slice(rest).map((x) => [[x]])], plainHost);
-  const room = args.map((_, i) => given[i] ?? null);
+  const handed = gathered(f, given);
+  const room = Object.keys(f.spec.args).map((_, i) => handed[i] ?? null);
   return answer(f, [...room, units], plainHost);
 }
 
@@ -105,4 +107,4 @@ const plainHost = { error: (code: string, message?: string) => `${code} ${messag
 
 const shown = (value: unknown): string =>
   typeof value === "number" ? String(Number(value.toPrecision(6))) : String(value);
-const cell = (text: string): string => text.replaceAll("|", "\\|");
+export const cell = (text: string): string => text.replaceAll("|", "\\|");

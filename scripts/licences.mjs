@@ -4,7 +4,7 @@
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { describePackage, installedWith, mayShip } from "./licences/shipped.mjs";
+import { describePackage, installedWith, refusalOf } from "./licences/shipped.mjs";
 
 const root = path.join(import.meta.dirname, "..");
 const notices = path.join(root, "dist/third-party-notices.txt");
@@ -21,9 +21,8 @@ for (const { name, version, licence, where } of [...shipped, ...installed]) {
 }
 const packages = [...all.values()].sort((a, b) => (a.name < b.name ? -1 : 1));
 for (const { name, version, licence, where } of packages) console.log(`${name} ${version}: ${licence}; ${where}`);
-const refused = packages.filter(({ licence }) => !mayShip(licence));
-if (refused.length > 0)
-  stop(`No licence to ship: ${refused.map((p) => `${p.name} (${p.licence || "none named"})`).join(", ")}`);
+const refusal = refusalOf(packages);
+if (refusal) stop(refusal);
 
 const counts = new Map();
 for (const { licence } of packages) counts.set(licence, (counts.get(licence) ?? 0) + 1);

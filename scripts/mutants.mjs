@@ -8,7 +8,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { mutationsOf } from "./mutants/mutations.mjs";
-import { report } from "./mutants/report.mjs";
+import { report, score } from "./mutants/report.mjs";
 
 const root = path.join(import.meta.dirname, "..");
 const string = { type: "string" };
@@ -81,13 +81,9 @@ function record(mutation, noticed) {
 
 await Promise.all(Array.from({ length: Number(values.workers) }, runWorker));
 const survivors = outcomes.filter(({ noticed }) => !noticed);
-console.log(`${outcomes.length} faults planted, ${survivors.length} not noticed: ${percent(outcomes)} %.`);
+console.log(`${outcomes.length} faults planted, ${survivors.length} not noticed: ${score(outcomes)} %.`);
 if (!values.only) {
   const judged = JSON.parse(readFileSync(path.join(root, "scripts/mutants/judged.json"), "utf8"));
   writeFileSync(path.join(root, "docs/mutation.md"), report(outcomes, judged, root));
 }
 process.exit(0);
-
-function percent(found) {
-  return ((100 * found.filter(({ noticed }) => noticed).length) / found.length).toFixed(1);
-}

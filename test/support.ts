@@ -1,3 +1,4 @@
+import { gathered } from "../scripts/gathered";
 import type { Arg, Formula } from "../src/core/formula";
 import { isNumberArg } from "../src/core/formula";
 import { kinds } from "../src/core/kinds";
@@ -15,13 +16,18 @@ export class CellError {
 
 export const host = { error: (code: string, message?: string) => new CellError(code, message) };
 
+/** The message of an answer whose first cell is an error. */
+export const message = (cells: unknown[][]): string | undefined => (cells[0]![0] as CellError).message;
+
+/** FITTABLE's arguments up to the grade: a bush 20/23 pressed into an H7 housing, on an f7 shaft. */
+export const pressedBush = (boreZone = "E10") => [20, boreZone, 23, "+0.05/+0.10", "H7", "f7"];
+
 export type Typed = number | string | readonly (readonly unknown[])[];
 
 /** Calls a formula with arguments as typed in a sheet, `units` last where given; what follows a rest argument is gathered. */
 export function call(f: Formula, given: readonly unknown[], units?: System): unknown[][] {
   const args = Object.values<Arg>(f.spec.args);
-  const rest = args.findIndex((arg) => arg.kind === "rest");
-  const shaped = rest < 0 ? padTo(given, args.length) : [...given.slice(0, rest), given.slice(rest).map((x) => [[x]])];
+  const shaped = padTo(gathered(f, given), args.length);
   return answer(f, units ? [...shaped, units] : shaped, host);
 }
 

@@ -1,7 +1,7 @@
 /** third-party-notices.txt for a built folder: name, version, licence and licence text of every package in its bundles. */
 import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { describePackage, mayShip } from "./shipped.mjs";
+import { describePackage, refusalOf } from "./shipped.mjs";
 
 const listed = /^packages-in-(.*)\.json$/;
 
@@ -16,9 +16,8 @@ export function writeNotices(folder) {
     rmSync(file);
   }
   const packages = [...parts].map(([place, where]) => ({ ...describePackage(place), where })).sort(byName);
-  const refused = packages.filter(({ licence }) => !mayShip(licence));
-  if (refused.length > 0)
-    throw new Error(`no licence to ship: ${refused.map((p) => `${p.name} (${p.licence || "none named"})`).join(", ")}`);
+  const refusal = refusalOf(packages);
+  if (refusal) throw new Error(refusal);
   writeFileSync(path.join(folder, "third-party-notices.txt"), noticesOf(packages));
   return packages;
 }

@@ -67,6 +67,13 @@ export const mayShip = (licence) =>
     .split(/\s+OR\s+/)
     .some((choice) => choice.split(/\s+AND\s+/).every((one) => allowed.has(one.trim())));
 
+/** Why some packages may not be shipped; nothing where all may. */
+export function refusalOf(packages) {
+  const refused = packages.filter(({ licence }) => !mayShip(licence));
+  if (refused.length === 0) return undefined;
+  return `no licence to ship: ${refused.map((p) => `${p.name} (${p.licence || "none named"})`).join(", ")}`;
+}
+
 /** The packages of `dependencies` and all that they bring, from the lockfile: what the npm package has installed with it. */
 export function installedWith(root) {
   const { packages } = JSON.parse(readFileSync(path.join(root, "package-lock.json"), "utf8"));

@@ -15,7 +15,7 @@ export function report(outcomes, judged, root) {
   const survivors = placed
     .filter(({ noticed }) => !noticed)
     .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.from - b.from));
-  const judgementOf = ({ at, was, now }) => judged[`${at}: ${was} → ${now}`] ?? judged[at];
+  const judgementOf = ({ at, was, now }) => judged[`${at}: ${was} → ${now}`];
   const open = survivors.filter((survivor) => !judgementOf(survivor));
   const day = new Date().toISOString().slice(0, 10);
   return `<!-- Written by \`npm run mutants\`; edits here are lost. -->
@@ -46,8 +46,11 @@ const partOf = (at) =>
 
 function row(part, own) {
   const noticed = own.filter((one) => one.noticed).length;
-  return `| ${part} | ${own.length} | ${noticed} | ${((100 * noticed) / own.length).toFixed(1)} % |`;
+  return `| ${part} | ${own.length} | ${noticed} | ${score(own)} % |`;
 }
+
+/** Per cent of the faults that some test noticed. */
+export const score = (found) => ((100 * found.filter(({ noticed }) => noticed).length) / found.length).toFixed(1);
 
 const code = (text) => `\`${text.replaceAll("|", "\\|").replace(/\s+/g, " ")}\``;
 const survivorRow = ({ at, line, was, now }, judgement) =>

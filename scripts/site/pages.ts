@@ -4,13 +4,13 @@ import { catalogue } from "../../src/core";
 import type { Formula } from "../../src/core/formula";
 import { kinds } from "../../src/core/kinds";
 import { properties, ratings } from "../../src/core/grade/properties";
-import { descriptionOf, seeAlso } from "../functionPages";
+import { cell, descriptionOf, familiesOf, seeAlso } from "../functionPages";
 import { errorsOf } from "./errors";
 import { html, withAnswers } from "./markdown";
 import type { Page } from "./page";
 
 const guide = path.join(import.meta.dirname, "../../docs/guide");
-export const functionFile = (id: string): string => `${id.toLowerCase()}.html`;
+const functionFile = (id: string): string => `${id.toLowerCase()}.html`;
 
 /** Every page of the site. */
 export function pages(): Page[] {
@@ -34,11 +34,10 @@ function guidePages(): Page[] {
 const titleIn = (markdown: string): string => /^# (.*)$/m.exec(markdown)![1]!;
 
 function functionIndex(): Page {
-  const families = [...new Set(catalogue.map((f) => f.spec.family))];
-  const sections = families.map((family) => {
-    const own = catalogue.filter((f) => f.spec.family === family);
-    return `## ${family}\n\n${own.map(({ spec }) => `- [${spec.id}](${functionFile(spec.id)}): ${spec.text}`).join("\n")}`;
-  });
+  const sections = familiesOf(catalogue).map(
+    ([family, members]) =>
+      `## ${family}\n\n${members.map(({ spec }) => `- [${spec.id}](${functionFile(spec.id)}): ${spec.text}`).join("\n")}`,
+  );
   const text = `# Functions\n\nWritten as \`BUSH.NAME\` in Excel and the local sheet, \`BUSH_NAME\` in Google Sheets. Every argument takes one value or a range.\n\n${sections.join("\n\n")}`;
   return { file: "functions/index.html", title: "Functions", body: html(text) };
 }
@@ -68,6 +67,6 @@ const propertyTable = [
   ...properties.map((p) => {
     const unit =
       p.kind in kinds ? kinds[p.kind as keyof typeof kinds].metric : kindWords[p.kind as keyof typeof kindWords];
-    return `| ${p.heading} | ${unit} | ${p.text.replaceAll("|", "\\|")} |`;
+    return `| ${p.heading} | ${unit} | ${cell(p.text)} |`;
   }),
 ].join("\n");

@@ -6,6 +6,7 @@ import { catalogue } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
 import { addressOf, areaOf } from "../../src/port/address";
 import type { Area } from "../../src/port/address";
+import { gathered } from "../gathered";
 import type { FileBook, FileSheet, FileTable } from "./book";
 
 export class CellError {
@@ -203,8 +204,7 @@ function bush(id: string, given: readonly Grid[]): Grid {
   const f = formulas.get(id);
   if (!f) throw new Error(`no function BUSH.${id}`);
   const raw = given.map((grid) => (grid.length === 0 ? null : grid.map((line) => line.map(asGiven))));
-  const rest = Object.values(f.spec.args).findIndex((arg) => (arg as { kind: string }).kind === "rest");
-  return answer(f, rest < 0 ? raw : [...raw.slice(0, rest), raw.slice(rest)], host) as Grid;
+  return answer(f, gathered(f, raw), host) as Grid;
 }
 const asGiven = (cell: Value): unknown => (cell instanceof CellError ? cell.code : cell);
 

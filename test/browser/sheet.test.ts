@@ -5,6 +5,7 @@ import quotes from "../../data/greenhouse/quotes.json";
 import { fitTable as fitTableFormula } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
 import { root } from "../package/run";
+import { pressedBush } from "../support";
 import { corner, eventually, openSheet } from "./page";
 import type { Opened } from "./page";
 
@@ -21,22 +22,7 @@ const { functions } = JSON.parse(readFileSync(path.join(root, "dist/functions.js
 const fitTable = (hot: number) =>
   answer(
     fitTableFormula,
-    [
-      20,
-      "E10",
-      23,
-      "+0.05/+0.10",
-      "H7",
-      "f7",
-      "Demo Sorrel",
-      "aluminium alloy",
-      "carbon steel",
-      -20,
-      hot,
-      null,
-      null,
-      40,
-    ],
+    [...pressedBush(), "Demo Sorrel", "aluminium alloy", "carbon steel", -20, hot, null, null, 40],
     { error: (code) => code },
   );
 

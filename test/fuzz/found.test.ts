@@ -1,9 +1,8 @@
 import { dutyPv, gradeTable, limitsOfSize, quoteRanking, shortlist, unitOf } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
-import { call, CellError, host } from "../support";
+import { call, host, message } from "../support";
 
 /** Faults that the fuzz run found, each held by a call of its own. */
-const message = (cells: unknown[][]): string | undefined => (cells[0]![0] as CellError).message;
 const thing = { type: "Entity", text: "a thing", properties: {} };
 
 const heading = ["part", "supplier", "grade", "bore", "length", "price", "duty %", "life allowance"];

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import * as core from "../../src/core";
 import type { Formula } from "../../src/core/formula";
 import { readZone } from "../../src/core/fit/zone";
-import { call } from "../support";
+import { call, pressedBush } from "../support";
 
 /** How answers must change with their arguments, whatever the numbers: scaling, direction, and functions that undo each other. */
 const seed = 20261125;
@@ -103,19 +103,9 @@ const runTemp = {
   ...{ bushconductivity: 0.25, shaftconductivity: 45, ends: 1, film: 10 },
 };
 const fitLeast = (state: string, column: number, ...more: unknown[]): number =>
-  call(core.fitTable, [
-    20,
-    "E10",
-    23,
-    "+0.05/+0.10",
-    "H7",
-    "f7",
-    grade,
-    "aluminium alloy",
-    "carbon steel",
-    -20,
-    ...more,
-  ]).find((row) => row[0] === state)![column] as number;
+  call(core.fitTable, [...pressedBush(), grade, "aluminium alloy", "carbon steel", -20, ...more]).find(
+    (row) => row[0] === state,
+  )![column] as number;
 
 describe("direction", () => {
   test("use grows with pressure and with speed", () => {

@@ -2,6 +2,7 @@ import { Linter } from "eslint";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
+import { gathered } from "../../scripts/gathered";
 import { catalogue } from "../../src/core";
 import { parametersOf } from "../../src/core/describe";
 import { isNumberArg, isWhole } from "../../src/core/formula";
@@ -70,12 +71,10 @@ function inExcel({ f, given }: Case): unknown[][] {
   const range = (cells: Given) =>
     (Array.isArray(cells) ? cells : [[cells]]).map((row) => row.map((cell) => (cell === "" ? null : cell)));
   const shaped = (cells: Given) => (cells === undefined ? null : range(cells));
-  const fixed = parametersOf(f.spec).length;
-  const rest = Object.values<Arg>(f.spec.args).findIndex((arg) => arg.kind === "rest");
-  if (rest >= 0) return answer(f, [...given.slice(0, rest).map(shaped), given.slice(rest).map(shaped)], host);
+  const handed = gathered(f, given.map(shaped));
   return answer(
     f,
-    Array.from({ length: fixed }, (_, i) => shaped(given[i])),
+    parametersOf(f.spec).map((_, i) => handed[i] ?? null),
     host,
   );
 }

@@ -10,6 +10,7 @@ import type { Scalar } from "../../src/workbench/book";
 import { greenhouse } from "../../src/workbench/greenhouse/book";
 import { lessons } from "../../src/workbench/greenhouse/lessons";
 import { markStyles, looks, palette } from "../../src/workbench/looks";
+import { pressedBush } from "../support";
 
 const sheetNamed = (name: string) => greenhouse.sheets.find((sheet) => sheet.name === name)!;
 const formulasOf = (name: string): [string, string][] =>
@@ -124,7 +125,7 @@ describe("Fit", () => {
   const direct = (boreZone: string, highest: number) =>
     bush(
       "FITTABLE",
-      ...[20, boreZone, 23, "+0.05/+0.10", "H7", "f7", "Demo Sorrel", "aluminium alloy", "carbon steel", -20, highest],
+      ...[...pressedBush(boreZone), "Demo Sorrel", "aluminium alloy", "carbon steel", -20, highest],
       ...["dry", "pressed", 40],
     );
 

@@ -61,6 +61,6 @@ export function percentText(use: number): string {
   return `${Number(percent.toFixed(digits))} %`;
 }
 
-export function measure(kind: Kind, value: number, system: System): string {
-  return `${Number(fromWorking(kind, value, system).toPrecision(6))} ${kinds[kind][system]}`.trim();
+export function measure(kind: Kind, value: number, system: System, digits = 6): string {
+  return `${Number(fromWorking(kind, value, system).toPrecision(digits))} ${kinds[kind][system]}`.trim();
 }

@@ -1,7 +1,7 @@
 import { checkDomain } from "../../core/domain";
 import { BushError } from "../../core/errors";
 import type { NumberArg } from "../../core/formula";
-import { motions, sleeveDuty, shafts } from "../../core/grade";
+import { measure, motions, sleeveDuty, shafts } from "../../core/grade";
 import type { Duty, Motion } from "../../core/grade";
 import { isDimensional, kinds } from "../../core/kinds";
 import type { Kind, System } from "../../core/kinds";
@@ -130,12 +130,12 @@ export const dutyOf = (texts: Texts, values: Readonly<Record<NumberField, number
 
 /** The value read back, with its unit in the sheet's system; short, for eyes only. */
 export const readBack = (name: NumberField, value: number, system: System): string =>
-  quantityText(numberFields[name].kind, value, system, 6);
+  measure(numberFields[name].kind, value, system);
 
-export const quantityText = (kind: Kind, value: number, system: System, digits = 4): string =>
-  `${numberText(kind, value, system, digits)} ${kinds[kind][system]}`.trim();
-
-export const numberText = (kind: Kind, value: number, system: System, digits = 4): string =>
+/** What the pane computes is shown to four digits. */
+const digits = 4;
+export const quantityText = (kind: Kind, value: number, system: System): string => measure(kind, value, system, digits);
+export const bareNumber = (kind: Kind, value: number, system: System): string =>
   String(Number(fromWorking(kind, value, system).toPrecision(digits)));
 
 /** The same duty in the other unit system: a plain number gets the unit that it had. */

@@ -6,7 +6,7 @@ import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import type { TabName } from "../app";
 import type { DutyState } from "../duty/DutyForm";
-import { numberText, quantityText } from "../duty/fields";
+import { bareNumber, quantityText } from "../duty/fields";
 import type { Spectrum } from "../duty/spectrum";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
@@ -100,7 +100,7 @@ function Moving({ duty, grades, spectrum, system }: MovingProps) {
   const steps = spectrum.steps.map((step) => pointOf(step.duty));
   const said = (kind: "pressure" | "speed" | "pv", value: number) => quantityText(kind, value, system);
   const number = (kind: "pressure" | "speed" | "pv", value: number | undefined) =>
-    value === undefined ? "no data" : numberText(kind, value, system);
+    value === undefined ? "no data" : bareNumber(kind, value, system);
   const headings = [
     "what",
     ...(["pressure", "speed", "pv"] as const).map((kind) => `${kinds[kind].name}, ${kinds[kind][system]}`),

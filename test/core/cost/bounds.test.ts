@@ -1,5 +1,5 @@
 import { landedCost, priceAt, quoteRanking } from "../../../src/core";
-import { call, CellError } from "../../support";
+import { call, CellError, message } from "../../support";
 
 const heading = ["part", "supplier", "grade", "bore", "length", "price", "life allowance"];
 const good = ["A", "S", "Demo Sorrel", 20, 15, 2, 0.3];
@@ -61,7 +61,6 @@ describe("columns of a quote table", () => {
 
 describe("headings of a quote table", () => {
   const rank = (headings: unknown[], row: unknown[]) => call(quoteRanking, [[headings, row], 0.5, 0.1, 20]);
-  const message = (cells: unknown[][]) => (cells[0]![0] as CellError).message;
   test("a cell error in a heading goes through, a blank heading is no column", () => {
     expect((rank([...heading, "#REF!"], [...good, 1])[0]![0] as CellError).code).toBe("#REF!");
     const notes = rank([...heading, null], [...good, 1]).map((line) => line.at(-1));

@@ -3,9 +3,7 @@ import { fitState } from "../../../src/core/fit/fitState";
 import type { Assembly } from "../../../src/core/fit/fitState";
 import { kindOfFit } from "../../../src/core/fit/fitOf";
 import { checkDiameters, heldAtEnds, heldStrain } from "../../../src/core/fit/lame";
-import { call, CellError } from "../../support";
-
-const message = (cells: unknown[][]) => (cells[0]![0] as CellError).message;
+import { call, message, pressedBush } from "../../support";
 
 test("limits that touch are a size without a tolerance; a fit of zero is still of its kind", () => {
   const row = clearance({ boreleast: 20, boregreatest: 20, shaftleast: 19.98, shaftgreatest: 19.98 });
@@ -99,12 +97,7 @@ describe("verdicts at their edges", () => {
   test("cold and hot may be one temperature, not the other way round", () => {
     const at = (cold: number, hot: number) =>
       call(fitTable, [
-        20,
-        "E10",
-        23,
-        "+0.05/+0.10",
-        "H7",
-        "f7",
+        ...pressedBush(),
         "X",
         "carbon steel",
         "carbon steel",

@@ -4,10 +4,10 @@ import { deviation, fitOf, limitsOfSize } from "../../../src/core";
 import { isoDeviations } from "../../../src/core/fit/iso286";
 import { readFit, readZone, ToleranceClass } from "../../../src/core/fit/zone";
 import { answer } from "../../../src/edge/sheet";
+import { message } from "../../support";
 
 const host = { error: (code: string, message?: string) => ({ code, message }) };
 const zone = (letter: string, grade: number, size: number) => isoDeviations(new ToleranceClass(letter, grade), size);
-const message = (out: unknown[][]) => (out[0]![0] as { code: string; message: string }).message;
 
 /** Geometric mean of a range's ends, the D of the standard's formulas; the first range counts from 1 mm. */
 const meanOf = (i: number) => Math.sqrt((i === 0 ? 1 : deviations.upTo[i - 1]!) * deviations.upTo[i]!);
