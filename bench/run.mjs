@@ -4,9 +4,11 @@
  */
 import os from "node:os";
 import { writeFileSync } from "node:fs";
+import { options } from "../scripts/command.mjs";
 import { benches } from "./benches.mjs";
 import { libreOffice, localGrid } from "./native.mjs";
 
+const { print } = options({ print: { type: "boolean", default: false } });
 const results = [];
 for (const bench of [...benches, localGrid, libreOffice]) {
   const result = await measure(bench);
@@ -25,7 +27,7 @@ async function measure(bench, triesLeft = 2) {
   return !result || result.ratio <= result.limit || triesLeft === 0 ? result : measure(bench, triesLeft - 1);
 }
 
-if (!process.argv.includes("--print")) {
+if (!print) {
   const { everyFunction } = await import("./catalogue.mjs");
   const table = everyFunction();
   writeFileSync(new URL("../docs/performance.md", import.meta.url), page(results, table));

@@ -8,15 +8,14 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, renameSync, rmSync } from "node:fs";
 import path from "node:path";
-import { parseArgs } from "node:util";
+import { options, outFolder, stop } from "./command.mjs";
 import { writeNotices } from "./licences/notices.mjs";
 import { checkedAddress, manifestFaults } from "./manifest.mjs";
 
 const root = path.join(import.meta.dirname, "..");
 const string = { type: "string" };
-let values;
+const values = options({ base: string, office: string, only: string, out: string });
 try {
-  ({ values } = parseArgs({ options: { base: string, office: string, only: string, out: string } }));
   if (values.base !== undefined) checkedAddress(values.base);
   if (values.office !== undefined && !existsSync(path.join(values.office, "office.js")))
     throw new Error(`--office must be a folder that holds office.js, got ${values.office}`);
@@ -24,8 +23,9 @@ try {
   stop(error.message);
 }
 
+const out = values.out === undefined ? path.join(root, "dist") : outFolder(root, values.out, "third-party-notices.txt");
+
 // built beside the old folder and then put in its place: a build that fails leaves the old one whole
-const out = path.resolve(root, values.out ?? "dist");
 const fresh = `${out}.new`;
 rmSync(fresh, { recursive: true, force: true });
 const cli = path.join(root, "node_modules/webpack-cli/bin/cli.js");
@@ -58,9 +58,4 @@ function webpackArgs() {
   const env = ["base", "office"].flatMap((name) => (values[name] ? ["--env", `${name}=${values[name]}`] : []));
   const only = (values.only?.split(",") ?? []).flatMap((name) => ["--config-name", name]);
   return [...env, ...only, "--output-path", fresh];
-}
-
-function stop(message) {
-  console.error(message);
-  process.exit(1);
 }

@@ -7,14 +7,14 @@ import { existsSync, readFileSync, rmSync } from "node:fs";
 import { createServer } from "node:https";
 import os from "node:os";
 import path from "node:path";
-import { parseArgs } from "node:util";
 import certificates from "office-addin-dev-certs";
 import handler from "serve-handler";
+import { options, stop } from "./command.mjs";
 import { localAddress, manifestFaults } from "./manifest.mjs";
 
 const root = path.join(import.meta.dirname, "..");
-const { values } = parseArgs({ options: { from: { type: "string", default: "dist" } } });
-const folder = path.resolve(root, values.from);
+const { from } = options({ from: { type: "string", default: "dist" } });
+const folder = path.resolve(root, from);
 
 const manifest = path.join(folder, "manifest.xml");
 if (!existsSync(manifest)) stop(`${folder} holds no manifest.xml: run "npm run build" first.`);
@@ -71,9 +71,4 @@ Mac      Copy the manifest to ~/Library/Containers/com.microsoft.Excel/Data/Docu
 Web      In a workbook: Home > Add-ins > More Add-ins > My Add-ins > Upload My Add-in, choose the manifest.
 
 Then type =BUSH.VERSION() in a cell. docs/try-in-excel.md lists what to try next.`;
-}
-
-function stop(message) {
-  console.error(message);
-  process.exit(1);
 }

@@ -4,6 +4,7 @@
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
+import { stop } from "./command.mjs";
 import { describePackage, installedWith, refusalOf } from "./licences/shipped.mjs";
 
 const root = path.join(import.meta.dirname, "..");
@@ -42,9 +43,4 @@ package has a licence other than MIT, Apache-2.0, BSD or ISC, or names none.
 |---|---|---|---|
 ${rows.map((p) => `| ${p.name} | ${p.version} | ${p.licence} | ${p.where} |`).join("\n")}
 `;
-}
-
-function stop(message) {
-  console.error(message);
-  process.exit(1);
 }

@@ -6,13 +6,14 @@
 import { fork } from "node:child_process";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { parseArgs } from "node:util";
+import { options, stop } from "./command.mjs";
 import { mutationsOf } from "./mutants/mutations.mjs";
 import { report, score } from "./mutants/report.mjs";
 
 const root = path.join(import.meta.dirname, "..");
 const string = { type: "string" };
-const { values } = parseArgs({ options: { only: string, workers: { ...string, default: "2" } } });
+const { only, workers } = options({ only: string, workers: { ...string, default: "2" } });
+if (!/^[1-9]\d*$/.test(workers)) stop(`--workers must be a whole number from 1, got "${workers}"`);
 const patience = 90_000;
 
 const under = (folder, ending) =>
@@ -25,7 +26,8 @@ const under = (folder, ending) =>
 const folders = ["load", "motion", "pv", "heat", "wear", "cost", "fit", "grade"].map((name) => `src/core/${name}`);
 const singles = ["domain", "span", "numbers", "cell", "units"].map((name) => path.join(root, `src/core/${name}.ts`));
 const files = [...folders.flatMap((folder) => under(folder, ".ts")), ...singles];
-const chosen = files.filter((file) => !values.only || path.relative(root, file).startsWith(values.only));
+const chosen = files.filter((file) => path.relative(root, file).startsWith(only ?? ""));
+if (chosen.length === 0) stop(`--only must begin the path of a file of formulas, such as src/core/heat, got "${only}"`);
 const mutations = chosen.flatMap((file) => mutationsOf(file, readFileSync(file, "utf8")));
 
 const isSlow = (file) => /working|units\.test|laws|steps/.test(file);
@@ -79,10 +81,10 @@ function record(mutation, noticed) {
   console.log(`survives ${path.relative(root, file)}:${line}: ${was} → ${now}`);
 }
 
-await Promise.all(Array.from({ length: Number(values.workers) }, runWorker));
+await Promise.all(Array.from({ length: Number(workers) }, runWorker));
 const survivors = outcomes.filter(({ noticed }) => !noticed);
 console.log(`${outcomes.length} faults planted, ${survivors.length} not noticed: ${score(outcomes)} %.`);
-if (!values.only) {
+if (only === undefined) {
   const judged = JSON.parse(readFileSync(path.join(root, "scripts/mutants/judged.json"), "utf8"));
   writeFileSync(path.join(root, "docs/mutation.md"), report(outcomes, judged, root));
 }

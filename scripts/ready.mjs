@@ -6,6 +6,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, statSync } from "node:fs";
 import path from "node:path";
 import { browserPath } from "./browser.mjs";
+import { stop } from "./command.mjs";
 
 const root = path.join(import.meta.dirname, "..");
 const run = (command, args) => spawnSync(command, args, { cwd: root, stdio: "inherit" }).status === 0;
@@ -30,9 +31,4 @@ function installBrowser() {
     run("apt-get", ["update", "-qq"]) &&
     run("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "chromium"]);
   if (!done || !browserPath()) stop(`Debian's chromium could not be installed. ${how}`);
-}
-
-function stop(message) {
-  console.error(message);
-  process.exit(1);
 }

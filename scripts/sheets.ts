@@ -1,7 +1,7 @@
 /** `npm run build:sheets [-- --out=folder]`: the Google Sheets add-on, Code.gs and appsscript.json, into dist/sheets/. */
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { parseArgs } from "node:util";
+import { options } from "./command.mjs";
 import webpack from "webpack";
 import { catalogue } from "../src/core";
 import { functionText, parametersOf, resultText } from "../src/core/describe";
@@ -11,7 +11,7 @@ import { writeNotices } from "./licences/notices.mjs";
 import { ListPackages } from "./licences/shipped.mjs";
 
 const root = path.join(import.meta.dirname, "..");
-const { values } = parseArgs({ options: { out: { type: "string", default: "dist/sheets" } } });
+const values = options({ out: { type: "string", default: "dist/sheets" } });
 const out = path.resolve(root, values.out);
 
 /** The core and its edge as one script that leaves one global, in a form of the language that Apps Script has long read. */

@@ -1,13 +1,13 @@
 /** `npm run docs [-- --out=folder]`: the documentation as plain pages, into dist/docs. Its examples are executed as it is written. */
 import { cpSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { parseArgs } from "node:util";
+import { options, outFolder } from "./command.mjs";
 import { pages } from "./site/pages";
 import { pageText } from "./site/page";
 
 const root = path.join(import.meta.dirname, "..");
-const { values } = parseArgs({ options: { out: { type: "string", default: "dist/docs" } } });
-const out = path.resolve(root, values.out);
+const { out: asked } = options({ out: { type: "string", default: "dist/docs" } });
+const out = outFolder(root, asked, "site.css");
 
 rmSync(out, { recursive: true, force: true });
 mkdirSync(path.join(out, "functions"), { recursive: true });

@@ -5,16 +5,14 @@
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { parseArgs } from "node:util";
+import { options } from "./command.mjs";
 import { books } from "./workbooks/books";
 import { writeBook } from "./workbooks/write";
 
-const { values } = parseArgs({
-  options: {
-    out: { type: "string", default: "workbooks" },
-    "offer-add-in": { type: "boolean", default: false },
-    uncomputed: { type: "boolean", default: false },
-  },
+const values = options({
+  out: { type: "string", default: "workbooks" },
+  "offer-add-in": { type: "boolean", default: false },
+  uncomputed: { type: "boolean", default: false },
 });
 const settings = { nativeUncomputed: values.uncomputed };
 const out = path.resolve(import.meta.dirname, "..", values.out);

@@ -8,8 +8,8 @@ import { faultIn, hostileCall } from "./hostile";
  * Whatever comes in, only finite numbers, text and named errors come out. FUZZ_CALLS and FUZZ_SEED in the environment
  * ask for more calls or others; a failure prints the seed and the smallest call that fails.
  */
-const calls = Number(process.env["FUZZ_CALLS"] ?? 200_000);
-const seed = Number(process.env["FUZZ_SEED"] ?? 20261125);
+const calls = wholeNumber("FUZZ_CALLS", 200_000);
+const seed = wholeNumber("FUZZ_SEED", 20261125);
 const isError = (cell: unknown): boolean => cell instanceof CellError;
 
 const each = catalogue.map((f) => [f.spec.id, f] as const);
@@ -24,3 +24,9 @@ test.each(each)("%s", (_, f) => {
     { numRuns, seed },
   );
 });
+
+function wholeNumber(name: string, otherwise: number): number {
+  const text = process.env[name] ?? String(otherwise);
+  if (!/^[1-9]\d*$/.test(text)) throw new Error(`${name} must be a whole number from 1, got "${text}"`);
+  return Number(text);
+}

@@ -92,6 +92,19 @@ test("a wrong option is refused before anything is built", () => {
   expect(existsSync(path.join(folder, "none"))).toBe(false);
 });
 
+test.each([
+  ["build", "scripts/build.mjs"],
+  ["docs", "node_modules/jiti/lib/jiti-cli.mjs", "scripts/site.ts"],
+])("npm run %s empties no folder but its own", (_, script, ...args) => {
+  const kept = temporaryFolder();
+  writeFileSync(path.join(kept, "mine.txt"), "kept");
+  for (const place of [kept, "", ".", "src"]) {
+    const { code, err } = node(script, ...args, `--out=${place}`);
+    expect([place, code, err]).toEqual([place, 1, expect.stringContaining(`--out must be a new or empty folder`)]);
+  }
+  expect(readFileSync(path.join(kept, "mine.txt"), "utf8")).toBe("kept");
+});
+
 describe("npm run dev:excel", () => {
   const home = temporaryFolder();
   let server: ReturnType<typeof spawn>;

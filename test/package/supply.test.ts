@@ -73,3 +73,14 @@ test.each(["index.html", "taskpane.html", "help.html"])(
     );
   },
 );
+
+test.each([
+  ["--only=src/core/nowhere", "--only must begin the path of a file of formulas"],
+  ["--workers=two", '--workers must be a whole number from 1, got "two"'],
+  ["--quick", "Unknown option '--quick'"],
+])("npm run mutants, asked for %s, says what it takes and writes nothing", (option, told) => {
+  const before = readFileSync(path.join(root, "docs/mutation.md"), "utf8");
+  const { code, err } = node("scripts/mutants.mjs", option);
+  expect([code, err]).toEqual([1, expect.stringContaining(told)]);
+  expect(readFileSync(path.join(root, "docs/mutation.md"), "utf8")).toBe(before);
+});
