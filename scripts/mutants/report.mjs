@@ -14,7 +14,7 @@ export function report(outcomes, judged, root) {
   });
   const survivors = placed
     .filter(({ noticed }) => !noticed)
-    .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.from - b.from));
+    .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.from - b.from || (a.now < b.now ? -1 : 1)));
   const judgementOf = ({ at, was, now }) => judged[`${at}: ${was} → ${now}`];
   const open = survivors.filter((survivor) => !judgementOf(survivor));
   const day = new Date().toISOString().slice(0, 10);

@@ -211,6 +211,7 @@ describe("sizing at its edges", () => {
     expect(rpm(6000)).toBeCloseTo((60_000 * 0.12) / 20 / (Math.PI * 20), 9);
     expect(rpm(6000 * (1 + 1e-10))).toBeCloseTo((60_000 * 0.12) / 20 / (Math.PI * 20), 6);
     expect((rpm(6001) as CellError).message).toContain("no shaft speed is allowed");
+    expect((rpm(10_000) as CellError).message).toContain("running pressure 33.3333 MPa is above its limit 20 MPa");
   });
   test("without load or speed the PV limit is not asked for; with a little it is", () => {
     expect(one(call(greatestRpm, ["no PV", 0, 20, 15, null, table]))).toBeCloseTo((60_000 * 1.1) / (Math.PI * 20), 9);
