@@ -150,6 +150,17 @@ export type Family =
   | "Wear and cost"
   | "Units and teaching";
 
+/** A symbol that a working defines on its way to the result: its unit in the metric system and what it is. */
+export interface Between {
+  readonly unit: string;
+  readonly text: string;
+}
+/** A figure out of data: its value, and what it is and where it comes from. */
+export interface Lookup {
+  readonly value: Measure;
+  readonly text: string;
+}
+
 /** The one description of a calculation: validation, units, hints, docs, labels and worked steps all come from it. */
 export interface Spec<A extends Args = Args> {
   readonly id: string;
@@ -165,10 +176,10 @@ export interface Spec<A extends Args = Args> {
    * A function of the values where a choice or a left-out argument decides which lines hold.
    */
   readonly working?: readonly string[] | ((values: Values<A>) => readonly string[]);
-  /** Units of symbols that only the working has. */
-  readonly between?: Readonly<Record<string, string>>;
+  /** Symbols that only the working has. */
+  readonly between?: Readonly<Record<string, Between>>;
   /** Symbols of the working that come from data, not from an argument: a grade's limit, say. */
-  readonly lookups?: (values: Values<A>) => Readonly<Record<string, Measure>>;
+  readonly lookups?: (values: Values<A>) => Readonly<Record<string, Lookup>>;
   readonly source: Source | readonly Source[];
   /** Arguments as typed in a sheet, metric, without `units`; a range is an array of rows. */
   readonly example: readonly (number | string | readonly (readonly (number | string)[])[])[];

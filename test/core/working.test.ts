@@ -61,7 +61,7 @@ function evaluateWorking(f: Formula, values: Given): number[] {
   const scope = new Map<string, unknown>([["ln", Math.log]]);
   for (const [name, arg] of Object.entries<Arg>(f.spec.args))
     if (isNumberArg(arg) && values[name] !== undefined) scope.set(arg.symbol, values[name]);
-  for (const [symbol, { value }] of Object.entries(f.spec.lookups?.(values) ?? {})) scope.set(symbol, value);
+  for (const [symbol, { value }] of Object.entries(f.spec.lookups?.(values) ?? {})) scope.set(symbol, value.value);
   for (const line of workingOf(f, values)) math.evaluate(line, scope);
   return resultSymbols(f.spec.result).map(({ symbol }) => scope.get(symbol) as number);
 }
@@ -116,6 +116,13 @@ describe.each(worked)("%s", (_, f) => {
     expect(defined.slice(-results.length)).toEqual(results);
     for (const symbol of defined.slice(0, -results.length)) expect(Object.keys(f.spec.between ?? {})).toContain(symbol);
     for (const symbol of defined) expect(symbols).not.toContain(symbol);
+  });
+
+  test("every symbol that no argument explains says what it is", () => {
+    const told = [...Object.values(f.spec.between ?? {}), ...Object.values(f.spec.lookups?.(example) ?? {})];
+    const texts = told.map(({ text }) => text);
+    for (const text of texts) expect(text).toMatch(/^\p{Lu}[^;.]{3,}[^;.\s]$/u);
+    expect(new Set(texts).size).toBe(texts.length);
   });
 
   test("it uses plain operators and few functions only", () => {

@@ -32,7 +32,10 @@ export const clearance = formula(
       "R_min = Cm - t",
       "R_max = Cm + t",
     ],
-    between: { Cm: "mm", t: "mm" },
+    between: {
+      Cm: { unit: "mm", text: "Mean clearance" },
+      t: { unit: "mm", text: "Root sum square of the half tolerances" },
+    },
     source: [
       { key: "iso286", at: "terms: clearance, interference, limits of size" },
       { key: "practice", at: "root sum square of half tolerances: independent sizes, each centred in its tolerance" },

@@ -35,10 +35,10 @@ export const fitOf = formula(
     lookups: (values) => {
       const { hole, shaft } = deviations(values);
       return {
-        EI: new Measure(hole.lower, "length"),
-        ES: new Measure(hole.upper, "length"),
-        ei: new Measure(shaft.lower, "length"),
-        es: new Measure(shaft.upper, "length"),
+        EI: { value: new Measure(hole.lower, "length"), text: "Lower limit deviation of the hole" },
+        ES: { value: new Measure(hole.upper, "length"), text: "Upper limit deviation of the hole" },
+        ei: { value: new Measure(shaft.lower, "length"), text: "Lower limit deviation of the shaft" },
+        es: { value: new Measure(shaft.upper, "length"), text: "Upper limit deviation of the shaft" },
       };
     },
     working: ["C_min = EI - es", "C_max = ES - ei"],

@@ -27,7 +27,10 @@ export const limitsOfSize = formula(
     },
     lookups: (values) => {
       const { lower, upper } = deviations(values);
-      return { e_l: new Measure(lower, "length"), e_u: new Measure(upper, "length") };
+      return {
+        e_l: { value: new Measure(lower, "length"), text: "Lower limit deviation" },
+        e_u: { value: new Measure(upper, "length"), text: "Upper limit deviation" },
+      };
     },
     working: ["D_min = D + e_l", "D_max = D + e_u"],
     source: { key: "iso286", at: "Tables 1 to 5; limits of size" },

@@ -24,7 +24,10 @@ export const complianceLines = [
   "ch = ((Dh^2 + D^2) / (Dh^2 - D^2) + νh) / Eh",
   "cb = ((D^2 + d^2) / (D^2 - d^2) - ν) / E",
 ] as const;
-export const complianceUnits = { ch: "1/MPa", cb: "1/MPa" } as const;
+export const complianceUnits = {
+  ch: { unit: "1/MPa", text: "Compliance of the housing" },
+  cb: { unit: "1/MPa", text: "Compliance of the bush" },
+} as const;
 
 interface Given {
   readonly bore: number;

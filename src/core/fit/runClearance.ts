@@ -46,7 +46,11 @@ export const runClearance = formula(
       "Δd = d * ε - κ * (max(0, δ) - max(0, δ0))",
       "C = C0 + Δd - (d - C0) * αs * (T - T0)",
     ],
-    between: { ε: "", δ: "mm", Δd: "mm" },
+    between: {
+      ε: { unit: "", text: "Free strain of the bush" },
+      δ: { unit: "mm", text: "Interference at temperature" },
+      Δd: { unit: "mm", text: "Change of the bore" },
+    },
     source: [
       { key: "shigley", at: "press and shrink fits" },
       { key: "own", at: "superposition of free strain and press fit" },

@@ -6,6 +6,7 @@ import { allowed } from "./allowed";
 import { findGrade } from "./find";
 import { gradeArg } from "./grade";
 import type { Library } from "./library";
+import { limitTexts } from "./limitText";
 import { sizingTemperature } from "./sizing";
 import { gradesArg } from "./table";
 import { measure } from "./verdict";
@@ -48,7 +49,11 @@ export const greatestRpm = formula(
     ],
     lookups: (values) => {
       const { speed, pv } = limitsFor(values);
-      return { v_a: new Measure(speed, "speed"), ...(pv === undefined ? {} : { PV_a: new Measure(pv, "pv") }) };
+      const text = limitTexts(findGrade(values.grade, values.grades), values.temperature);
+      return {
+        v_a: { value: new Measure(speed, "speed"), text: text("speedTurning") },
+        ...(pv === undefined ? {} : { PV_a: { value: new Measure(pv, "pv"), text: text("pvLimit") } }),
+      };
     },
     source: { key: "shigley", at: "boundary-lubricated bearings: PV, solved for the shaft speed" },
     example: ["Demo Sorrel", 800, 20, 15, 40],

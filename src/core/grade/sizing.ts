@@ -1,9 +1,10 @@
 import { Measure } from "../formula";
-import type { Span } from "../formula";
+import type { Lookup, Span } from "../formula";
 import type { System } from "../kinds";
 import { allowed } from "./allowed";
 import { findGrade } from "./find";
 import type { Library } from "./library";
+import { limitTexts } from "./limitText";
 
 /** What the three sizing functions look up: the limits of running pressure and, where anything moves, of PV. */
 export interface SizingLimits {
@@ -25,9 +26,13 @@ export function sizingLimits({ grade, speed, temperature, grades }: Asked, syste
 }
 
 /** The limits as symbols of a working. */
-export function sizingLookups(asked: Asked): Record<string, Measure> {
+export function sizingLookups(asked: Asked): Record<string, Lookup> {
   const { pressure, pv } = sizingLimits(asked);
-  return { p_a: new Measure(pressure, "pressure"), ...(pv === undefined ? {} : { PV_a: new Measure(pv, "pv") }) };
+  const text = limitTexts(findGrade(asked.grade, asked.grades), asked.temperature);
+  return {
+    p_a: { value: new Measure(pressure, "pressure"), text: text("runningPressure") },
+    ...(pv === undefined ? {} : { PV_a: { value: new Measure(pv, "pv"), text: text("pvLimit") } }),
+  };
 }
 
 export const sizingTemperature = {

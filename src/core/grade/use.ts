@@ -5,6 +5,7 @@ import type { Criterion } from "./assess";
 import { dutyArgs } from "./duty";
 import { findGrade } from "./find";
 import { gradeArg, lacks } from "./grade";
+import { limitText } from "./limitText";
 import { gradesArg } from "./table";
 import { missingText, reasonOf, verdictOf } from "./verdict";
 
@@ -19,8 +20,10 @@ export const limitUse = formula(
     working: ({ motion }) => [motion === "static" ? "u = p / p_a" : "u = max(p / p_a, v / v_a, p * v / PV_a)"],
     lookups: ({ grade, grades, ...duty }) =>
       Object.fromEntries(
-        assess(findGrade(grade, grades), duty).flatMap(({ criterion, limit, kind, use }) =>
-          use === undefined || limit === undefined ? [] : [[limitSymbol(criterion), new Measure(limit, kind)]],
+        assess(findGrade(grade, grades), duty).flatMap(({ criterion, limit, kind, use, property }) =>
+          use === undefined || limit === undefined
+            ? []
+            : [[limitSymbol(criterion), { value: new Measure(limit, kind), text: limitText(criterion, property) }]],
         ),
       ),
     source: { key: "own" },

@@ -42,7 +42,13 @@ export const pathLines = [
   "Gs = ne * sqrt(h * P * λs * A)",
   "G = Gw + Gs",
 ] as const;
-export const pathUnits = { Gw: "W/K", P: "m", A: "m²", Gs: "W/K", G: "W/K" } as const;
+export const pathUnits = {
+  Gw: { unit: "W/K", text: "Thermal conductance of the wall" },
+  P: { unit: "m", text: "Perimeter of the shaft" },
+  A: { unit: "m²", text: "Cross-section of the shaft" },
+  Gs: { unit: "W/K", text: "Thermal conductance of the shaft's ends" },
+  G: { unit: "W/K", text: "Thermal conductance of wall and shaft together" },
+} as const;
 
 /** W/K through the wall into the housing: radial conduction in a cylinder, times the part of the bore in contact. */
 export function wallConductance(bush: {

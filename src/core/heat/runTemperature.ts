@@ -21,7 +21,7 @@ export const runTemperature = formula(
     units: true,
     result: { kind: "temperature", symbol: "T" },
     working: ["Q = μ * F * v", ...pathLines, "T = Ta + Q / G"],
-    between: { Q: "W", ...pathUnits },
+    between: { Q: { unit: "W", text: "Friction heat" }, ...pathUnits },
     source: [
       { key: "incropera", at: "radial conduction in a cylinder; extended surfaces: the infinitely long fin" },
       { key: "practice", at: "half of the bore in contact; film coefficient of still air" },

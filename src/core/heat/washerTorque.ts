@@ -27,7 +27,11 @@ export const washerTorque = formula(
       wearstate === "worn" ? "rm = (ro + ri) / 2" : "rm = 2 / 3 * (ro^3 - ri^3) / (ro^2 - ri^2)",
       "T = μ * F * rm / 1000",
     ],
-    between: { ro: "mm", ri: "mm", rm: "mm" },
+    between: {
+      ro: { unit: "mm", text: "Outer radius of the face" },
+      ri: { unit: "mm", text: "Inner radius of the face" },
+      rm: { unit: "mm", text: "Effective friction radius" },
+    },
     source: { key: "shigley", at: "frictional-contact axial clutches: uniform wear, uniform pressure" },
     example: [500, 21, 40, 0.2],
     see: ["TORQUE", "WASHERPRESSURE"],

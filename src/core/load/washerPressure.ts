@@ -14,7 +14,7 @@ export const washerPressure = formula(
     units: true,
     result: { kind: "pressure", symbol: "p" },
     working: ["A = pi / 4 * (Do^2 - Di^2)", "p = F / A"],
-    between: { A: "mm²" },
+    between: { A: { unit: "mm²", text: "Area of the face" } },
     source: { key: "geometry", at: "area of a ring" },
     example: [500, 21, 40],
     see: ["PRESSURE", "WASHERSPEED"],

@@ -13,7 +13,7 @@ export const swingSpeed = formula(
     units: true,
     result: { kind: "speed", symbol: "v" },
     working: ["s = 2 * φ / 360 * pi * d", "v = s * c / 60000"],
-    between: { s: "mm" },
+    between: { s: { unit: "mm", text: "Path in one cycle" } },
     source: { key: "geometry", at: "arc length, there and back once a cycle" },
     example: [20, 90, 30],
     see: ["SPEED", "STROKESPEED"],

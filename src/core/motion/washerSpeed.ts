@@ -14,7 +14,7 @@ export const washerSpeed = formula(
     units: true,
     result: { kind: "speed", symbol: "v" },
     working: ["dm = (Di + Do) / 2", "v = pi * dm * n / 60000"],
-    between: { dm: "mm" },
+    between: { dm: { unit: "mm", text: "Mean diameter of the face" } },
     source: { key: "geometry", at: "circumference at the mean diameter; the rim runs faster: SPEED(outer, rpm)" },
     example: [21, 40, 120],
     see: ["WASHERPRESSURE", "SPEED"],

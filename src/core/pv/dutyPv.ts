@@ -21,9 +21,9 @@ export const dutyPv = formula(
     lookups: (values) =>
       Object.fromEntries(
         stepsOf(values).flatMap(({ pressure, speed, time }, i) => [
-          [`p${i + 1}`, new Measure(pressure, "pressure")],
-          [`v${i + 1}`, new Measure(speed, "speed")],
-          [`t${i + 1}`, new Measure(time, "time")],
+          [`p${i + 1}`, { value: new Measure(pressure, "pressure"), text: `Pressure of step ${i + 1}` }],
+          [`v${i + 1}`, { value: new Measure(speed, "speed"), text: `Speed of step ${i + 1}` }],
+          [`t${i + 1}`, { value: new Measure(time, "time"), text: `Duration of step ${i + 1}` }],
         ]),
       ),
     source: { key: "mean", at: "time-weighted mean of p·v over the whole cycle" },

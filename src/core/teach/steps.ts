@@ -1,6 +1,6 @@
 import { noDatum, orList } from "../errors";
 import { formula, isNumberArg, resultSymbols, workingOf } from "../formula";
-import type { Arg, Formula, Measure, Source } from "../formula";
+import type { Arg, Formula, Lookup, Source } from "../formula";
 import { isDimensional, kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { sourceTitle } from "../sources";
@@ -96,15 +96,16 @@ function lines(f: Formula, values: Readonly<Record<string, unknown>>, system: Sy
   for (const [name, arg] of Object.entries<Arg>(spec.args))
     if (isNumberArg(arg) && typeof values[name] === "number")
       known.set(arg.symbol, { value: values[name], unit: kinds[arg.kind].metric });
-  for (const [symbol, { value, kind }] of Object.entries<Measure>(spec.lookups?.(values) ?? {})) {
+  for (const [symbol, { value: measure, text }] of Object.entries<Lookup>(spec.lookups?.(values) ?? {})) {
+    const { value, kind } = measure;
     known.set(symbol, { value, unit: kinds[kind].metric });
-    rows.push(["From the data", symbol, converted(kind, value, system), value, kinds[kind].metric]);
+    rows.push([text, symbol, converted(kind, value, system), value, kinds[kind].metric]);
   }
   for (const line of workingOf(f, values)) {
     const { symbol, expression } = splitLine(line);
     const value = evaluate(expression, new Map([...known].map(([name, { value }]) => [name, value])));
     const result = results.find((r) => r.symbol === symbol);
-    const unit = result ? kinds[result.kind].metric : (spec.between?.[symbol] ?? "");
+    const unit = result ? kinds[result.kind].metric : (spec.between?.[symbol]?.unit ?? "");
     rows.push([
       "Calculation",
       line,

@@ -19,8 +19,13 @@ export const unitOf = formula(
     working: ["x = (a - o) * k + q"],
     lookups: ({ value, from, to }) => {
       const { offset, factor, plus } = conversion(from, to);
-      const plain = (number: number) => new Measure(number, "ratio");
-      return { a: plain(numberIn(value, from)), o: plain(offset), k: plain(factor), q: plain(plus) };
+      const plain = (number: number, text: string) => ({ value: new Measure(number, "ratio"), text });
+      return {
+        a: plain(numberIn(value, from), `Number in ${from}`),
+        o: plain(offset, `Zero of the factor in ${from}`),
+        k: plain(factor, `${to} in one ${from}`),
+        q: plain(plus, `Zero of the factor in ${to}`),
+      };
     },
     source: { key: "si", at: "exact factors; NIST SP 811 (2008), app. B" },
     example: [1000, "psi", "MPa"],
