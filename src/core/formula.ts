@@ -145,6 +145,7 @@ export interface Source {
 export type Family =
   | "Loading, motion, PV"
   | "Grades, limits, verdicts"
+  | "Duties"
   | "Heat and friction"
   | "Fits and clearance"
   | "Wear and cost"

@@ -7,6 +7,9 @@ import { swingSpeed } from "./motion/swingSpeed";
 import { washerSpeed } from "./motion/washerSpeed";
 import { dutyPv } from "./pv/dutyPv";
 import { pressureSpeed } from "./pv/pv";
+import { dutyChecks } from "./duties/dutyChecks";
+import { dutyRank } from "./duties/dutyRank";
+import { dutyTable } from "./duties/duties";
 import { landedCost } from "./cost/landed";
 import { priceAt } from "./cost/priceAt";
 import { quoteRanking } from "./cost/quotes";
@@ -23,15 +26,15 @@ import { runClearance } from "./fit/runClearance";
 import { gradeProperty } from "./grade/grade";
 import { gradeTable } from "./grade/grades";
 import { gradeSource } from "./grade/source";
-import { allowable } from "./grade/allowable";
-import { limitUse } from "./grade/use";
-import { verdictLine } from "./grade/verdictLine";
-import { checkTable } from "./grade/checks";
-import { shortlist } from "./grade/shortlist";
-import { leastLength } from "./grade/minLength";
-import { greatestLoad } from "./grade/maxLoad";
-import { greatestRpm } from "./grade/maxRpm";
-import { cautionList } from "./grade/cautionList";
+import { allowable } from "./verdict/allowable";
+import { limitUse } from "./verdict/use";
+import { verdictLine } from "./verdict/verdictLine";
+import { checkTable } from "./verdict/checks";
+import { shortlist } from "./verdict/shortlist";
+import { leastLength } from "./verdict/minLength";
+import { greatestLoad } from "./verdict/maxLoad";
+import { greatestRpm } from "./verdict/maxRpm";
+import { cautionList } from "./verdict/cautionList";
 import { frictionHeat } from "./heat/heat";
 import { heatPv } from "./heat/heatPv";
 import { runTemperature } from "./heat/runTemperature";
@@ -67,6 +70,10 @@ const formulas: readonly Formula[] = [
   greatestLoad,
   greatestRpm,
   cautionList,
+  // Duties
+  dutyTable,
+  dutyChecks,
+  dutyRank,
   // Heat and friction
   sleeveTorque,
   washerTorque,
@@ -122,6 +129,9 @@ export {
   greatestLoad,
   greatestRpm,
   cautionList,
+  dutyTable,
+  dutyChecks,
+  dutyRank,
   sleeveTorque,
   washerTorque,
   frictionHeat,

@@ -16,10 +16,12 @@ export const kinds = {
   wearRate: { name: "specific wear rate", metric: "mm³/(N·m)", inch: "in³·min/(ft·lbf·h)" },
   expansion: { name: "thermal expansion", metric: "1/K", inch: "1/°F" },
   conductivity: { name: "thermal conductivity", metric: "W/(m·K)", inch: "BTU·in/(h·ft²·°F)" },
+  conductance: { name: "thermal conductance", metric: "W/K", inch: "W/K" },
   film: { name: "heat transfer coefficient", metric: "W/(m²·K)", inch: "BTU/(h·ft²·°F)" },
   distance: { name: "sliding distance", metric: "km", inch: "mi" },
   density: { name: "density", metric: "g/cm³", inch: "lb/in³" },
   time: { name: "time", metric: "h", inch: "h" },
+  minutes: { name: "time", metric: "min", inch: "min" },
   days: { name: "lead time", metric: "d", inch: "d" },
   rate: { name: "rate", metric: "1/min", inch: "1/min" },
   angle: { name: "angle", metric: "°", inch: "°" },
@@ -27,6 +29,7 @@ export const kinds = {
   ratio: { name: "plain number", metric: "", inch: "" },
   count: { name: "number of pieces", metric: "", inch: "" },
   money: { name: "amount of money", metric: "", inch: "" },
+  roughness: { name: "roughness Ra", metric: "µm", inch: "µin" },
   hardness: { name: "Brinell hardness", metric: "HB", inch: "HB" },
 } as const;
 

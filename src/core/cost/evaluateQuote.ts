@@ -1,6 +1,10 @@
 import { BushError } from "../errors";
-import { assess, findGrade, property, verdictOf, verdictText } from "../grade";
-import type { Duty, Grade, Library } from "../grade";
+import { assess } from "../duties/assess";
+import { statedDuty } from "../duties/duty";
+import type { Stated } from "../duties/duty";
+import { verdictOf, verdictText } from "../duties/verdict";
+import { findGrade, property } from "../grade";
+import type { Grade, Library } from "../grade";
 import type { System } from "../kinds";
 import { wearLife } from "../wear/life";
 import { has, isRead } from "./quoteNotes";
@@ -21,7 +25,7 @@ export interface Evaluation extends QuotePrice, Notes {
 }
 
 export interface Setting {
-  readonly duty: Duty;
+  readonly duty: Stated;
   readonly library: Library | undefined;
   /** The table's currency label, where it has one. */
   readonly label: string | undefined;
@@ -34,13 +38,15 @@ interface Judgement {
 }
 
 /** A duty's verdict on each grade, found once however many quotes name it. */
-export function judgeOf(duty: Duty, system: System): (grade: Grade) => Judgement {
+export function judgeOf(stated: Stated, system: System): (grade: Grade) => Judgement {
   const known = new Map<Grade, Judgement>();
+  const duty = statedDuty(stated);
   return (grade) => {
     const before = known.get(grade);
     if (before) return before;
-    const verdict = verdictOf(assess(grade, duty));
-    const judgement = { fits: verdict.word === "fits", text: verdictText(verdict, system) };
+    const checks = assess(grade.values, duty);
+    const verdict = verdictOf(checks);
+    const judgement = { fits: verdict.word === "fits", text: verdictText(checks, system, verdict) };
     known.set(grade, judgement);
     return judgement;
   };
@@ -78,18 +84,22 @@ function gradeOf(quote: Quote, library: Library | undefined, notes: Notes): Grad
   }
 }
 
-function lifeOf(quote: Quote, duty: Duty, grade: Grade | undefined, notes: Notes): number | undefined {
+function lifeOf(quote: Quote, duty: Stated, grade: Grade | undefined, notes: Notes): number | undefined {
   const { pressure, speed, motion } = duty;
   const wears = motion !== "static" && pressure > 0 && speed > 0;
   if (!wears) notes.reasons.push(noWear);
   const hasAllowance = has(quote, "allowance", notes);
   const wearrate = grade?.values.wearHigh;
   if (grade && wearrate === undefined) notes.reasons.push(`no data, ${property("wearHigh").heading}`);
-  if (!wears || !hasAllowance || wearrate === undefined) return undefined;
+  const isFromBush = grade?.values.wearFrom === "bush";
+  if (wearrate !== undefined && !isFromBush) notes.reasons.push(`no data, ${wearFrom}`);
+  if (!wears || !hasAllowance || wearrate === undefined || !isFromBush) return undefined;
   const life = wearLife({ wearrate, pressure, speed, allowance: quote.allowance! });
   if (Number.isFinite(life)) return life;
   notes.reasons.push(noWear);
   return undefined;
 }
 
+/** A rate of flat tests, or of unknown ones, needs a clearance, which a quote does not have. */
+const wearFrom = `${property("wearFrom").heading} (bush)`;
 const noWear = "nothing wears in this duty: no cost per running hour";

@@ -20,21 +20,21 @@ const columns: readonly Column[] = [
   { name: "landed cost", kind: "money" },
   { name: "currency", kind: "text" },
   { name: "shortest life", kind: "time" },
-  { name: "cost per 1000 h", kind: "money" },
+  { name: "parts per 1000 h", kind: "money" },
   { name: "lead time", kind: "days" },
   { name: "verdict", kind: "text" },
   { name: "notes", kind: "text" },
 ];
 
 /**
- * Cost per 1000 h = landed cost over the shortest life, that of the grade's greatest wear rate. Every row of the table is in
+ * Parts per 1000 h = landed cost over the shortest life, that of the grade's greatest wear rate. Every row of the table is in
  * the answer: ranked where it fits and nothing is missing, else below in the table's order with the reason.
  */
 export const quoteRanking = formula(
   {
     id: "QUOTES",
     family: "Wear and cost",
-    text: "Quoted parts checked against one duty and ranked by cost per 1000 running hours, the rest below with the reason",
+    text: "Quoted parts checked against one duty and ranked by the cost of parts per 1000 running hours, without labour and downtime (RUNCOST counts them); the rest below with the reason",
     args: {
       quotes: quotesArg,
       pressure: {

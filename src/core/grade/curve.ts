@@ -6,7 +6,7 @@ import type { System } from "../kinds";
 import { fromWorking } from "../units";
 import { readIn } from "./readIn";
 
-/** A limit against temperature: straight lines between points of rising temperature, nothing beyond the ends. */
+/** A limit against temperature: straight lines between points of rising temperature. Colder than the first its value holds; beyond the last there is none. */
 export type Curve = readonly { readonly at: number; readonly value: number }[];
 
 /** Reads "23: 40; 80: 25"; `unit` is the heading's, "°F: psi" or that of the values alone. Numbers may carry their own units. */
@@ -45,20 +45,24 @@ const tidy = (x: number): number => Number(x.toPrecision(10));
 
 export const endsOf = (curve: Curve): Span => ({ low: curve[0]!.at, high: curve[curve.length - 1]!.at });
 
-/** The value at one temperature; `undefined` beyond the ends. */
+/** The value at one temperature; below the first point the first value holds, beyond the last there is none: `undefined`. */
 export function valueAt(curve: Curve, at: number): number | undefined {
-  const next = curve.findIndex((p) => p.at >= at);
-  const b = curve[next];
-  if (!b) return undefined;
-  if (b.at === at) return b.value;
-  const a = curve[next - 1];
-  return a && a.value + ((b.value - a.value) * (at - a.at)) / (b.at - a.at);
+  let before = curve[0]!;
+  if (at <= before.at) return before.value;
+  for (let i = 1; i < curve.length; i++) {
+    const point = curve[i]!;
+    if (at === point.at) return point.value;
+    if (at < point.at) return before.value + ((point.value - before.value) * (at - before.at)) / (point.at - before.at);
+    before = point;
+  }
+  return undefined;
 }
 
 /** The least value over a span, its inner points included; `undefined` where the span leaves the curve. */
 export function leastOver(curve: Curve, { low, high }: Span): number | undefined {
-  const ends = [valueAt(curve, low), valueAt(curve, high)];
-  if (ends.includes(undefined)) return undefined;
-  const inner = curve.filter((p) => p.at > low && p.at < high).map((p) => p.value);
-  return Math.min(...(ends as number[]), ...inner);
+  const last = valueAt(curve, high);
+  if (last === undefined || low === high) return last;
+  let least = Math.min(valueAt(curve, low)!, last);
+  for (const { at, value } of curve) if (at > low && at < high && value < least) least = value;
+  return least;
 }

@@ -1,9 +1,10 @@
 import demo from "../../../data/grades/demo.json";
 import generic from "../../../data/grades/generic.json";
 import { fromUnit } from "../units";
-import { readCurve } from "./curve";
+import type { Label } from "./labels";
 import { kindOf, property } from "./properties";
 import type { PropertyKey, Values } from "./properties";
+import { readProperty } from "./readProperty";
 
 export type GradeKind = "generic" | "demo" | "own";
 
@@ -19,7 +20,7 @@ export interface Origin {
   /** A key of data/sources.json. */
   readonly source: string;
   readonly at: string;
-  readonly label: "read" | "memory" | "derived" | "common practice";
+  readonly label: Exclude<Label, "own" | "invented">;
   readonly condition?: string;
   /** The number and unit that the source prints. */
   readonly printed: string;
@@ -38,6 +39,8 @@ export interface Library {
   /** Own grades first; a built-in grade of the same name gives way to them. */
   readonly grades: readonly Grade[];
   readonly byName: ReadonlyMap<string, Grade>;
+  /** What is looked at where no grade is named. */
+  readonly scope: readonly Grade[];
   /** Headings of the user's table that name no property. */
   readonly unknownColumns: readonly string[];
 }
@@ -50,7 +53,8 @@ export function libraryOf(own: readonly Grade[] = [], unknownColumns: readonly s
   const byName = new Map<string, Grade>();
   for (const grade of [...own, ...builtIn()])
     if (!byName.has(gradeKey(grade.name))) byName.set(gradeKey(grade.name), grade);
-  return { grades: [...byName.values()], byName, unknownColumns };
+  const scope = own.length > 0 ? own : builtIn().filter(({ kind }) => kind === "generic");
+  return { grades: [...byName.values()], byName, scope, unknownColumns };
 }
 
 let standard: Library | undefined;
@@ -89,12 +93,10 @@ function published({ grade, family, description, values }: Entry): Grade {
 
 /** An invented grade is written in working units. */
 function invented({ grade, family, description, values }: Entry): Grade {
-  const read = Object.entries(values).map(([key, value]: [string, number | string]) => {
-    const p = property(key as PropertyKey);
-    if (typeof value === "number") return [key, value];
-    if (p.kind === "curve") return [key, readCurve(key, { ...p, kind: p.of! }, value, undefined, "metric")];
-    return [key, p.kind === "list" ? splitList(value) : value];
-  });
+  const read = Object.entries(values).map(([key, value]: [string, number | string]) => [
+    key,
+    typeof value === "number" ? value : readProperty(property(key as PropertyKey), value, undefined, "metric"),
+  ]);
   return {
     name: grade,
     kind: "demo",
@@ -103,9 +105,3 @@ function invented({ grade, family, description, values }: Entry): Grade {
     extra: [],
   };
 }
-
-export const splitList = (text: string): string[] =>
-  text
-    .split(/[,;]/)
-    .map((word) => word.trim())
-    .filter((word) => word !== "");

@@ -20,6 +20,7 @@ const labels: Record<Origin["label"], string> = {
   memory: "from memory of the source",
   derived: "derived",
   "common practice": "common practice",
+  "memory, band only": "from memory, band only",
 };
 
 const publishedText = ({ source, at, printed, label, condition }: Origin): string =>

@@ -2,7 +2,6 @@ import { BushError } from "../../core/errors";
 import {
   headingOf,
   kindOf,
-  nearest,
   parseGrades,
   properties,
   property,
@@ -10,9 +9,9 @@ import {
   splitHeading,
 } from "../../core/grade";
 import type { Property, PropertyKey } from "../../core/grade";
-import { normal } from "../../core/grade/properties";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
+import { nearest, normal } from "../../core/names";
 import { splitNumber } from "../../core/numbers";
 import { fromUnit } from "../../core/units";
 import type { Rows } from "./readList";

@@ -1,0 +1,22 @@
+/** A number known within bounds: any value between its ends alike, or, with `likely`, values about that one the most (triangular). */
+export class Band {
+  constructor(
+    readonly low: number,
+    readonly high: number,
+    readonly likely?: number,
+  ) {}
+}
+
+/** The two ends of "640 to 960", "5 bis 45", "5 à 45", "−20 – 60", "−20…60"; nothing where the text names one value. */
+export function splitEnds(text: string): [string, string] | undefined {
+  const parts = text.split(/\s+(?:to|bis|à|a)\s+|\s*(?:\.\.\.?|…)\s*|\s+[–—]\s+/i);
+  return parts.length === 2 && parts[0]!.trim() !== "" && parts[1]!.trim() !== ""
+    ? [parts[0]!.trim(), parts[1]!.trim()]
+    : undefined;
+}
+
+/** The parts of "800 ± 20 %" and "800 +/- 50": the likely value and what it may be off by. */
+export function splitTolerance(text: string): [string, string] | undefined {
+  const parts = text.split(/\s*(?:±|\+\/-|\+-)\s*/);
+  return parts.length === 2 ? [parts[0]!, parts[1]!] : undefined;
+}

@@ -1,0 +1,63 @@
+import type { PropertyKey } from "../../grade/properties";
+import { statedAt } from "../../heat/derating";
+import { measure } from "../../measure";
+import { criterion, figure, holds, lacking, rounding } from "../criterion";
+import { boreRise } from "../temperatures";
+
+/** Above this highest temperature, °C, friction that falls with heat makes the straight line err on the unsafe side. */
+const straightUpTo = 150;
+/** By how much the rise may then be above the line: 142 K measured where the line says 113 K. */
+const bent = 1.25;
+
+export const boreTemperature = criterion(
+  {
+    id: "boreTemperature",
+    heading: "bore temperature",
+    kind: "temperature",
+    text: "Surroundings plus the rise that the PV implies, against the grade's highest temperature; above 150 °C care is told where friction that falls with heat may take it beyond",
+    asked: "in motion",
+    fields: ["temperature", "load", "motion"],
+    properties: ["pvLimit", "highestTemperature"],
+    source: { key: "own", at: "steady heat balance: the limit drove the bore to its highest temperature at 23 °C" },
+    asks: ({ isMoving }) => isMoving,
+    working: ({ pvLimit, highestTemperature: most }, { temperature, pv }) =>
+      pvLimit === undefined || most === undefined || temperature.high >= most
+        ? undefined
+        : {
+            lines: ["V = T + (T_max - T_ref) * PV / PV_ref", "Z = T_max", "u = (V - T) / (T_max - T)"],
+            known: {
+              T: figure(temperature.high, "temperature", "surroundings"),
+              T_max: figure(most, "temperature", "highest temperature"),
+              T_ref: figure(statedAt, "temperature", "temperature at which the limit is stated"),
+              PV: figure(pv, "pv", "PV"),
+              PV_ref: figure(pvLimit, "pv", "PV limit as stated"),
+            },
+          },
+  },
+  (values, duty) => {
+    const rise = boreRise(values, duty);
+    if (typeof rise !== "number") return lacking(rise);
+    const surroundings = duty.temperature.high;
+    const limit = values.highestTemperature!;
+    const value = surroundings + rise;
+    const found = { figures, value, limit, property: "highestTemperature" } as const;
+    if (surroundings >= limit - rounding)
+      return { word: "fails", ...found, say: () => "bore temperature: no room for friction heat" };
+    const use = rise / (limit - surroundings);
+    const { frictionLow, frictionHigh, pvLimit } = values;
+    const notes =
+      frictionLow === undefined || frictionHigh === undefined || duty.pv === 0
+        ? undefined
+        : (system: Parameters<typeof measure>[2]) => {
+            const share = Math.min(1, (duty.pv * frictionHigh) / (frictionLow * pvLimit!));
+            const upper = surroundings + Math.max(rise, (limit - statedAt) * share);
+            return [`up to ${measure("temperature", upper, system, 4)} where friction is at its high figure`];
+          };
+    if (!holds(use)) return { word: "fails", ...found, use, notes };
+    if (limit <= straightUpTo || surroundings + bent * rise <= limit) return { word: "fits", ...found, use, notes };
+    const say = (system: Parameters<typeof measure>[2]) =>
+      `bore ${measure("temperature", value, system, 4)}: friction that falls with heat may take it above ${measure("temperature", limit, system, 4)}`;
+    return { word: "care", ...found, use, notes, say };
+  },
+);
+const figures: readonly PropertyKey[] = ["pvLimit", "highestTemperature"];

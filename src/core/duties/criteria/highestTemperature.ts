@@ -1,0 +1,35 @@
+import { measure } from "../../measure";
+import { criterion, lacking, rounding } from "../criterion";
+
+export const highestTemperature = criterion(
+  {
+    id: "highestTemperature",
+    heading: "highest temperature",
+    kind: "temperature",
+    text: "The warmer end of the surroundings against the grade's highest temperature; in motion there must be room for friction heat below it",
+    asked: "always",
+    fields: ["temperature"],
+    properties: ["highestTemperature"],
+    source: { key: "own", at: "the grade's temperatures bound every other figure" },
+    asks: () => true,
+  },
+  ({ highestTemperature: limit }, { temperature, isMoving }) => {
+    const value = temperature.high;
+    if (limit === undefined) return lacking("highestTemperature", value);
+    const isAbove = value > limit + rounding;
+    const isAt = isMoving && value >= limit - rounding;
+    if (!isAbove && !isAt) return { word: "fits", figures, value, limit, property: "highestTemperature" };
+    return {
+      word: "fails",
+      figures,
+      value,
+      limit,
+      property: "highestTemperature",
+      say: (system) => {
+        const [found, most] = [value, limit].map((t) => measure("temperature", t, system));
+        return isAbove ? `temperature ${found} above ${most}` : `temperature ${found} leaves no room for friction heat`;
+      },
+    };
+  },
+);
+const figures = ["highestTemperature"] as const;

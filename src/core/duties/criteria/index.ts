@@ -1,0 +1,46 @@
+import type { Criterion } from "../criterion";
+import { boreTemperature } from "./boreTemperature";
+import { damping } from "./damping";
+import { dirt } from "./dirt";
+import { edgePressure } from "./edgePressure";
+import { facePressure } from "./facePressure";
+import { highestTemperature } from "./highestTemperature";
+import { lengthOverBore } from "./lengthOverBore";
+import { lowestTemperature } from "./lowestTemperature";
+import { media } from "./media";
+import { moisture } from "./moisture";
+import { notJudged } from "./notJudged";
+import { pv } from "./pv";
+import { runningPressure } from "./runningPressure";
+import { shaft } from "./shaft";
+import { shock } from "./shock";
+import { shortPeak } from "./shortPeak";
+import { speed } from "./speed";
+import { staticPressure } from "./staticPressure";
+import { vacuum } from "./vacuum";
+import { wearLife } from "./wearLife";
+
+const judging: readonly Criterion[] = [
+  staticPressure,
+  runningPressure,
+  facePressure,
+  highestTemperature,
+  speed,
+  pv,
+  boreTemperature,
+  shortPeak,
+  lowestTemperature,
+  edgePressure,
+  wearLife,
+  moisture,
+  media,
+  dirt,
+  shock,
+  damping,
+  vacuum,
+  shaft,
+  lengthOverBore,
+];
+
+/** Every criterion in the order in which equal ones govern; `assess`, docs, records and tests walk it. */
+export const criteria: readonly Criterion[] = [...judging, notJudged(judging)];

@@ -1,0 +1,31 @@
+import { criterion, figure } from "../criterion";
+import type { Duty } from "../duty";
+
+/** Short bushes lose their shaft's guidance, long ones load their edges (common practice). */
+const usual = { least: 0.5, most: 2 };
+const ratioOf = ({ given }: Duty): number => given.length! / given.bore!;
+
+export const lengthOverBore = criterion(
+  {
+    id: "lengthOverBore",
+    heading: "length over bore",
+    kind: "ratio",
+    text: "Length over bore from 0.5 to 2",
+    asked: "on a sleeve or a flanged bush",
+    fields: ["length", "bore"],
+    properties: [],
+    source: { key: "practice", at: "length over bore from 0.5 to 2" },
+    asks: ({ given }) => given.length !== undefined && given.bore !== undefined,
+    working: (_, { given }) => ({
+      lines: ["V = L / d"],
+      known: { L: figure(given.length!, "length", "length"), d: figure(given.bore!, "length", "bore") },
+    }),
+  },
+  (_, duty) => {
+    const value = ratioOf(duty);
+    const limit = value < usual.least ? usual.least : usual.most;
+    if (value >= usual.least && value <= usual.most) return { word: "fits", figures: [], value, limit };
+    const say = () => `length ${Number(value.toPrecision(2))} times the bore, 0.5 to 2 is common practice`;
+    return { word: "care", figures: [], value, limit, say };
+  },
+);

@@ -1,0 +1,29 @@
+import { measure } from "../../measure";
+import { criterion, lacking, rounding } from "../criterion";
+
+/** Limits are stated at room temperature: only a colder duty asks how cold the material may become, °C (ISO 1). */
+export const roomTemperature = 20;
+
+export const lowestTemperature = criterion(
+  {
+    id: "lowestTemperature",
+    heading: "lowest temperature",
+    kind: "temperature",
+    text: "The colder end of the surroundings against the grade's lowest temperature",
+    asked: "in surroundings colder than 20 °C",
+    fields: ["temperature"],
+    properties: ["lowestTemperature"],
+    source: { key: "own", at: "the grade's temperatures bound every other figure" },
+    asks: ({ temperature }) => temperature.low < roomTemperature,
+  },
+  ({ lowestTemperature: limit }, { temperature }) => {
+    const value = temperature.low;
+    if (limit === undefined) return lacking("lowestTemperature", value);
+    const found = { figures, value, limit, property: "lowestTemperature" } as const;
+    if (value >= limit - rounding) return { word: "fits", ...found };
+    const say = (system: Parameters<typeof measure>[2]) =>
+      `temperature ${measure("temperature", value, system)} below ${measure("temperature", limit, system)}`;
+    return { word: "fails", ...found, say };
+  },
+);
+const figures = ["lowestTemperature"] as const;

@@ -1,0 +1,28 @@
+import type { Values } from "../../grade/properties";
+import { criterion, lacking, worse } from "../criterion";
+import type { Finding } from "../criterion";
+
+const words = { resistant: "fits", limited: "care", attacked: "fails" } as const;
+const figures = ["media"] as const;
+
+function findingOf({ media: known }: Values, medium: string): Finding {
+  const rating = known?.find((entry) => entry.medium === medium)?.rating;
+  if (rating === undefined) return { ...lacking("media"), say: () => `media: ${medium}` };
+  const word = words[rating];
+  return { word, figures, property: "media", say: word === "fits" ? undefined : () => `${medium}: ${rating}` };
+}
+
+export const media = criterion(
+  {
+    id: "media",
+    heading: "media",
+    kind: "ratio",
+    text: "How the grade bears each medium: resistant passes, limited is care, attacked fails",
+    asked: "where media are named",
+    fields: ["media"],
+    properties: ["media"],
+    source: { key: "practice", at: "rating of the grade" },
+    asks: ({ given }) => given.media !== undefined && given.media.length > 0,
+  },
+  (values, { given }) => given.media!.map((medium) => findingOf(values, medium)).reduce(worse),
+);

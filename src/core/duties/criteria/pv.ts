@@ -1,0 +1,70 @@
+import { endsOf } from "../../grade/curve";
+import { pvLimit } from "../../grade/limits";
+import type { PropertyKey } from "../../grade/properties";
+import { statedAt } from "../../heat/derating";
+import { measure } from "../../measure";
+import { criterion, figure, lacking, ratio } from "../criterion";
+import type { Finding } from "../criterion";
+
+const derated: readonly PropertyKey[] = ["pvLimit", "highestTemperature"];
+const byCurve: readonly PropertyKey[] = ["pvLimit", "pvCurve"];
+const tellDerated: Finding["notes"] = () => ["limit derated for the surroundings by DERATEDPV: no PV curve is known"];
+
+export const pv = criterion(
+  {
+    id: "pv",
+    heading: "PV",
+    kind: "pv",
+    text: "Pressure without the impact factor times speed, of the greatest step, against the limit in these surroundings over the design factor: by the grade's curve, or derated",
+    asked: "in motion",
+    fields: ["load", "axialLoad", "designFactor", "motion", "temperature", "rpm", "swing", "stroke", "cycles"],
+    properties: ["pvLimit", "pvCurve", "highestTemperature"],
+    source: [
+      { key: "shigley", at: "lubrication and journal bearings: boundary-lubricated bearings" },
+      { key: "own", at: "steady heat balance: the limit drove the bore to its highest temperature at 23 °C" },
+    ],
+    asks: ({ isMoving }) => isMoving,
+    working: (values, duty) => {
+      const limit = pvLimit(values, duty.temperature);
+      if (limit.state !== "known") return undefined;
+      const known = { PV: figure(duty.pv, "pv", "PV"), S: figure(duty.designFactor, "ratio", "design factor") };
+      if (limit.how !== derating)
+        return {
+          lines: ["V = PV", "Z = PV_a / S", "u = V / Z"],
+          known: { ...known, PV_a: figure(limit.value, "pv", "PV limit in these surroundings") },
+        };
+      return {
+        lines: ["V = PV", "PV_a = PV_ref * (T_max - T) / (T_max - T_ref)", "Z = PV_a / S", "u = V / Z"],
+        known: {
+          ...known,
+          PV_ref: figure(values.pvLimit!, "pv", "PV limit as stated"),
+          T_max: figure(values.highestTemperature!, "temperature", "highest temperature"),
+          T: figure(duty.temperature.high, "temperature", "surroundings"),
+          T_ref: figure(statedAt, "temperature", "temperature at which the limit is stated"),
+        },
+      };
+    },
+  },
+  (values, { pv: value, temperature, designFactor }) => {
+    const limit = pvLimit(values, temperature);
+    const figures = values.pvCurve ? byCurve : derated;
+    switch (limit.state) {
+      case "missing":
+        return lacking(limit.key, value);
+      case "known":
+        return ratio(figures, value, limit.value / designFactor, limit.key, limit.how === derating ? tellDerated : undefined);
+      case "hot":
+        return { word: "fails", figures, value, property: limit.key, say: () => "PV: no heat can be shed in these surroundings" };
+      case "beyond":
+        return {
+          word: "fails",
+          figures,
+          value,
+          property: "pvCurve",
+          say: (system) =>
+            `PV: surroundings beyond its curve, which ends at ${measure("temperature", endsOf(values.pvCurve!).high, system)}`,
+        };
+    }
+  },
+);
+const derating = "derated by DERATEDPV";

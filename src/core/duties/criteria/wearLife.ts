@@ -1,0 +1,95 @@
+import type { PropertyKey, Values } from "../../grade/properties";
+import { criterion, figure, holds, lacking, unstated } from "../criterion";
+import type { Check, Finding } from "../criterion";
+import type { Duty } from "../duty";
+
+/** Beyond these the linear law says nothing. */
+const bounds: ReadonlySet<string> = new Set(["runningPressure", "facePressure", "speed", "pv"]);
+const isBeyond = (before: readonly Check[]): boolean =>
+  before.some(({ criterion: { id }, word }) => word === "fails" && bounds.has(id));
+
+/** Pressure times speed of the face that wears most, averaged over the whole duty with its rests, MPa·m/s. */
+function meanWork({ steps, given }: Duty): number {
+  const total = steps.reduce((sum, { time = 1 }) => sum + time, 0);
+  const mean = (of: "bore" | "face") =>
+    steps.reduce((sum, step) => {
+      const face = step[of];
+      return face && step.motion !== "static" ? sum + face.pressure * face.speed * (step.time ?? 1) : sum;
+    }, 0) / total;
+  const { runningTime, restTime } = given;
+  const share = runningTime === undefined || restTime === undefined ? 1 : runningTime / (runningTime + restTime);
+  return Math.max(mean("bore"), mean("face")) * share;
+}
+
+const factorsOf = ({ given }: Duty): number =>
+  (given.geometryFactor ?? 1) *
+  (given.heatFactor ?? 1) *
+  (given.temperatureFactor ?? 1) *
+  (given.counterfaceFactor ?? 1) *
+  (given.finishFactor ?? 1);
+
+/** Hours until the allowance is worn by the grade's high rate, from bush tests; endless where nothing wears. */
+export const shortestLife = (rate: number, duty: Duty, allowance: number): number =>
+  allowance / (rate * factorsOf(duty) * meanWork(duty) * 3600);
+
+/** Why there is no life to be told, where there is none. */
+function noLife(values: Values, { given }: Duty): Finding | undefined {
+  if (values.wearHigh === undefined) return lacking("wearHigh", given.hours);
+  if (given.allowance === undefined) return unstated("allowance", given.hours);
+  if (values.wearFrom === undefined) return lacking("wearFrom", given.hours);
+  if (values.wearFrom === "flat")
+    return { ...unstated("boreZone", given.hours), say: () => "wear life: a rate of flat tests needs the clearance" };
+  return undefined;
+}
+
+export const wearLife = criterion(
+  {
+    id: "wearLife",
+    heading: "wear life",
+    kind: "time",
+    text: "The hours wanted, rests included, against the shortest life: the allowance over the grade's high wear rate, its factors, and pressure times speed of the face that wears most",
+    asked: "with hours or a wear allowance, in motion",
+    fields: [
+      "hours",
+      "allowance",
+      "time",
+      "runningTime",
+      "restTime",
+      "loadTurns",
+      "geometryFactor",
+      "heatFactor",
+      "temperatureFactor",
+      "counterfaceFactor",
+      "finishFactor",
+    ],
+    properties: ["wearHigh", "wearFrom"],
+    source: { key: "archard", at: "linear wear law, solved for the time" },
+    asks: ({ isMoving, given }) => isMoving && (given.hours !== undefined || given.allowance !== undefined),
+    working: (values, duty) => {
+      const { hours, allowance } = duty.given;
+      if (noLife(values, duty) || hours === undefined || meanWork(duty) === 0) return undefined;
+      return {
+        lines: ["V = t_w", "Z = h / (k * f * PV_m * 3600)", "u = V / Z"],
+        known: {
+          t_w: figure(hours, "time", "hours wanted"),
+          h: figure(allowance!, "length", "wear allowance"),
+          k: figure(values.wearHigh!, "wearRate", "wear rate, high"),
+          f: figure(factorsOf(duty), "ratio", "product of the wear factors"),
+          PV_m: figure(meanWork(duty), "pv", "mean of pressure times speed, rests included"),
+        },
+      };
+    },
+  },
+  (values, duty, before) => {
+    const { hours, allowance } = duty.given;
+    if (isBeyond(before)) return { word: "fails", figures, value: hours, say: () => "life not valid beyond its limits" };
+    const none = noLife(values, duty);
+    if (none) return none;
+    const limit = shortestLife(values.wearHigh!, duty, allowance!);
+    if (hours === undefined) return { ...unstated("hours"), limit: Number.isFinite(limit) ? limit : undefined };
+    const use = hours / limit;
+    const shown = Number.isFinite(limit) ? { limit } : {};
+    return { word: holds(use) ? "fits" : "fails", figures, value: hours, ...shown, use, property: "wearHigh" };
+  },
+);
+const figures: readonly PropertyKey[] = ["wearHigh", "wearFrom"];

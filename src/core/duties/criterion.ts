@@ -1,0 +1,107 @@
+import { Measure } from "../formula";
+import type { Lookup, Source } from "../formula";
+import type { PropertyKey, Values } from "../grade/properties";
+import type { Kind, System } from "../kinds";
+import type { Duty } from "./duty";
+import type { FieldKey } from "./fields";
+
+/** The words of a verdict, worst first. */
+export const words = ["fails", "no data", "care", "fits"] as const;
+export type Word = (typeof words)[number];
+
+/** What a criterion found. A figure is there only where the data and the duty give it. */
+export interface Finding {
+  readonly word: Word;
+  /** The figures of the grade that counted. */
+  readonly figures: readonly PropertyKey[];
+  /** What the duty asks, and what the grade bears. */
+  readonly value?: number | undefined;
+  readonly limit?: number | undefined;
+  /** How far the value takes up the limit; 1 is just held. */
+  readonly use?: number | undefined;
+  /** The figure that the limit comes from, or that is missing. */
+  readonly property?: PropertyKey | undefined;
+  /** The field of the duty that is missing. */
+  readonly field?: FieldKey | undefined;
+  /** The reason in words, where a percentage does not tell it. */
+  readonly say?: ((system: System) => string) | undefined;
+  /** What the verdict's line tells in any case, also where it passes. */
+  readonly tell?: ((system: System) => string) | undefined;
+  /** What else should be known beside the line. */
+  readonly notes?: ((system: System) => readonly string[]) | undefined;
+}
+
+/** A criterion's formula line by line, and the symbols that it starts from. */
+export interface Working {
+  readonly lines: readonly string[];
+  readonly known: Readonly<Record<string, Lookup>>;
+}
+
+export interface CriterionSpec {
+  readonly id: string;
+  readonly heading: string;
+  /** Of value and limit. */
+  readonly kind: Kind;
+  /** What is judged, in one sentence without a full stop. */
+  readonly text: string;
+  /** When it is asked, in words. */
+  readonly asked: string;
+  /** Fields of the duty that it judges. */
+  readonly fields: readonly FieldKey[];
+  /** Figures of the grade that it may need. */
+  readonly properties: readonly PropertyKey[];
+  readonly source: Source | readonly Source[];
+  /** Whether the duty asks for it; the grade has no say in that. */
+  asks(duty: Duty): boolean;
+  /** The lines that lead to value, limit and use, named V, Z and u; none where the criterion reads a word. */
+  working?(values: Values, duty: Duty): Working | undefined;
+}
+export interface Criterion extends CriterionSpec {
+  /** `before` are the findings of the criteria that stand in front of it. */
+  readonly check: (values: Values, duty: Duty, before: readonly Check[]) => Finding;
+}
+export interface Check extends Finding {
+  readonly criterion: Criterion;
+}
+
+/** Puts a judgement beside its description. */
+export const criterion = (
+  spec: CriterionSpec,
+  check: (values: Values, duty: Duty, before: readonly Check[]) => Finding,
+): Criterion => ({ ...spec, check });
+
+/** A symbol of a working: its value in working units and what it is. */
+export const figure = (value: number, kind: Kind, text: string): Lookup => ({ value: new Measure(value, kind), text });
+
+/** A use of exactly 1 holds; conversion of units may leave it a rounding above. */
+export const rounding = 1e-9;
+export const holds = (use: number): boolean => use <= 1 + rounding;
+
+/** A value against its limit. */
+export const ratio = (
+  figures: readonly PropertyKey[],
+  value: number,
+  limit: number,
+  property: PropertyKey,
+  notes?: Finding["notes"],
+): Finding => {
+  const use = value / limit;
+  return { word: holds(use) ? "fits" : "fails", figures, value, limit, use, property, notes };
+};
+
+/** A figure that the grade lacks: never a pass. */
+export const lacking = (property: PropertyKey, value?: number): Finding => ({
+  word: "no data",
+  figures: none,
+  value,
+  property,
+});
+/** A field that the criterion needs beside the one that asks for it. */
+export const unstated = (field: FieldKey, value?: number): Finding => ({ word: "no data", figures: none, value, field });
+const none: readonly PropertyKey[] = [];
+
+/** The worse of two findings: by its word, then by its use. */
+export const worse = (a: Finding, b: Finding): Finding => {
+  const step = words.indexOf(a.word) - words.indexOf(b.word);
+  return step < 0 || (step === 0 && (a.use ?? -1) >= (b.use ?? -1)) ? a : b;
+};

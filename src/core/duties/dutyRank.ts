@@ -1,0 +1,56 @@
+import { formula } from "../formula";
+import type { Answer } from "../formula";
+import { kindText } from "../grade/library";
+import { gradesArg } from "../grade/table";
+import { chooseDuty, dutyArg } from "./choose";
+import { dataLabel, found, judge } from "./judge";
+import { ranked, scopeOf } from "./rank";
+import { dutiesArg } from "./readDuties";
+import { verdictText } from "./verdict";
+
+export const dutyRank = formula(
+  {
+    id: "DUTYRANK",
+    family: "Duties",
+    text: "All grades ranked for one duty, each with its reason: those of grades where given, else the generic families; invented ones only when asked for",
+    args: { duties: dutiesArg, duty: dutyArg, grades: gradesArg },
+    units: true,
+    result: {
+      shape: "table",
+      text: "One grade per row, best first",
+      columns: [
+        { name: "grade", kind: "text" },
+        { name: "kind", kind: "text" },
+        { name: "use", kind: "ratio" },
+        { name: "life", kind: "time" },
+        { name: "verdict", kind: "text" },
+        { name: "data", kind: "text" },
+      ],
+    },
+    source: { key: "own", at: "verdict, then use, then life" },
+    example: [
+      [
+        ["duty", "Seed-drum spindle"],
+        ["load [N]", 180],
+        ["bore [mm]", 15],
+        ["length [mm]", 20],
+        ["rpm", 120],
+        ["temperature [°C]", "5 to 45"],
+      ],
+      "",
+      "demo",
+    ],
+    see: ["DUTIES", "DUTYCHECKS", "SHORTLIST"],
+  },
+  ({ duties, duty, grades }, system = "metric"): Answer[][] => {
+    const chosen = chooseDuty(duties, duty);
+    return ranked(scopeOf(grades), (grade) => judge(grade, chosen)).map(({ grade, checks, ...verdict }) => [
+      grade.name,
+      kindText[grade.kind],
+      verdict.use ?? verdict.governing.use ?? "",
+      found(checks, "wearLife")?.limit ?? "",
+      verdictText(checks, system, verdict),
+      dataLabel(grade, checks),
+    ]);
+  },
+);

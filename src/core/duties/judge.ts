@@ -1,0 +1,28 @@
+import { labelOf, weakest } from "../grade/labels";
+import type { Label } from "../grade/labels";
+import type { Grade } from "../grade/library";
+import { assess } from "./assess";
+import { worse } from "./criterion";
+import type { Check } from "./criterion";
+import type { NamedDuty } from "./namedDuty";
+
+/** Every criterion of a duty at its worst corner. */
+export function judge(grade: Grade, { corners }: NamedDuty): Check[] {
+  const [only] = corners as [NamedDuty["corners"][number]];
+  if (corners.length === 1) return assess(grade.values, only);
+  const worst = new Map<string, Check>();
+  for (const corner of corners)
+    for (const check of assess(grade.values, corner)) {
+      const before = worst.get(check.criterion.id);
+      worst.set(check.criterion.id, before ? { ...check, ...worse(before, check) } : check);
+    }
+  return [...worst.values()];
+}
+
+/** How well the weakest figure that counted is known. */
+export const dataLabel = (grade: Grade, checks: readonly Check[]): Label | "" =>
+  weakest(checks.flatMap(({ figures }) => figures).map((key) => labelOf(grade, key))) ?? "";
+
+/** The value of a criterion, or its limit, where it was asked and found. */
+export const found = (checks: readonly Check[], id: string): Check | undefined =>
+  checks.find(({ criterion }) => criterion.id === id);

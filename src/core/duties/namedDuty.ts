@@ -1,0 +1,75 @@
+import { Band } from "../band";
+import { clash } from "../errors";
+import type { Span } from "../formula";
+import { dutyOf } from "./duty";
+import type { Duty } from "./duty";
+import { restPressure, stepOf } from "./faces";
+import type { FieldKey, FieldValues, Given, Part } from "./fields";
+import { checkWhole } from "./stepValues";
+import type { StepValues } from "./stepValues";
+
+/** Most bands of one duty: its corners are all tried. */
+const mostBands = 6;
+
+/** A described duty: its name, the grade chosen for it, and what it asks at every corner of its bands. */
+export class NamedDuty {
+  readonly grade: string | undefined;
+  readonly part: Part;
+  readonly bands: readonly Band[];
+  /** One duty for each corner of the bands; one where there is none. */
+  readonly corners: readonly Duty[];
+
+  constructor(
+    readonly name: string,
+    readonly steps: readonly StepValues[],
+  ) {
+    const [first] = steps as [StepValues];
+    this.grade = first.values.grade;
+    this.part = first.part;
+    this.bands = bandsOf(steps);
+    if (this.bands.length > mostBands)
+      throw clash("duty", `a duty may hold at most ${mostBands} bands, this one holds ${this.bands.length}`);
+    this.corners = cornersOf(this.bands).map((at) => this.at((band) => at.get(band)!));
+  }
+
+  /** The values as read; those of the first step where steps differ. */
+  get values(): FieldValues {
+    return this.steps[0]!.values;
+  }
+
+  /** The duty with every band at one of its values. */
+  at(pick: (band: Band) => number): Duty {
+    const given = this.steps.map(({ values }) => plain(values, pick));
+    const [first] = given as [Given];
+    checkWhole(first);
+    const temperature = given.reduce<Span>(
+      (span, { temperature: t }) => ({ low: Math.min(span.low, t!.low), high: Math.max(span.high, t!.high) }),
+      first.temperature!,
+    );
+    const steps = this.steps.map(({ motion }, i) => stepOf(this.part, motion, given[i]!));
+    return dutyOf(this.part, steps, temperature, first, restPressure(this.part, first));
+  }
+}
+
+/** The bands of all steps; one that a step takes over counts once. */
+function bandsOf(steps: readonly StepValues[]): Band[] {
+  const bands = new Set<Band>();
+  for (const { values } of steps) for (const value of Object.values(values)) if (value instanceof Band) bands.add(value);
+  return [...bands];
+}
+
+function cornersOf(bands: readonly Band[]): ReadonlyMap<Band, number>[] {
+  return Array.from(
+    { length: 2 ** bands.length },
+    (_, corner) => new Map(bands.map((band, i) => [band, (corner >> i) & 1 ? band.high : band.low])),
+  );
+}
+
+function plain(values: FieldValues, pick: (band: Band) => number): Given {
+  const given: Record<string, unknown> = {};
+  for (const key in values) {
+    const value = values[key as FieldKey];
+    given[key] = value instanceof Band ? pick(value) : value;
+  }
+  return given as Given;
+}

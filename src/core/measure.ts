@@ -1,0 +1,17 @@
+import { kinds } from "./kinds";
+import type { Kind, System } from "./kinds";
+import { fromWorking } from "./units";
+
+/** A use in percent, whole numbers; more digits where it is small, or where rounding would hide on which side of 100 it is. */
+export function percentText(use: number): string {
+  const percent = use * 100;
+  if (percent > 0 && percent < 10) return `${Number(percent.toPrecision(2))} %`;
+  let digits = 0;
+  while (digits < 6 && use !== 1 && Number(percent.toFixed(digits)) === 100) digits++;
+  return `${Number(percent.toFixed(digits))} %`;
+}
+
+/** A working value with its unit in the sheet's system. */
+export function measure(kind: Kind, value: number, system: System, digits = 6): string {
+  return `${Number(fromWorking(kind, value, system).toPrecision(digits))} ${kinds[kind][system]}`.trim();
+}

@@ -1,0 +1,163 @@
+import { isSpareRow } from "../cell";
+import { excludesZero } from "../domain";
+import { BushError, clash, mustBe } from "../errors";
+import type { Cell } from "../formula";
+import { kinds } from "../kinds";
+import type { Kind, System } from "../kinds";
+import type { Entry, EntryList, Headings, OwnReader, ValuesOf } from "./entry";
+import { splitHeading } from "./heading";
+import { readValue } from "./readValue";
+
+export interface Column<K extends string = string> {
+  /** Place in the row, from 0. */
+  readonly index: number;
+  /** As it stands in the sheet, its unit included. */
+  readonly heading: string;
+  /** The entry that it names; a column without one is kept and reported. */
+  readonly key?: K;
+  readonly unit?: string;
+}
+
+export interface Row<L extends EntryList, S = object> {
+  /** Counted in the range, from 1. */
+  readonly number: number;
+  /** Working values; a blank cell and one that says "no data" are left out. */
+  readonly values: ValuesOf<L, S>;
+  /** What could not be read, by entry. */
+  readonly faults: ReadonlyMap<keyof L & string, BushError>;
+  /** Columns that name no entry: heading and text. */
+  readonly extra: readonly (readonly [heading: string, text: string])[];
+}
+
+export interface Table<L extends EntryList, S = object> {
+  readonly columns: readonly Column<keyof L & string>[];
+  /** Spare rows are left out. */
+  readonly rows: readonly Row<L, S>[];
+  /** How many rows the range has below its headings. */
+  readonly height: number;
+  /** Row of the headings, counted in the range from 1. */
+  readonly top: number;
+  readonly unknownColumns: readonly string[];
+}
+
+export interface Reading<L extends EntryList> {
+  readonly list: L;
+  readonly headings: Headings<keyof L & string>;
+  readonly system: System;
+  /** The argument, for messages. */
+  readonly name: string;
+  readonly own?: OwnReader;
+  /** What a unit in a heading may say beside the units of its kind; a fault ends the reading. */
+  checkUnit?(entry: Entry, unit: string): string | undefined;
+}
+
+/**
+ * The one reader of tables and cards. A table has a heading row, its first row that is not blank, and a row for each
+ * thing; a card has its headings down the first of two columns. Units stand in brackets behind a heading or in the cell
+ * itself. A cell that cannot be read is a fault of its row, never a blank.
+ */
+export function readTable<const L extends EntryList, S = object>(cells: Cell[][], reading: Reading<L>): Table<L, S> {
+  const rows = isCard(cells, reading) ? turned(cells) : cells;
+  const top = Math.max(
+    0,
+    rows.findIndex((row) => !isSpareRow(row)),
+  );
+  const below = rows.slice(top + 1);
+  const columns = columnsOf(rows[top] ?? [], below, reading);
+  const read = below.flatMap((row, i) => (isSpareRow(row) ? [] : [readRow<L, S>(row, columns, top + i + 2, reading)]));
+  const unknownColumns = columns.flatMap(({ key, heading }) => (key === undefined ? [heading] : []));
+  return { columns, rows: read, height: below.length, top: top + 1, unknownColumns };
+}
+
+/** How people write that there is no value. */
+export const isNoData = (cell: Cell | undefined): boolean =>
+  typeof cell === "string" && /^(no data|n\/?a|tbd|tba|\?|[-–—])$/i.test(cell.trim());
+
+/** Two columns with a known heading in each of their first two rows, and none beside the first. */
+function isCard<L extends EntryList>(cells: Cell[][], { headings }: Reading<L>): boolean {
+  const filled = cells.filter((row) => !isSpareRow(row));
+  const names = (cell: Cell | undefined) =>
+    typeof cell === "string" && headings.find(splitHeading(cell).name) !== undefined;
+  const [first, second] = filled;
+  return (
+    first?.length === 2 && second !== undefined && names(first[0]) && !names(first[1]) && names(second[0])
+  );
+}
+
+const turned = (cells: Cell[][]): Cell[][] => {
+  const filled = cells.filter(([heading]) => heading !== null && heading !== undefined);
+  return [filled.map(([heading]) => heading!), filled.map((row) => row[1] ?? null)];
+};
+
+/** The columns of a heading row; two for one entry, and a unit that does not suit, are errors. */
+export function columnsOf<L extends EntryList>(
+  row: readonly Cell[],
+  below: readonly (readonly Cell[])[],
+  { list, headings, name, checkUnit }: Reading<L>,
+): Column<keyof L & string>[] {
+  const columns: Column<keyof L & string>[] = [];
+  row.forEach((cell, index) => {
+    if (cell instanceof BushError) throw cell;
+    if (cell === null) {
+      // a column without a heading counts only where something stands in it
+      if (below.some((line) => line[index] !== null && line[index] !== undefined && line[index] !== 0))
+        columns.push({ index, heading: `column ${index + 1}` });
+      return;
+    }
+    const heading = String(cell);
+    const { name: word, unit } = splitHeading(heading);
+    const key = headings.find(word);
+    if (key === undefined) return void columns.push({ index, heading });
+    const entry = list[key]!;
+    if (columns.some((c) => c.key === key)) throw clash(name, `${name} has two columns for "${entry.heading}"`);
+    const suited = unit === undefined ? undefined : checkUnit ? checkUnit(entry, unit) : unit;
+    columns.push({ index, heading, key, ...(suited === undefined ? {} : { unit: suited }) });
+  });
+  return columns;
+}
+
+const noFaults: ReadonlyMap<never, BushError> = new Map<never, BushError>();
+
+function readRow<L extends EntryList, S>(
+  row: readonly Cell[],
+  columns: readonly Column<keyof L & string>[],
+  number: number,
+  { list, system, own }: Reading<L>,
+): Row<L, S> {
+  const values: Record<string, unknown> = {};
+  const extra: [string, string][] = [];
+  let faults: Map<keyof L & string, BushError> | undefined;
+  for (const { index, heading, key, unit } of columns) {
+    const cell = row[index] ?? null;
+    if (cell === null) continue;
+    if (key === undefined) {
+      extra.push([heading, cell instanceof BushError ? cell.argument : String(cell)]);
+      continue;
+    }
+    try {
+      const value = readFilled(list[key]!, cell, unit, system, own);
+      if (value !== undefined) values[key] = value;
+    } catch (error) {
+      if (!(error instanceof BushError)) throw error;
+      (faults ??= new Map()).set(key, error);
+    }
+  }
+  return { number, values: values as ValuesOf<L, S>, faults: faults ?? noFaults, extra };
+}
+
+/** Nothing where the cell is a blank after all: "no data", or a 0 where 0 is no value. */
+function readFilled(entry: Entry, cell: Cell, unit: string | undefined, system: System, own?: OwnReader): unknown {
+  if (cell instanceof BushError) throw cell;
+  if (cell === null || isNoData(cell)) return undefined;
+  if (cell === 0) {
+    if (entry.typeZero !== undefined) throw mustBe(entry.heading, `typed as ${entry.typeZero} where it is 0`, 0);
+    if (isBlankZero(entry)) return undefined;
+  }
+  return readValue(entry, cell, unit, system, own);
+}
+
+/** A 0 where 0 is no value: some hosts hand a blank cell over as 0. */
+function isBlankZero(entry: Entry): boolean {
+  if (entry.kind in kinds) return excludesZero({ ...entry, kind: entry.kind as Kind });
+  return entry.blankZero === true || entry.kind === "choice" || entry.kind === "list";
+}

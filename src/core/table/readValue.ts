@@ -1,0 +1,120 @@
+import { Band, splitEnds, splitTolerance } from "../band";
+import { checkDomain } from "../domain";
+import { BushError, mustBe, orList } from "../errors";
+import { kinds } from "../kinds";
+import type { Kind, System } from "../kinds";
+import { splitNumber } from "../numbers";
+import { readSpan } from "../span";
+import { fromUnit, readQuantity, toWorking } from "../units";
+import type { Entry, OwnReader } from "./entry";
+
+/** A cell under a heading: its own unit counts first, then the heading's, then the sheet's system. */
+export function readIn(
+  name: string,
+  kind: Kind,
+  cell: number | string,
+  unit: string | undefined,
+  system: System,
+): number {
+  if (unit === undefined)
+    return typeof cell === "number" ? toWorking(kind, cell, system) : readQuantity(name, kind, cell, system);
+  const found = typeof cell === "number" ? { value: cell, rest: "" } : splitNumber(cell.trim());
+  if (found?.rest !== "") return readQuantity(name, kind, cell as string, system);
+  return fromUnit(name, kind, found.value, unit);
+}
+
+/** What a filled cell says under its heading, in working units; throws what is wrong with it. */
+export function readValue(
+  entry: Entry,
+  cell: number | string | boolean,
+  unit: string | undefined,
+  system: System,
+  own?: OwnReader,
+): unknown {
+  const name = entry.heading;
+  switch (entry.kind) {
+    case "text":
+      return String(cell).trim();
+    case "choice":
+      return readWord(name, entry, cell);
+    case "list":
+      return readWords(name, entry, String(cell));
+    case "span":
+      return readSpan(name, withUnit(cell, unit), system);
+  }
+  if (typeof cell === "boolean") throw mustBe(name, "a number", cell);
+  if (!(entry.kind in kinds)) return own!(entry, cell, unit, system);
+  const kind = entry.kind as Kind;
+  const band = entry.band && typeof cell === "string" ? readBand(entry, kind, cell, unit, system) : undefined;
+  if (band) return band;
+  const value = readIn(name, kind, cell, unit, system);
+  checkDomain(name, { ...entry, kind }, value, system, cell);
+  return value;
+}
+
+/** A plain span of temperatures takes the heading's unit. */
+const withUnit = (cell: number | string | boolean, unit: string | undefined): number | string | boolean =>
+  unit !== undefined && (typeof cell === "number" || (typeof cell === "string" && !/[\p{L}°º]\s*$/u.test(cell)))
+    ? `${cell} ${unit}`
+    : cell;
+
+function readWord(name: string, { words = [], spellings = {} }: Entry, cell: number | string | boolean): string {
+  const given = String(cell).trim().toLowerCase();
+  const spelled = spellings[given] ?? given;
+  const found = words.find((word) => word.toLowerCase() === spelled);
+  if (found === undefined) throw mustBe(name, orList(words.map((word) => `"${word}"`)), cell);
+  return found;
+}
+
+export const splitList = (text: string): string[] =>
+  text
+    .split(/[,;]/)
+    .map((word) => word.trim())
+    .filter((word) => word !== "");
+
+function readWords(name: string, { words }: Entry, text: string): readonly string[] {
+  const list = splitList(text);
+  if (!words) return list;
+  return list.map((given) => {
+    const found = words.find((word) => word.toLowerCase() === given.toLowerCase());
+    if (found === undefined) throw new BushError("value", name, `${name} "${given}" is none of: ${words.join(", ")}`);
+    return found;
+  });
+}
+
+/** "640 to 960 N", or "800 ± 20 %" and "800 ± 50 N"; nothing where the text names one value. */
+function readBand(entry: Entry, kind: Kind, text: string, unit: string | undefined, system: System): Band | undefined {
+  const name = entry.heading;
+  const bounds = { ...entry, kind };
+  const number = (part: string): number => {
+    const value = readIn(name, kind, part, unit, system);
+    checkDomain(name, bounds, value, system, text);
+    return value;
+  };
+  const about = splitTolerance(text);
+  if (about) {
+    const share = /^(.*)%$/.exec(about[1]);
+    const likely = number(about[0]);
+    const off = share ? Math.abs(likely) * (splitNumber(share[1]!.trim())?.value ?? NaN) * 0.01 : offOf(about);
+    if (!(off > 0)) throw mustBe(name, 'a band as "800 ± 20 %"', text);
+    const band = new Band(likely - off, likely + off, likely);
+    for (const end of [band.low, band.high]) checkDomain(name, bounds, end, system, text);
+    return band;
+  }
+  const ends = splitEnds(text);
+  if (!ends) return undefined;
+  const tail = /[^\d.,\s+\-−]+.*$/.exec(ends[1])?.[0] ?? "";
+  const [low, high] = [/\p{L}|°|%/u.test(ends[0]) ? ends[0] : `${ends[0]} ${tail}`.trim(), ends[1]].map(number) as [
+    number,
+    number,
+  ];
+  if (!(low < high)) throw mustBe(name, 'a band, lower end first, as "640 to 960"', text);
+  return new Band(low, high);
+
+  /** What is off by is a difference: it converts without an offset, in the unit of the value or in its own. */
+  function offOf([value, by]: [string, string]): number {
+    const ownUnit = splitNumber(by)?.rest || splitNumber(value)?.rest || "";
+    const at = (x: string) => readIn(name, kind, `${x} ${ownUnit}`.trim(), unit, system);
+    return at(String(splitNumber(by)?.value ?? NaN)) - at("0");
+  }
+}

@@ -1,0 +1,34 @@
+import { assess } from "../duties/assess";
+import { statedDuty } from "../duties/duty";
+import { figuresOf } from "../duties/dutyChecks";
+import { formula } from "../formula";
+import { findGrade } from "../grade/find";
+import { gradeArg } from "../grade/grade";
+import { gradesArg } from "../grade/table";
+import { dutyArgs } from "./dutyArgs";
+
+export const checkTable = formula(
+  {
+    id: "CHECKS",
+    family: "Grades, limits, verdicts",
+    text: "Every criterion of a duty with value, limit, use and verdict; a lowest temperature counts where the duty is colder than 20 °C",
+    args: { grade: gradeArg, ...dutyArgs, grades: gradesArg },
+    units: true,
+    result: {
+      shape: "table",
+      text: "One criterion per row; a cell is empty where there is no number",
+      columns: [
+        { name: "criterion", kind: "text" },
+        { name: "value", kind: "measure" },
+        { name: "limit", kind: "measure" },
+        { name: "unit", kind: "text" },
+        { name: "use", kind: "ratio" },
+        { name: "verdict", kind: "text" },
+      ],
+    },
+    source: { key: "own", at: "criteria: see DUTYCHECKS" },
+    example: ["Demo Medlar", 2, 0.06, "5 to 45"],
+    see: ["VERDICT", "USE", "DUTYCHECKS"],
+  },
+  ({ grade, grades, ...duty }) => assess(findGrade(grade, grades).values, statedDuty(duty)).map(figuresOf),
+);

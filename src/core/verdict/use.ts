@@ -1,0 +1,57 @@
+import { assess } from "../duties/assess";
+import type { Check, Working } from "../duties/criterion";
+import { statedDuty } from "../duties/duty";
+import type { Stated } from "../duties/duty";
+import { missingText, reasonOf, verdictOf } from "../duties/verdict";
+import { noDatum } from "../errors";
+import { formula } from "../formula";
+import { findGrade } from "../grade/find";
+import { gradeArg, lacks } from "../grade/grade";
+import type { Library } from "../grade/library";
+import { gradesArg } from "../grade/table";
+import { dutyArgs } from "./dutyArgs";
+
+interface Asked extends Stated {
+  readonly grade: string;
+  readonly grades?: Library | undefined;
+}
+
+/** The lines of the criterion that governs. */
+function workingOf({ grade, grades, ...stated }: Asked): Working {
+  const { values } = findGrade(grade, grades);
+  const duty = statedDuty(stated);
+  const checks = assess(values, duty);
+  const { governing, next } = verdictOf(checks);
+  const of: Check = governing.use === undefined ? (next ?? governing) : governing;
+  return of.criterion.working?.(values, duty) ?? { lines: [], known: {} };
+}
+
+export const limitUse = formula(
+  {
+    id: "USE",
+    family: "Grades, limits, verdicts",
+    text: "The governing use, value over limit: 1 is just held. #N/A where a datum is missing or the surroundings are outside the grade's temperatures",
+    args: { grade: gradeArg, ...dutyArgs, grades: gradesArg },
+    units: true,
+    result: { kind: "ratio", symbol: "u", text: "Governing use as a ratio; format the cell as a percentage" },
+    working: (values) => workingOf(values).lines,
+    lookups: (values) => workingOf(values).known,
+    between: {
+      V: { unit: "", text: "What the duty asks" },
+      Z: { unit: "", text: "What the grade bears" },
+      PV_a: { unit: "MPa·m/s", text: "PV limit in these surroundings" },
+    },
+    source: { key: "own", at: "the criterion that governs: see DUTYCHECKS" },
+    example: ["Demo Medlar", 2, 0.06, "5 to 45"],
+    see: ["VERDICT", "CHECKS", "SHORTLIST"],
+  },
+  ({ grade, grades, ...duty }, system = "metric") => {
+    const found = findGrade(grade, grades);
+    const checks = assess(found.values, statedDuty(duty));
+    const { governing, use } = verdictOf(checks);
+    if (use !== undefined) return use;
+    const missing = checks.find(({ word }) => word === "no data");
+    if (governing.word === "fails" && governing.use === undefined) throw noDatum("temperature", reasonOf(governing, system));
+    throw lacks(found, missingText(missing!));
+  },
+);

@@ -1,0 +1,24 @@
+import { assess } from "../duties/assess";
+import { statedDuty } from "../duties/duty";
+import { verdictText } from "../duties/verdict";
+import { formula } from "../formula";
+import { findGrade } from "../grade/find";
+import { gradeArg } from "../grade/grade";
+import { gradesArg } from "../grade/table";
+import { dutyArgs } from "./dutyArgs";
+
+export const verdictLine = formula(
+  {
+    id: "VERDICT",
+    family: "Grades, limits, verdicts",
+    text: 'Whether a grade holds a duty, with the criterion that governs: "fits, PV 62 %". A preliminary estimate: see CAUTIONS; a described duty is judged by DUTIES',
+    args: { grade: gradeArg, ...dutyArgs, grades: gradesArg },
+    units: true,
+    result: { kind: "text", text: '"fits", "care", "no data" or "fails", and why' },
+    source: { key: "own", at: "criteria: see DUTYCHECKS" },
+    example: ["Demo Medlar", 2, 0.06, "5 to 45"],
+    see: ["USE", "CHECKS", "CAUTIONS", "DUTIES"],
+  },
+  ({ grade, grades, ...duty }, system = "metric") =>
+    verdictText(assess(findGrade(grade, grades).values, statedDuty(duty)), system),
+);
