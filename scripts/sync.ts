@@ -1,11 +1,15 @@
 /**
- * Writes what repeats the specs for readers that cannot import them: the wrappers with their literal JSDoc
- * (src/functions/*.ts), docs/functions.md and the function table of the README. `--check` compares and changes nothing.
+ * Writes what repeats the specs and the list of properties for readers that cannot import them: the wrappers with their
+ * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of the README and of docs/guide/own-data.md, the schema
+ * of the grades. `--check` compares and changes nothing.
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import * as core from "../src/core";
+import { between } from "./between";
 import { functionReference } from "./functionPages";
+import { gradesSchema } from "./gradesSchema";
+import { propertyTable } from "./propertyTable";
 import { functionTable, nameFormulas, wrappers } from "./wrappers";
 
 nameFormulas(core);
@@ -22,7 +26,14 @@ async function put(path: string, text: string): Promise<void> {
 
 for (const [file, text] of wrappers(catalogue)) await put(`src/functions/${file}.ts`, text);
 await put("docs/functions.md", functionReference(catalogue));
-if (existsSync("README.md")) await put("README.md", functionTable(readFileSync("README.md", "utf8"), catalogue));
+const ownData = "docs/guide/own-data.md";
+const parts = {
+  "README.md": ["functions", functionTable(catalogue)],
+  [ownData]: ["properties", propertyTable()],
+} as const;
+for (const [path, [name, part]] of Object.entries(parts))
+  await put(path, between(readFileSync(path, "utf8"), name, part));
+await put("data/grades.schema.json", `${JSON.stringify(gradesSchema, null, 2)}\n`);
 
 if (stale.length > 0) {
   console.log(

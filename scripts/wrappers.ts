@@ -51,13 +51,8 @@ export function ${spec.id}(${typed.join(", ")}): any[][] {
 }`;
 }
 
-const start = "<!-- functions -->";
-const end = "<!-- /functions -->";
-
-/** The README with the table between its two markers renewed. */
-export function functionTable(readme: string, catalogue: readonly Formula[]): string {
-  const [before, after] = [readme.indexOf(start), readme.indexOf(end)];
-  if (before < 0 || after < before) throw new Error(`README.md lacks the markers ${start} and ${end}`);
+/** The functions of each family with what they answer, for the README. */
+export function functionTable(catalogue: readonly Formula[]): string {
   const families = [...new Set(catalogue.map((f) => f.spec.family))];
   const tables = families.map((family) => {
     const rows = catalogue
@@ -65,5 +60,5 @@ export function functionTable(readme: string, catalogue: readonly Formula[]): st
       .map((f) => `| \`${signatureOf(f.spec)}\` | ${f.spec.text.replaceAll("|", "\\|")} |`);
     return `### ${family}\n\n| function | answer |\n|---|---|\n${rows.join("\n")}`;
   });
-  return `${readme.slice(0, before + start.length)}\n\n${tables.join("\n\n")}\n\n${readme.slice(after)}`;
+  return tables.join("\n\n");
 }

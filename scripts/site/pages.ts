@@ -2,9 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { catalogue } from "../../src/core";
 import type { Formula } from "../../src/core/formula";
-import { kinds } from "../../src/core/kinds";
-import { properties, ratings } from "../../src/core/grade/properties";
-import { cell, descriptionOf, familiesOf, seeAlso } from "../functionPages";
+import { descriptionOf, familiesOf, seeAlso } from "../functionPages";
 import { errorsOf } from "./errors";
 import { html, withAnswers } from "./markdown";
 import type { Page } from "./page";
@@ -22,7 +20,7 @@ function guidePages(): Page[] {
   return readdirSync(guide)
     .filter((name) => name.endsWith(".md"))
     .map((name) => {
-      const text = readFileSync(path.join(guide, name), "utf8").replace("<!-- properties -->", propertyTable);
+      const text = readFileSync(path.join(guide, name), "utf8");
       const linked = text
         .replace(/\]\(\.\.\/functions\.md#([a-z]+)\)/g, "](functions/$1.html)")
         .replace("](../functions.md)", "](functions/index.html)")
@@ -52,21 +50,3 @@ function functionPage(f: Formula): Page {
   const paragraphs = [`# ${id}`, ...descriptionOf(f), ...told, ...seeAlso(f, functionFile)];
   return { file: `functions/${functionFile(id)}`, title: id, body: html(paragraphs.join("\n\n")) };
 }
-
-const kindWords = {
-  text: "text",
-  rating: `one of ${ratings.join(", ")}`,
-  list: "list, separated by commas",
-  curve: 'points "23: 40; 80: 25"',
-};
-
-/** The headings of a table of own grades, from the list of properties. */
-const propertyTable = [
-  "| heading | unit | what it is |",
-  "|---|---|---|",
-  ...properties.map((p) => {
-    const unit =
-      p.kind in kinds ? kinds[p.kind as keyof typeof kinds].metric : kindWords[p.kind as keyof typeof kindWords];
-    return `| ${p.heading} | ${unit} | ${cell(p.text)} |`;
-  }),
-].join("\n");

@@ -4,25 +4,24 @@ import demo from "../../data/grades/demo.json";
 import gradesSchema from "../../data/grades.schema.json";
 import duties from "../../data/greenhouse/duties.json";
 import dutiesSchema from "../../data/duties.schema.json";
-import plausibleSchema from "../../data/plausible.schema.json";
-import propertyList from "../../data/properties.json";
-import propertiesSchema from "../../data/properties.schema.json";
 import sources from "../../data/sources.json";
 import sourcesSchema from "../../data/sources.schema.json";
-import { kindOf, properties, standardLibrary } from "../../src/core/grade";
-import { kinds } from "../../src/core/kinds";
+import { mediaClasses, properties, standardLibrary } from "../../src/core/grade";
+import type { Values } from "../../src/core/grade";
 import { isInside } from "../../src/core/domain";
 
 const ajv = new Ajv({ allErrors: true, strictTypes: false });
+/** The first few faults, a line each. */
 const faults = (schema: object, data: unknown) => {
   const validate = ajv.compile(schema);
   validate(data);
-  return validate.errors ?? [];
+  return (validate.errors ?? [])
+    .slice(0, 5)
+    .map(({ instancePath, message, params }) => `${instancePath} ${message}: ${Object.values(params).join()}`);
 };
 const copy = <T>(data: T): T => JSON.parse(JSON.stringify(data)) as T;
 
 test.each([
-  ["properties", propertiesSchema, propertyList],
   ["sources", sourcesSchema, sources],
   ["generic grades", gradesSchema, generic],
   ["demo grades", gradesSchema, demo],
@@ -41,37 +40,50 @@ test("a published value without its source, or in an unknown unit, is refused", 
 test("an invented grade that lacks a field or its mark is refused", () => {
   const lacking = copy(demo);
   delete (lacking.grades[0]!.values as { poisson?: number }).poisson;
-  expect(faults(gradesSchema, lacking)).not.toEqual([]);
+  expect(faults(gradesSchema, lacking)[0]).toMatch(/^\/grades\/0\/values must have required property 'poisson'/);
   const unmarked = copy(demo);
   unmarked.grades[0]!.values.source = "a supplier";
   expect(faults(gradesSchema, unmarked)).not.toEqual([]);
 });
 
-test.each(standardLibrary().grades.map((grade) => [grade.name, grade] as const))("%s is plausible", (_, grade) => {
-  expect(faults(plausibleSchema, grade.values)).toEqual([]);
+/** Each number of a grade against the bounds of its property, those of a user's table or the tighter plausible ones. */
+function outside(values: Values, bounds: "physical" | "plausible"): string[] {
+  return properties.flatMap((p) => {
+    const value = p.key === "grade" || p.key === "kind" ? undefined : values[p.key];
+    if (typeof value !== "number" || !("to" in p) || p.kind === "curve") return [];
+    const [from, to] = p.plausible ?? [-Infinity, Infinity];
+    const held = bounds === "physical" ? isInside(p, value) : value >= from && value <= to;
+    return held ? [] : [`${p.key} ${value}`];
+  });
+}
+
+test.each(standardLibrary().grades.map((grade) => [grade.name, grade.values] as const))("%s is plausible", (_, values) => {
+  expect(outside(values, "plausible")).toEqual([]);
+  expect(outside(values, "physical")).toEqual([]);
 });
 
 test("a slipped decimal is caught", () => {
   const { values } = standardLibrary().grades[0]!;
   for (const factor of [0.01, 100]) {
-    expect(faults(plausibleSchema, { ...values, density: values.density! * factor })).toHaveLength(1);
-    expect(faults(plausibleSchema, { ...values, pvLimit: values.pvLimit! * factor })).toHaveLength(1);
+    const slipped = { density: values.density! * factor, pvLimit: values.pvLimit! * factor };
+    expect(outside({ ...values, ...slipped }, "plausible")).toHaveLength(2);
   }
 });
 
-test("every number of the library lies inside the bounds that a user's table is held to", () => {
-  for (const p of properties) {
-    const kind = kindOf(p);
-    if (!kind || p.kind === "curve") continue;
-    for (const { values } of standardLibrary().grades) {
-      const value = values[p.key as keyof typeof values] as number | undefined;
-      if (value !== undefined) expect([p.key, isInside({ ...p, kind }, value)]).toEqual([p.key, true]);
-    }
+test("plausible bounds are sound and lie inside the physical ones", () => {
+  const bounded = properties.filter((p) => "plausible" in p);
+  expect(bounded.length).toBeGreaterThanOrEqual(25);
+  for (const p of bounded) {
+    if (!("plausible" in p) || !p.plausible) continue;
+    const [least, greatest] = p.plausible;
+    expect([p.key, least < greatest, isInside(p, least), isInside(p, greatest)]).toEqual([p.key, true, true, true]);
   }
 });
 
-test("kinds of the property list are kinds of the core", () => {
-  for (const p of properties) if (kindOf(p)) expect(Object.keys(kinds)).toContain(kindOf(p));
+test("classes of media are named once each, and each is rated by every demo grade but food contact, which asks for a declaration", () => {
+  expect(new Set(mediaClasses).size).toBe(mediaClasses.length);
+  for (const { values } of standardLibrary().grades.filter((g) => g.kind === "demo"))
+    expect(values.media!.map(({ medium }) => medium)).toEqual(mediaClasses.filter((medium) => medium !== "food contact"));
 });
 
 test("every source that a grade names has an entry", () => {

@@ -1,6 +1,6 @@
 import data from "../../../data/metals.json";
 import { noDatum, orList, show } from "../errors";
-import { nearest } from "../grade/find";
+import { nearest } from "../names";
 
 /** A common metal of housings and shafts; typical values at room temperature, each with its source in data/metals.json. */
 export interface Metal {

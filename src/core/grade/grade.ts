@@ -7,7 +7,8 @@ import type { Curve } from "./curve";
 import { findGrade, findProperty } from "./find";
 import { kindText } from "./library";
 import type { Grade } from "./library";
-import { kindOf } from "./properties";
+import { mediaText } from "./media";
+import type { Media } from "./media";
 import type { Property } from "./properties";
 import { gradesArg } from "./table";
 
@@ -17,9 +18,20 @@ export function cellOf(grade: Grade, p: Property, system: System): Answer | unde
   if (p.key === "kind") return kindText[grade.kind];
   const value = grade.values[p.key];
   if (value === undefined) return undefined;
-  const kind = kindOf(p);
-  if (!kind) return Array.isArray(value) ? value.join(", ") : (value as string);
-  return p.kind === "curve" ? curveText(value as Curve, kind, system) : new Measure(value as number, kind);
+  switch (p.kind) {
+    case "text":
+    case "rating":
+    case "choice":
+      return value as string;
+    case "list":
+      return (value as readonly string[]).join(", ");
+    case "media":
+      return mediaText(value as Media);
+    case "curve":
+      return curveText(value as Curve, p.of, system);
+    default:
+      return new Measure(value as number, p.kind);
+  }
 }
 
 /** The error for a property that a grade lacks. */

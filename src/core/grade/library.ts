@@ -1,9 +1,9 @@
 import demo from "../../../data/grades/demo.json";
 import generic from "../../../data/grades/generic.json";
 import { fromUnit } from "../units";
-import { readCurve } from "./curve";
 import { kindOf, property } from "./properties";
 import type { PropertyKey, Values } from "./properties";
+import { readProperty } from "./readProperty";
 
 export type GradeKind = "generic" | "demo" | "own";
 
@@ -89,12 +89,10 @@ function published({ grade, family, description, values }: Entry): Grade {
 
 /** An invented grade is written in working units. */
 function invented({ grade, family, description, values }: Entry): Grade {
-  const read = Object.entries(values).map(([key, value]: [string, number | string]) => {
-    const p = property(key as PropertyKey);
-    if (typeof value === "number") return [key, value];
-    if (p.kind === "curve") return [key, readCurve(key, { ...p, kind: p.of! }, value, undefined, "metric")];
-    return [key, p.kind === "list" ? splitList(value) : value];
-  });
+  const read = Object.entries(values).map(([key, value]: [string, number | string]) => [
+    key,
+    typeof value === "number" ? value : readProperty(property(key as PropertyKey), value, undefined, "metric"),
+  ]);
   return {
     name: grade,
     kind: "demo",
@@ -103,9 +101,3 @@ function invented({ grade, family, description, values }: Entry): Grade {
     extra: [],
   };
 }
-
-export const splitList = (text: string): string[] =>
-  text
-    .split(/[,;]/)
-    .map((word) => word.trim())
-    .filter((word) => word !== "");

@@ -1,14 +1,12 @@
 import { isSpareRow } from "../cell";
-import { checkDomain } from "../domain";
-import { BushError, clash, isMissing, mustBe, orList } from "../errors";
+import { BushError, clash, isMissing } from "../errors";
 import type { Cell, TableArg } from "../formula";
 import type { System } from "../kinds";
-import { readCurve } from "./curve";
-import { gradeKey, libraryOf, splitList } from "./library";
+import { gradeKey, libraryOf } from "./library";
 import type { Grade, Library } from "./library";
-import { kindOf, property, propertyNamed, ratings, splitHeading } from "./properties";
-import type { Property, PropertyKey, Values } from "./properties";
-import { readIn } from "./readIn";
+import { property, propertyNamed, splitHeading } from "./properties";
+import type { Property, Values } from "./properties";
+import { readProperty } from "./readProperty";
 
 /** The grades of a user's table and what is wrong in it, row by row. */
 export interface GradeTable {
@@ -90,7 +88,7 @@ function readGrade(row: Cell[], columns: readonly Column[], system: System): Gra
     if (!p) extra.push([heading, String(cell)]);
     else if (p.key === "grade") name = String(cell).trim();
     // every row of a user's table is an own grade, whatever its kind column says
-    else if (p.key !== "kind") values[p.key] = readValue(p, cell, unit, system);
+    else if (p.key !== "kind") values[p.key] = readProperty(p, cell, unit, system);
   }
   if (name === "") throw isMissing("grade");
   checkOrder(values as Values);
@@ -100,35 +98,15 @@ function readGrade(row: Cell[], columns: readonly Column[], system: System): Gra
 /** How people write that there is no value. */
 const isNoData = (cell: Cell): boolean => typeof cell === "string" && /^(no data|n\/a|[-–—])$/i.test(cell.trim());
 
-function readValue(p: Property, cell: number | string | boolean, unit: string | undefined, system: System): unknown {
-  const name = p.heading;
-  const kind = kindOf(p);
-  if (p.kind === "curve") {
-    if (typeof cell !== "string") throw mustBe(name, 'points as "23: 40; 80: 25"', cell);
-    return readCurve(name, { ...p, kind: kind! }, cell, unit, system);
-  }
-  if (kind) {
-    if (typeof cell === "boolean") throw mustBe(name, "a number", cell);
-    const value = readIn(name, kind, cell, unit, system);
-    checkDomain(name, { ...p, kind }, value, system, cell);
-    return value;
-  }
-  const text = String(cell).trim();
-  if (p.kind === "list") return splitList(text);
-  if (p.kind !== "rating") return text;
-  const rating = ratings.find((r) => r === text.toLowerCase());
-  if (!rating) throw mustBe(name, orList(ratings), cell);
-  return rating;
-}
-
 /** Pairs of which the first may not exceed the second. */
-const ordered: readonly (readonly [PropertyKey & keyof Values, PropertyKey & keyof Values])[] = [
+const ordered: readonly (readonly [keyof Values, keyof Values])[] = [
   ["lowestTemperature", "highestTemperature"],
   ["highestTemperature", "shortTermTemperature"],
   ["frictionLow", "frictionHigh"],
   ["wearLow", "wearHigh"],
   ["water50", "waterSaturated"],
   ["swelling50", "swellingSaturated"],
+  ["staticPressure", "compressiveStrength"],
 ];
 
 function checkOrder(values: Values): void {

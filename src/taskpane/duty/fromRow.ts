@@ -1,5 +1,5 @@
-import { normal } from "../../core/grade/properties";
 import { splitHeading } from "../../core/grade";
+import { normal } from "../../core/names";
 import type { Place, ReadCell, SheetPort } from "../../port/sheet";
 import { choiceFields, numberFields } from "./fields";
 import type { ChoiceField, Field } from "./fields";

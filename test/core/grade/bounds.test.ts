@@ -6,12 +6,12 @@ import {
   leastOver,
   lengthCaution,
   limitOf,
-  nearest,
   rank,
   readCurve,
 } from "../../../src/core/grade";
 import { libraryOf } from "../../../src/core/grade";
 import type { Duty, Grade, Values } from "../../../src/core/grade";
+import { nearest } from "../../../src/core/names";
 import { call, CellError } from "../../support";
 
 /** Limits, cautions and suggestions exactly at their edges. */

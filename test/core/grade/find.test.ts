@@ -1,4 +1,5 @@
-import { findGrade, findProperty, libraryOf, nearest, propertyNamed, splitHeading } from "../../../src/core/grade";
+import { findGrade, findProperty, libraryOf, propertyNamed, splitHeading } from "../../../src/core/grade";
+import { nearest } from "../../../src/core/names";
 
 test.each(["PA66", "pa66", " Pa 66 ", "PTFEfilled", "ptfe  filled"])("%p finds a grade", (name) => {
   expect(["PA66", "PTFE filled"]).toContain(findGrade(name).name);

@@ -1,0 +1,40 @@
+import { orList, show } from "./errors";
+
+/** Case, spaces, hyphens and other marks do not count. */
+export const normal = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, "");
+
+/** The words for a name that is not known: the nearest that are, else what to do. */
+export function unknownName(argument: string, name: string, names: readonly string[], otherwise: string): string {
+  const near = nearest(name, names);
+  return `${argument} ${show(name)} is unknown; ${near.length > 0 ? `nearest: ${orList(near)}` : otherwise}`;
+}
+
+const suggested = 3;
+
+/** Up to three names that contain, or are contained in, or are few keystrokes from the one given. */
+export function nearest(name: string, names: readonly string[]): string[] {
+  const wanted = normal(name);
+  if (wanted === "") return [];
+  const farthest = Math.max(1, Math.floor(wanted.length / 3));
+  return names
+    .map((candidate) => ({ candidate, far: distance(wanted, normal(candidate), farthest) }))
+    .filter(({ far }) => far <= farthest)
+    .sort((a, b) => a.far - b.far)
+    .slice(0, suggested)
+    .map(({ candidate }) => candidate);
+}
+
+/** Keystrokes from one to the other, not counted out where they must be above `most`; a name inside the other is one away. */
+function distance(a: string, b: string, most: number): number {
+  if (a === b) return 0;
+  if (a.length > 1 && b.length > 1 && (a.includes(b) || b.includes(a))) return 1;
+  if (Math.abs(a.length - b.length) > most) return Infinity;
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++)
+      next.push(Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)));
+    row = next;
+  }
+  return row[b.length]!;
+}
