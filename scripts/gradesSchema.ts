@@ -42,7 +42,7 @@ function published(p: Property): object | undefined {
 function invented(p: Property): object {
   if (p.key === "source") return { const: kindText.demo };
   if (p.kind === "rating") return { enum: ratings };
-  if (p.kind === "choice") return { enum: p.choices };
+  if (p.kind === "choice") return { enum: p.words };
   return p.kind in kinds ? { type: "number" } : text(1);
 }
 

@@ -24,7 +24,7 @@ function unitOf(p: Property): string {
     case "rating":
       return orList(ratings);
     case "choice":
-      return orList(p.choices);
+      return orList(p.words);
     case "list":
       return "list, separated by commas";
     case "media":

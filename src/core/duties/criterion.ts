@@ -17,6 +17,8 @@ export interface Finding {
   /** What the duty asks, and what the grade bears. */
   readonly value?: number | undefined;
   readonly limit?: number | undefined;
+  /** What the value may come to at most, told but not judged. */
+  readonly upper?: number | undefined;
   /** How far the value takes up the limit; 1 is just held. */
   readonly use?: number | undefined;
   /** The figure that the limit comes from, or that is missing. */
@@ -28,7 +30,7 @@ export interface Finding {
   /** What the verdict's line tells in any case, also where it passes. */
   readonly tell?: ((system: System) => string) | undefined;
   /** What else should be known beside the line. */
-  readonly notes?: ((system: System) => readonly string[]) | undefined;
+  readonly notes?: ((system: System, finding: Finding) => readonly string[]) | undefined;
 }
 
 /** A criterion's formula line by line, and the symbols that it starts from. */

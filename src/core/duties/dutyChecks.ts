@@ -24,7 +24,7 @@ function origin(grade: Grade, check: Check, system: System): string {
   return [
     ...(say || word === "no data" ? [reasonOf(check, system)] : []),
     ...(property && grade.values[property as keyof Grade["values"]] !== undefined ? [originText(grade, property)] : []),
-    ...(notes?.(system) ?? []),
+    ...(notes?.(system, check) ?? []),
   ].join("; ");
 }
 

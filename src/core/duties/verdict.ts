@@ -18,28 +18,37 @@ export interface Verdict {
 const outside: ReadonlySet<string> = new Set(["highestTemperature", "lowestTemperature"]);
 
 export function verdictOf(checks: readonly Check[]): Verdict {
-  const word = words.find((candidate) => checks.some((check) => check.word === candidate))!;
-  const worst = checks.filter((check) => check.word === word);
-  const isOutside = checks.find(({ criterion, word: found }) => found === "fails" && outside.has(criterion.id));
-  const governing = isOutside ?? greatest(worst);
-  const top = greatest(checks);
-  const isUnknown = checks.some((check) => check.word === "no data");
+  let worst = checks[0]!;
+  let top = checks[0]!;
+  let isOutside: Check | undefined;
+  let isUnknown = false;
+  for (const check of checks) {
+    const step = rankOf[check.word] - rankOf[worst.word];
+    if (step < 0 || (step === 0 && isGreater(check, worst))) worst = check;
+    if (isGreater(check, top)) top = check;
+    if (check.word === "no data") isUnknown = true;
+    if (check.word === "fails" && outside.has(check.criterion.id)) isOutside ??= check;
+  }
+  const governing = isOutside ?? worst;
+  const { word } = governing;
   const use = isOutside || isUnknown ? undefined : (governing.use ?? top.use);
   const isTold = governing.say !== undefined || governing.use === undefined;
   const next = isTold && !isOutside && word !== "no data" && top.use !== undefined ? top : undefined;
   return { word, governing, use, next };
 }
 
-/** The check with the greatest use, the first of equals; the first of all where none has a use. */
-const greatest = (checks: readonly Check[]): Check =>
-  checks.reduce((a, b) => ((b.use ?? -1) > (a.use ?? -1) + rounding * Math.abs(a.use ?? 0) ? b : a));
+const rankOf = Object.fromEntries(words.map((word, i) => [word, i])) as Readonly<Record<Word, number>>;
+
+/** Beyond a rounding, so that the first of equals governs. */
+const isGreater = (a: Check, b: Check): boolean => (a.use ?? -1) > (b.use ?? -1) + rounding * Math.abs(b.use ?? 0);
 
 /** "fits, PV 62 %", "care, shaft 150 HB, at least 300 HB wanted; PV 72 %", "no data, speed"; swelling is told in any case. */
 export function verdictText(checks: readonly Check[], system: System, verdict = verdictOf(checks)): string {
   const { word, governing, next } = verdict;
-  const told = checks.flatMap((check) => (check.tell ? [check.tell(system)] : []));
-  const ratio = next && next !== governing ? [reasonOf(next, system, true)] : [];
-  return `${word}, ${[reasonOf(governing, system), ...ratio, ...told].join("; ")}`;
+  let text = `${word}, ${reasonOf(governing, system)}`;
+  if (next && next !== governing) text += `; ${reasonOf(next, system, true)}`;
+  for (const { tell } of checks) if (tell) text += `; ${tell(system)}`;
+  return text;
 }
 
 /** A check in a few words, its numbers in the sheet's units; `inPercent` where its words were said already. */

@@ -4,7 +4,7 @@ import { mustBe } from "../errors";
 import type { Span } from "../formula";
 import type { System } from "../kinds";
 import { fromWorking } from "../units";
-import { readIn } from "./readIn";
+import { readIn } from "../table/readValue";
 
 /** A limit against temperature: straight lines between points of rising temperature. Colder than the first its value holds; beyond the last there is none. */
 export type Curve = readonly { readonly at: number; readonly value: number }[];

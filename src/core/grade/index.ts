@@ -9,7 +9,7 @@ export { motions, pressureLimit, pvLimit, speedKey, speedLimit } from "./limits"
 export type { Limit, LimitKey, Motion } from "./limits";
 export { mediaClasses, mediaRatings } from "./media";
 export type { Media, MediaRating } from "./media";
-export { headingOf, kindOf, properties, property, propertyNamed, ratings, splitHeading } from "./properties";
+export { headingOf, kindOf, properties, property, propertyNamed, ratings } from "./properties";
 export type { Property, PropertyKey, Rating, Values } from "./properties";
 export { shafts } from "./shafts";
 export { originText } from "./source";

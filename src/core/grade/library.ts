@@ -39,7 +39,7 @@ export interface Library {
   /** Own grades first; a built-in grade of the same name gives way to them. */
   readonly grades: readonly Grade[];
   readonly byName: ReadonlyMap<string, Grade>;
-  /** What is looked at where no grade is named. */
+  /** What is looked at where no grade is named: the user's own rows, else the generic families. */
   readonly scope: readonly Grade[];
   /** Headings of the user's table that name no property. */
   readonly unknownColumns: readonly string[];
@@ -60,6 +60,12 @@ export function libraryOf(own: readonly Grade[] = [], unknownColumns: readonly s
 let standard: Library | undefined;
 /** The library of a sheet without own grades. */
 export const standardLibrary = (): Library => (standard ??= libraryOf());
+
+/** The invented grades, asked for by the word "demo". */
+export const demoLibrary = (): Library => ({
+  ...standardLibrary(),
+  scope: builtIn().filter(({ kind }) => kind === "demo"),
+});
 
 let loaded: readonly Grade[] | undefined;
 const builtIn = (): readonly Grade[] => (loaded ??= [...generic.grades.map(published), ...demo.grades.map(invented)]);
@@ -95,7 +101,7 @@ function published({ grade, family, description, values }: Entry): Grade {
 function invented({ grade, family, description, values }: Entry): Grade {
   const read = Object.entries(values).map(([key, value]: [string, number | string]) => [
     key,
-    typeof value === "number" ? value : readProperty(property(key as PropertyKey), value, undefined, "metric"),
+    typeof value === "number" ? value : readProperty(key as PropertyKey, value, undefined, "metric"),
   ]);
   return {
     name: grade,

@@ -19,7 +19,7 @@ export type Limit =
       readonly value: number;
       readonly key: PropertyKey;
       /** How it comes from the figure of the grade, where it is not that figure itself. */
-      readonly how?: string;
+      readonly how: string | undefined;
     }
   /** The property that would be needed. */
   | { readonly state: "missing"; readonly key: PropertyKey }
@@ -33,12 +33,7 @@ export const speedKey = (motion: Exclude<Motion, "static">): SpeedKey => speedKe
 
 export const limitKind = (key: LimitKey): Kind => property(key).kind as Kind;
 
-const known = (value: number, key: PropertyKey, how?: string): Limit => ({
-  state: "known",
-  value,
-  key,
-  ...(how === undefined ? {} : { how }),
-});
+const known = (value: number, key: PropertyKey, how?: string): Limit => ({ state: "known", value, key, how });
 
 /** A figure capped by the least of a curve over a span of temperature. */
 function capped(given: number, key: PropertyKey, values: Values, name: "pressureCurve" | "pvCurve", span: Span): Limit {

@@ -1,6 +1,8 @@
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
-import { normal } from "../names";
+import { Headings } from "../table/entry";
+import type { ValuesOf } from "../table/entry";
+import { splitHeading } from "../table/heading";
 import type { Curve } from "./curve";
 import type { Media } from "./media";
 import type { PropertyEntry } from "./propertyEntry";
@@ -9,7 +11,7 @@ export const ratings = ["poor", "fair", "good"] as const;
 export type Rating = (typeof ratings)[number];
 
 /** Every property of a grade, in the order of tables. */
-const list = {
+export const propertyList = {
   grade: { heading: "grade", also: [], kind: "text", group: "identity", text: "Name of the material as offered" },
   kind: {
     heading: "kind",
@@ -184,7 +186,7 @@ const list = {
     heading: "wear rate from",
     also: ["wear test"],
     kind: "choice",
-    choices: ["flat", "bush"],
+    words: ["flat", "bush"],
     group: "running",
     text: "Kind of test that the wear rate came from, flat or bush; unknown counts as flat",
   },
@@ -380,33 +382,33 @@ const list = {
     text: "Least Brinell hardness of the shaft",
   },
   source: { heading: "source", also: [], kind: "text", group: "identity", text: "Where the row comes from" },
-  notes: { heading: "notes", also: ["note", "remarks", "comments"], kind: "text", group: "identity", text: "Remarks" },
+  notes: {
+    heading: "notes",
+    also: ["note", "remarks", "comment", "comments"],
+    kind: "text",
+    group: "identity",
+    text: "Remarks",
+  },
 } as const satisfies Record<string, PropertyEntry>;
 
-type List = typeof list;
+type List = typeof propertyList;
 export type PropertyKey = keyof List;
-type Value<E> = E extends { kind: "curve" }
-  ? Curve
-  : E extends { kind: "rating" }
-    ? Rating
-    : E extends { kind: "choice"; choices: readonly (infer Word)[] }
-      ? Word
-      : E extends { kind: "list" }
-        ? readonly string[]
-        : E extends { kind: "media" }
-          ? Media
-          : E extends { kind: "text" }
-            ? string
-            : number;
+
+/** What the kinds that only grades have read as. */
+export interface OwnKinds {
+  readonly curve: Curve;
+  readonly rating: Rating;
+  readonly media: Media;
+}
 
 /** A grade's data in working units; a property without a value is "no data". The name and the kind are the grade's own. */
-export type Values = { readonly [K in Exclude<PropertyKey, "grade" | "kind">]?: Value<List[K]> };
+export type Values = Omit<ValuesOf<List, OwnKinds>, "grade" | "kind">;
 
 export type Property = PropertyEntry & { readonly key: PropertyKey };
 
-export const properties: readonly Property[] = (Object.keys(list) as PropertyKey[]).map((key) => ({
+export const properties: readonly Property[] = (Object.keys(propertyList) as PropertyKey[]).map((key) => ({
   key,
-  ...list[key],
+  ...propertyList[key],
 }));
 
 const byKey = new Map(properties.map((p) => [p.key, p]));
@@ -428,19 +430,12 @@ export function kindOf(p: Property): Kind | undefined {
   }
 }
 
-const byName = new Map(
-  properties.flatMap((p) => [p.heading, p.key, ...p.also].map((name) => [normal(name), p] as const)),
-);
+export const propertyHeadings = new Headings<PropertyKey>(propertyList);
 
 /** The property that a heading names, with or without its unit in brackets. */
-export const propertyNamed = (heading: string): Property | undefined => byName.get(normal(splitHeading(heading).name));
-
-/** "PV limit [psi*ft/min]" as name and unit; round brackets serve too. */
-export function splitHeading(heading: string): { name: string; unit?: string } {
-  const found = /^(.*?)\s*(?:\[([^\]]*)\]|\((.*)\))\s*$/.exec(heading);
-  if (!found) return { name: heading.trim() };
-  const unit = (found[2] ?? found[3] ?? "").trim();
-  return { name: found[1]!.trim(), ...(unit && unit !== "-" && unit !== "–" ? { unit } : {}) };
+export function propertyNamed(heading: string): Property | undefined {
+  const key = propertyHeadings.find(splitHeading(heading).name);
+  return key && property(key);
 }
 
 /** "PV limit [MPa·m/s]", "PV at temperature [°C: MPa·m/s]". */

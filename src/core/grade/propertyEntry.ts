@@ -25,7 +25,7 @@ interface OfCurve {
 }
 interface OfChoice {
   readonly kind: "choice";
-  readonly choices: readonly string[];
+  readonly words: readonly string[];
 }
 interface OfWords {
   readonly kind: "text" | "rating" | "list" | "media";

@@ -1,51 +1,34 @@
-import { checkDomain } from "../domain";
 import { mustBe, orList } from "../errors";
 import type { System } from "../kinds";
+import type { OwnReader } from "../table/entry";
+import { readValue } from "../table/readValue";
 import { readCurve } from "./curve";
 import { readMedia } from "./media";
-import { ratings } from "./properties";
-import type { Property } from "./properties";
-import { readIn } from "./readIn";
+import { property, ratings } from "./properties";
+import type { Property, PropertyKey } from "./properties";
 
-/** A cell under a property's heading as that property's value; `unit` is the heading's. */
-export function readProperty(
-  p: Property,
-  cell: number | string | boolean,
-  unit: string | undefined,
-  system: System,
-): unknown {
-  const name = p.heading;
-  switch (p.kind) {
-    case "text":
-      return String(cell).trim();
-    case "list":
-      return splitList(String(cell));
+/** Reads the kinds that only grades have: curves, ratings, media. */
+export const readOwnKind: OwnReader = (entry, cell, unit, system) => {
+  const name = entry.heading;
+  switch (entry.kind) {
     case "rating":
-      return oneOf(name, ratings, cell);
-    case "choice":
-      return oneOf(name, p.choices, cell);
+      return readRating(name, cell);
     case "media":
       return readMedia(name, String(cell));
-    case "curve":
-      if (typeof cell !== "string") throw mustBe(name, 'points as "23: 40; 80: 25"', cell);
-      return readCurve(name, { ...p, kind: p.of }, cell, unit, system);
     default: {
-      if (typeof cell === "boolean") throw mustBe(name, "a number", cell);
-      const value = readIn(name, p.kind, cell, unit, system);
-      checkDomain(name, p, value, system, cell);
-      return value;
+      if (typeof cell !== "string") throw mustBe(name, 'points as "23: 40; 80: 25"', cell);
+      const { of } = entry as Extract<Property, { kind: "curve" }>;
+      return readCurve(name, { ...entry, kind: of }, cell, unit, system);
     }
   }
-}
+};
 
-function oneOf(name: string, words: readonly string[], cell: number | string | boolean): string {
-  const found = words.find((word) => word.toLowerCase() === String(cell).trim().toLowerCase());
-  if (found === undefined) throw mustBe(name, orList(words), cell);
+function readRating(name: string, cell: number | string): string {
+  const found = ratings.find((word) => word === String(cell).trim().toLowerCase());
+  if (found === undefined) throw mustBe(name, orList(ratings), cell);
   return found;
 }
 
-const splitList = (text: string): string[] =>
-  text
-    .split(/[,;]/)
-    .map((word) => word.trim())
-    .filter((word) => word !== "");
+/** A value of a shipped grade, written as in a table. */
+export const readProperty = (key: PropertyKey, cell: number | string, unit: string | undefined, system: System): unknown =>
+  readValue(property(key), cell, unit, system, readOwnKind);

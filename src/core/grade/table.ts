@@ -2,10 +2,10 @@ import { BushError, clash, isMissing } from "../errors";
 import type { Cell, TableArg } from "../formula";
 import type { System } from "../kinds";
 import { readTable } from "../table/readTable";
-import { gradeKey, libraryOf } from "./library";
+import { demoLibrary, gradeKey, libraryOf } from "./library";
 import type { Grade, Library } from "./library";
 import { property, propertyHeadings, propertyList } from "./properties";
-import type { OwnKinds, Property, Values } from "./properties";
+import type { OwnKinds, Values } from "./properties";
 import { readOwnKind } from "./readProperty";
 
 /** The grades of a user's table and what is wrong in it, row by row. */
@@ -54,3 +54,36 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
   }
   return { grades, unknownColumns, faults };
 }
+
+/** The one word "demo" in place of a table. */
+const isDemo = (cells: Cell[][]): boolean =>
+  cells.length === 1 && cells[0]!.length === 1 && String(cells[0]![0]).trim().toLowerCase() === "demo";
+
+/** Pairs of which the first may not exceed the second. */
+const ordered: readonly (readonly [keyof Values, keyof Values])[] = [
+  ["lowestTemperature", "highestTemperature"],
+  ["highestTemperature", "shortTermTemperature"],
+  ["frictionLow", "frictionHigh"],
+  ["wearLow", "wearHigh"],
+  ["water50", "waterSaturated"],
+  ["swelling50", "swellingSaturated"],
+  ["staticPressure", "compressiveStrength"],
+];
+
+function checkOrder(values: Values): void {
+  for (const [low, high] of ordered) {
+    const a = values[low];
+    const b = values[high];
+    if (typeof a === "number" && typeof b === "number" && a > b)
+      throw clash("grades", `${property(low).heading} is above ${property(high).heading}`);
+  }
+}
+
+/** The argument by which every function takes a user's own grades. */
+export const gradesArg = {
+  kind: "table",
+  optional: true,
+  what: 'a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones',
+  text: "Own grades, searched before the library",
+  read: readGrades,
+} as const satisfies TableArg<Library>;

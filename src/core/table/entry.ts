@@ -2,7 +2,7 @@ import type { Band } from "../band";
 import type { Bounds } from "../domain";
 import type { Span } from "../formula";
 import type { Kind, System } from "../kinds";
-import { normal } from "./heading";
+import { normal } from "../names";
 
 /** What may stand under one heading. The lists of duty fields, grade properties and quote columns are made of these. */
 export interface Entry extends Omit<Bounds, "kind"> {

@@ -1,6 +1,3 @@
-/** Case, spaces, hyphens and other marks do not count in a heading. */
-export const normal = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, "");
-
 /** "PV limit [psi*ft/min]" as name and unit; round brackets serve too. */
 export function splitHeading(heading: string): { name: string; unit?: string } {
   const found = /^(.*?)\s*(?:\[([^\]]*)\]|\((.*)\))\s*$/.exec(heading);

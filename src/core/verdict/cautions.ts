@@ -51,7 +51,7 @@ function checkCautions(check: Check, system: System): string[] {
     ...(word === "no data" ? [`No data on ${missingText(check)}: ${criterion.heading} was not checked.`] : []),
     ...(say && word !== "no data" ? [sentence(reasonOf(check, system))] : []),
     ...(tell ? [`${sentence(tell(system)).slice(0, -1)}: check the wet clearance.`] : []),
-    ...(notes?.(system) ?? []).map((note) => `${sentence(criterion.heading).slice(0, -1)}: ${note}.`),
+    ...(notes?.(system, check) ?? []).map((note) => `${sentence(criterion.heading).slice(0, -1)}: ${note}.`),
   ];
 }
 

@@ -1,13 +1,5 @@
 import { BushError } from "../../core/errors";
-import {
-  headingOf,
-  kindOf,
-  parseGrades,
-  properties,
-  property,
-  propertyNamed,
-  splitHeading,
-} from "../../core/grade";
+import { headingOf, kindOf, parseGrades, properties, property, propertyNamed, splitHeading } from "../../core/grade";
 import type { Property, PropertyKey } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
@@ -24,20 +16,12 @@ export interface Mapped {
   readonly unit: string;
 }
 
-/** Other words for a property, without spaces and marks. Everyday words of the trade; the list of properties has the rest. */
+/** Words that lists use for a property and that may mean another thing too: a guess, which the user confirms. */
 const otherWords: Readonly<Partial<Record<PropertyKey, readonly string[]>>> = {
   grade: ["name", "material", "materialname", "product", "compound", "designation", "type"],
   family: ["polymer", "basepolymer", "resin", "base"],
-  staticPressure: [
-    "maxstaticpressure",
-    "maximumstaticpressure",
-    "staticload",
-    "maxstaticload",
-    "staticcapacity",
-    "pmaxstatic",
-  ],
+  staticPressure: ["maximumstaticpressure", "staticload", "maxstaticload", "staticcapacity", "pmaxstatic"],
   runningPressure: [
-    "maxdynamicpressure",
     "dynamicpressure",
     "dynamicload",
     "maxpressure",
@@ -58,8 +42,8 @@ const otherWords: Readonly<Partial<Record<PropertyKey, readonly string[]>>> = {
   ],
   speedSwinging: ["maxspeedoscillating", "speedoscillating", "maxspeedswinging"],
   speedLinear: ["maxspeedlinear", "speedlinear"],
-  pvLimit: ["pv", "maxpv", "pvmax", "limitingpv", "lpv", "pvvalue", "maximumpv"],
-  lowestTemperature: ["mintemp", "mintemperature", "minimumtemperature", "tmin", "lowtemp"],
+  pvLimit: ["pvmax", "lpv", "pvvalue", "maximumpv"],
+  lowestTemperature: ["mintemp", "tmin", "lowtemp"],
   highestTemperature: [
     "maxtemp",
     "maxtemperature",
@@ -69,19 +53,16 @@ const otherWords: Readonly<Partial<Record<PropertyKey, readonly string[]>>> = {
     "continuoustemperature",
     "servicetemperature",
   ],
-  shortTermTemperature: ["peaktemperature", "shorttermtemperature", "maxshorttermtemperature"],
+  shortTermTemperature: ["maxshorttermtemperature"],
   frictionLow: ["friction", "cof", "coefficientoffriction", "mu"],
   wearLow: ["wearrate", "wearfactor", "specificwearrate", "kfactor"],
   compressiveStrength: ["compressivestress", "strength"],
   compressiveModulus: ["modulus", "emodulus", "elasticmodulus", "youngsmodulus"],
-  poisson: ["poissonratio", "nu"],
-  expansion: ["cte", "thermalexpansion", "coefficientofthermalexpansion", "clte", "linearexpansion"],
-  conductivity: ["thermalconductivity"],
+  poisson: ["nu"],
+  expansion: ["clte", "linearexpansion"],
   waterSaturated: ["waterabsorption", "moistureabsorption", "watersaturation", "maxwaterabsorption", "wateruptake"],
-  shaftHardness: ["shafthardness", "minshafthardness"],
   density: ["specificgravity"],
   source: ["reference", "supplier"],
-  notes: ["note", "remarks", "comment", "comments"],
 };
 const byWord = new Map(
   Object.entries(otherWords).flatMap(([key, words]) => words.map((word) => [word, key as PropertyKey] as const)),

@@ -33,7 +33,7 @@ test.each(entries)("%s is found by every name, and answered", (_, p) => {
   for (const name of [p.heading, p.key, ...p.also, p.heading.toUpperCase()]) {
     expect([name, propertyNamed(name)?.key]).toEqual([name, p.key]);
     for (const units of ["metric", "inch"])
-      expect(one(gradeProperty, complete.name, name, null, units)).not.toMatch(/^(#|$)/);
+      expect(String(one(gradeProperty, complete.name, name, null, units))).not.toMatch(/^(#|$)/);
   }
   expect(one(gradeSource, complete.name, p.heading)).toBe("invented for the demo");
 });
@@ -48,9 +48,9 @@ test.each(held)("%s goes out with GRADES and comes back as it was", (_, p) => {
   }
 });
 
-/** Numbers to ten digits, wherever they stand. */
+/** Numbers to nine digits, wherever they stand; a curve is written with ten. */
 const nearly = (value: unknown): unknown =>
-  JSON.parse(JSON.stringify(value, (_, x: unknown) => (typeof x === "number" ? Number(x.toPrecision(10)) : x)));
+  JSON.parse(JSON.stringify(value, (_, x: unknown) => (typeof x === "number" ? Number(x.toPrecision(9)) : x)));
 
 const wrong = (p: Property): Cell | undefined => {
   if (p.kind === "text" || p.kind === "list") return undefined;

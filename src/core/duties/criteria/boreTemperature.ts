@@ -2,6 +2,7 @@ import type { PropertyKey } from "../../grade/properties";
 import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
 import { criterion, figure, holds, lacking, rounding } from "../criterion";
+import type { Finding } from "../criterion";
 import { boreRise } from "../temperatures";
 
 /** Above this highest temperature, °C, friction that falls with heat makes the straight line err on the unsafe side. */
@@ -40,24 +41,22 @@ export const boreTemperature = criterion(
     const surroundings = duty.temperature.high;
     const limit = values.highestTemperature!;
     const value = surroundings + rise;
-    const found = { figures, value, limit, property: "highestTemperature" } as const;
     if (surroundings >= limit - rounding)
-      return { word: "fails", ...found, say: () => "bore temperature: no room for friction heat" };
+      return { word: "fails", figures, value, limit, property, say: () => "bore temperature: no room for friction heat" };
     const use = rise / (limit - surroundings);
     const { frictionLow, frictionHigh, pvLimit } = values;
-    const notes =
-      frictionLow === undefined || frictionHigh === undefined || duty.pv === 0
-        ? undefined
-        : (system: Parameters<typeof measure>[2]) => {
-            const share = Math.min(1, (duty.pv * frictionHigh) / (frictionLow * pvLimit!));
-            const upper = surroundings + Math.max(rise, (limit - statedAt) * share);
-            return [`up to ${measure("temperature", upper, system, 4)} where friction is at its high figure`];
-          };
-    if (!holds(use)) return { word: "fails", ...found, use, notes };
-    if (limit <= straightUpTo || surroundings + bent * rise <= limit) return { word: "fits", ...found, use, notes };
+    const share = frictionLow && frictionHigh ? Math.min(1, (duty.pv * frictionHigh) / (frictionLow * pvLimit!)) : 0;
+    const upper = share > 0 ? surroundings + Math.max(rise, (limit - statedAt) * share) : undefined;
+    const notes = upper === undefined ? undefined : tellUpper;
+    if (!holds(use)) return { word: "fails", figures, value, limit, upper, use, property, notes };
+    if (limit <= straightUpTo || surroundings + bent * rise <= limit) return { word: "fits", figures, value, limit, upper, use, property, notes };
     const say = (system: Parameters<typeof measure>[2]) =>
       `bore ${measure("temperature", value, system, 4)}: friction that falls with heat may take it above ${measure("temperature", limit, system, 4)}`;
-    return { word: "care", ...found, use, notes, say };
+    return { word: "care", figures, value, limit, upper, use, property, notes, say };
   },
 );
 const figures: readonly PropertyKey[] = ["pvLimit", "highestTemperature"];
+const property = "highestTemperature";
+const tellUpper: Finding["notes"] = (system, { upper }) => [
+  `up to ${measure("temperature", upper!, system, 4)} where friction is at its high figure`,
+];
