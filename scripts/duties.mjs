@@ -13,7 +13,7 @@ export async function dutyTable() {
   const rows = duties.map((duty) => {
     const pressure = one(pressureOf(call, duty));
     const speed = one(speedOf(call, duty));
-    const pv = one(call("PV", pressure, speed));
+    const pv = one(call("PVVALUE", pressure, speed));
     const verdict = one(call("VERDICT", duty.grade, pressure, speed, duty.temperature, duty.motion));
     return [duty.name, duty.grade, number(pressure), number(speed), number(pv), verdict];
   });

@@ -28,8 +28,8 @@ export const cases: readonly OracleCase[] = [
   { id: "STROKESPEED", given: [240, 17], formulas: ["=2*{1}*{2}/60000"] },
   { id: "STROKESPEED", units: "inch", given: [9, 17], formulas: ["=2*{1}*{2}/12"] },
   { id: "WASHERSPEED", given: [18, 36, 150], formulas: ["=PI()*(({1}+{2})/2)*{3}/60000"] },
-  { id: "PV", given: [2.67, 0.126], formulas: ["={1}*{2}"] },
-  { id: "PV", units: "inch", given: [387, 24.8], formulas: ["={1}*{2}"] },
+  { id: "PVVALUE", given: [2.67, 0.126], formulas: ["={1}*{2}"] },
+  { id: "PVVALUE", units: "inch", given: [387, 24.8], formulas: ["={1}*{2}"] },
   { id: "TORQUE", given: [800, 20, 0.17], formulas: ["={3}*{1}*{2}/2/1000"] },
   { id: "TORQUE", units: "inch", given: [180, 0.75, 0.17], formulas: ["={3}*{1}*{2}/2"] },
   {
@@ -90,4 +90,4 @@ export const cases: readonly OracleCase[] = [
 ];
 
 /** A formula that is wrong by a part in a hundred million: the comparison must notice it. */
-export const canary: OracleCase = { id: "PV", given: [2.67, 0.126], formulas: ["={1}*{2}*1.00000001"] };
+export const canary: OracleCase = { id: "PVVALUE", given: [2.67, 0.126], formulas: ["={1}*{2}*1.00000001"] };

@@ -10,7 +10,7 @@ export interface FileTable {
 }
 
 /**
- * A sheet of a workbook file. Formulas are written as in Excel, `=BUSH.PV(A1#,Duties[rpm])`; one that stands before
+ * A sheet of a workbook file. Formulas are written as in Excel, `=BUSH.PVVALUE(A1#,Duties[rpm])`; one that stands before
  * another may be read by it, not the other way round.
  */
 export interface FileSheet extends BookSheet {

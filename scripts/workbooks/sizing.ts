@@ -79,7 +79,7 @@ const dutySheet: FileSheet = {
     R6: {
       formula: `=IF(${D("motion")}="static",0,IF(${D("motion")}="swinging",BUSH.SWINGSPEED(${D("bore mm")},${D("swing °")},${D("cycles")}),IF(${D("motion")}="linear",BUSH.STROKESPEED(${D("stroke mm")},${D("cycles")}),IF(${D("part")}="washer",BUSH.WASHERSPEED(${D("inner mm")},${D("outer mm")},${D("rpm")}),BUSH.SPEED(${D("bore mm")},${D("rpm")})))))`,
     },
-    S6: { formula: "=BUSH.PV(Q6#,R6#)" },
+    S6: { formula: "=BUSH.PVVALUE(Q6#,R6#)" },
     T6: { formula: `=BUSH.USE(${D("grade")},Q6#,R6#,${D("temperature °C")},${D("motion")},OwnGrades[#All])` },
     U6: { formula: `=BUSH.VERDICT(${D("grade")},Q6#,R6#,${D("temperature °C")},${D("motion")},OwnGrades[#All])` },
   },

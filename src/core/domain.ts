@@ -1,6 +1,6 @@
 import { mustBe } from "./errors";
 import { kinds } from "./kinds";
-import { fromWorking } from "./units";
+import { absoluteZero, fromWorking } from "./units";
 import type { System, Kind } from "./kinds";
 
 export interface Bounds {
@@ -10,9 +10,6 @@ export interface Bounds {
   readonly below?: number;
   readonly to?: number;
 }
-
-/** 0 K in °C: no temperature argument may be below it. */
-const absoluteZero = -273.15;
 
 /** Bounds as four plain values, ready for a loop; where none is given, every finite number lies inside. */
 export function limitsOf({ kind, above, from, below, to }: Bounds) {

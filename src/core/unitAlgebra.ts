@@ -37,25 +37,43 @@ const parts = Object.entries(arithmetic).map(([name, part]) => [name, factory(na
 const math = create({ ...Object.fromEntries(parts), createUnitClass });
 const units = (math as unknown as { Unit: UnitClass }).Unit;
 
+interface Definition {
+  readonly definition: string;
+  readonly aliases?: string[];
+  readonly prefixes?: "short" | "long";
+}
 interface UnitClass {
   new (value: number, name?: string): Unit;
   parse(text: string): Unit;
-  createUnit(definitions: Record<string, string>, options: { override: boolean }): void;
+  createUnit(definitions: Record<string, string | Definition>, options: { override: boolean }): void;
+  deleteUnit(name: string): void;
 }
 
-// mathjs's own psi and kip are rounded; these are exact (SI Brochure, 9th ed.; NIST SP 811, 2008, app. B)
+/**
+ * Units that mathjs rounds or lacks, by their exact definitions: SI Brochure, 9th ed. (2019), for eV; NIST SP 811 (2008),
+ * app. B (memory), for the others: torr = 101325/760 Pa, mmHg = 13.5951 × 9.80665 Pa, acre = 43 560 ft²,
+ * hp = 550 ft·lbf/s.
+ */
 units.createUnit(
   {
     psi: "6894.757293168361 Pa",
     ksi: "6894757.293168361 Pa",
-    kip: "4448.2216152605 N",
+    kip: { definition: "4448.2216152605 N", aliases: ["kips"] },
     fpm: "0.00508 m/s",
     rpm: "1 min^-1",
     thou: "0.0254 mm",
     d: "24 h",
+    torr: { definition: "133.3223684210526 Pa", prefixes: "short" },
+    mmHg: { definition: "133.322387415 Pa", aliases: ["mmhg"] },
+    eV: { definition: "1.602176634e-19 J", prefixes: "short" },
+    electronvolt: { definition: "1.602176634e-19 J", aliases: ["electronvolts"], prefixes: "long" },
+    acre: { definition: "4046.8564224 m^2", aliases: ["acres"] },
+    hp: "745.6998715822702 W",
   },
   { override: true },
 );
+/** Rounded in mathjs, and nobody's unit here: not accepted. */
+for (const name of ["rd", "sqrd", "sqch", "stick", "sticks"]) units.deleteUnit(name);
 
 /** One of the unit, or `undefined` where the text is none. */
 export function parseUnit(unit: string): Unit | undefined {

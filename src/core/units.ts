@@ -11,6 +11,9 @@ interface Scale {
   readonly factor: number;
 }
 
+/** 0 K in °C. */
+export const absoluteZero = -273.15;
+
 /** Absolute temperatures have an offset, which unit algebra leaves out. */
 const absolute: Record<string, Scale> = {
   degC: { offset: 0, factor: 1 },
@@ -50,6 +53,10 @@ const spellings: Record<string, string> = {
   LBF: "lbf",
 };
 
+/** "celsius", "Degrees Fahrenheit", "° Rankine", "KELVIN". */
+const temperatureWords = /(?:(?:°|\bdeg(?:rees?)?\.?)\s*)?\b(celsius|kelvin|fahrenheit|rankine)\b/gi;
+const temperatureSigns: Record<string, string> = { celsius: "degC", kelvin: "K", fahrenheit: "degF", rankine: "degR" };
+
 /** The form that the unit algebra reads: "lbf/in²" and "N/mm2" with powers, "·" as a product, "µ" as a prefix. */
 function tidy(unit: string): string {
   const text = unit.trim();
@@ -63,7 +70,8 @@ function tidy(unit: string): string {
     .replace(/[⁻⁰¹²³⁴-⁹]+/g, (digits) => `^${[...digits].map((d) => "-0123456789"["⁻⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(d)]).join("")}`)
     .replace(/\bNm\b/g, "(N*m)")
     .replace(/([A-Za-z])([23])(?![0-9A-Za-z])/g, "$1^$2")
-    .replace(/°\s?([CF])|\bdeg\.? ([CF])\b/g, (_, a: string, b: string) => `deg${a ?? b}`)
+    .replace(temperatureWords, (_, word: string) => temperatureSigns[word.toLowerCase()]!)
+    .replace(/(?:°|\bdeg(?:rees?)?\.?)\s?([CFR])\b/gi, (_, letter: string) => `deg${letter.toUpperCase()}`)
     .replace(/^(rev|revs|r|cycles?|strokes?|swings?|1)\s*\//, "/");
 }
 
@@ -89,15 +97,17 @@ function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
     const factor = simple[unit];
     return factor === undefined ? wrongUnit(name, kind, unit) : { offset: 0, factor };
   }
-  const isTemperature = kind === "temperature" || kind === "rise";
-  const text = isTemperature && /^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : tidy(unit);
-  if (kind === "temperature") return absolute[text] ?? wrongUnit(name, kind, unit);
-  const { power, unit: rest } = splitPower(text);
+  if (kind === "temperature") return temperatureOf(unit) ?? wrongUnit(name, kind, unit);
+  if (kind === "rise") {
+    // the offsets of °C and °F play no part in a difference
+    const difference = temperatureOf(unit);
+    return difference ? { offset: 0, factor: difference.factor } : wrongUnit(name, kind, unit);
+  }
+  const { power, unit: rest } = splitPower(tidy(unit));
   const parsed = parseUnit(rest);
   const working = parseUnit(tidy(kinds[kind].metric));
   if (!parsed || !working?.equalBase(parsed)) return wrongUnit(name, kind, unit);
-  // the offsets of °C and °F play no part in a difference
-  const factor = kind === "rise" ? (absolute[text]?.factor ?? NaN) : power * ratioOf(parsed, working);
+  const factor = power * ratioOf(parsed, working);
   return Number.isFinite(factor) ? { offset: 0, factor } : wrongUnit(name, kind, unit);
 }
 
@@ -192,40 +202,61 @@ const exampleOf = (kind: Kind): string => `12.5 ${kinds[kind].metric}`.trim();
 /** target = (value - offset) * factor + plus */
 export interface Conversion extends Scale {
   readonly plus: number;
+  /** Absolute zero where the units are of temperature; any other number may be as low as it likes. */
+  readonly least: number;
+}
+/** The arguments that hold what is converted, its unit and the unit wanted. */
+export interface Asked {
+  readonly value: string;
+  readonly from: string;
+  readonly to: string;
 }
 const conversions = new Map<string, Conversion>();
 
 /** How one unit converts to another of its dimension; absolute temperatures with their offsets. */
-export function conversion(from: string, to: string): Conversion {
+export function conversion(from: string, to: string, of: Omit<Asked, "value"> = asked): Conversion {
   const key = `${from}|${to}`;
   let found = conversions.get(key);
   if (!found) {
     if (conversions.size >= cacheLimit) conversions.clear();
-    conversions.set(key, (found = findConversion(from, to)));
+    conversions.set(key, (found = findConversion(from, to, of)));
   }
   return found;
 }
+const asked: Asked = { value: "value", from: "from", to: "to" };
 
-function findConversion(from: string, to: string): Conversion {
+function findConversion(from: string, to: string, of: Omit<Asked, "value">): Conversion {
   const a = temperatureOf(from);
   const b = temperatureOf(to);
-  if (a && b) return { offset: a.offset, factor: a.factor / b.factor, plus: b.offset };
-  const source = unitNamed("from", from);
-  const target = unitNamed("to", to);
-  if (!source.equalBase(target)) throw mustBe("to", `of the same dimension as ${from}`, to);
-  return { offset: 0, factor: ratioOf(source, target), plus: 0 };
+  if (a && b) {
+    const factor = a.factor / b.factor;
+    const least = Number((absoluteZero / a.factor + a.offset).toFixed(9));
+    // scales that both count from absolute zero keep every digit
+    const isRatio = Math.abs(b.offset - a.offset * factor) < 1e-9;
+    return isRatio ? { offset: 0, factor, plus: 0, least } : { offset: a.offset, factor, plus: b.offset, least };
+  }
+  const source = unitNamed(of.from, from);
+  const target = unitNamed(of.to, to);
+  if (!source.equalBase(target)) throw mustBe(of.to, `of the same dimension as ${from}`, to);
+  return { offset: 0, factor: ratioOf(source, target), plus: 0, least: -Infinity };
 }
 
-export function convert(value: number, from: string, to: string): number {
-  const { offset, factor, plus } = conversion(from, to);
+/** A number in another unit; one that would be colder than absolute zero is an error. */
+export function convert(value: number, from: string, to: string, of: Asked = asked): number {
+  const { offset, factor, plus, least } = conversion(from, to, of);
+  if (value < least) throw mustBe(of.value, `${least} ${from} or more`, value);
   return (value - offset) * factor + plus;
 }
 
+/** How a unit of absolute temperature converts to °C; a lone C or F is one of them. */
 const temperatureOf = (unit: string): Scale | undefined =>
   absolute[/^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : tidy(unit)];
 
 function unitNamed(name: string, unit: string): Unit {
   const parsed = unit.trim() === "" ? undefined : parseUnit(tidy(unit));
   if (!parsed) throw mustBe(name, 'a unit such as "MPa", "psi" or "ft/min"', unit);
+  // of a temperature in another dress, such as kK or (degC), it cannot be said from where it counts
+  if (kelvin.equalBase(parsed) && !temperatureOf(unit)) throw mustBe(name, "°C, K, °F or °R for a temperature", unit);
   return parsed;
 }
+const kelvin = parseUnit("K")!;

@@ -7,7 +7,7 @@ import {
   swingSpeed as SWINGSPEED_,
   strokeSpeed as STROKESPEED_,
   washerSpeed as WASHERSPEED_,
-  pressureSpeed as PV_,
+  pressureSpeed as PVVALUE_,
   dutyPv as DUTYPV_,
 } from "../core";
 
@@ -91,14 +91,14 @@ export function WASHERSPEED(inner: any[][], outer: any[][], rpm: any[][], units?
 
 /**
  * PV: mean pressure times sliding speed. Answers MPa·m/s (psi·ft/min)
- * @customfunction PV
+ * @customfunction PVVALUE
  * @param pressure Mean pressure; MPa (psi), 0 MPa or more
  * @param speed Sliding speed; m/s (ft/min), 0 m/s or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns MPa·m/s (psi·ft/min)
  */
-export function PV(pressure: any[][], speed: any[][], units?: any[][]): any[][] {
-  return answer(PV_, [pressure, speed, units]);
+export function PVVALUE(pressure: any[][], speed: any[][], units?: any[][]): any[][] {
+  return answer(PVVALUE_, [pressure, speed, units]);
 }
 
 /**

@@ -63,7 +63,7 @@ test("a column of results spills from one formula", async () => {
   const pv = await sheet.cell("Duties", await dutyCell("Potting turntable washer", "PV"));
   const verdict = await sheet.cell("Duties", await dutyCell("Potting turntable washer", "Verdict"));
   expect(pv.formula).toBeUndefined();
-  expect(pv.spilledFrom?.formula).toMatch(/^=BUSH\.PV\(/);
+  expect(pv.spilledFrom?.formula).toMatch(/^=BUSH\.PVVALUE\(/);
   expect(verdict.spilledFrom?.formula).toMatch(/^=BUSH\.VERDICT\(/);
   const own = (await sheet.read({ sheet: "Duties", row: 4, col: 2, rows: 23, cols: 1 })).filter(([c]) => c!.formula);
   expect(own).toHaveLength(1);
@@ -132,7 +132,7 @@ test("a sheet opened by its tab is the one that the strip speaks of, and has the
 test("a message does not outlive the formula that made it", async () => {
   const at = { sheet: "Start here", row: 30, col: 1 };
   const error = async () => (await sheet.cell("Start here", "B31")).error;
-  await sheet.write(at, [[{ formula: "=BUSH.PRESSURE(1,-1,1)" }, { formula: "=BUSH.PV(B31,1)" }]]);
+  await sheet.write(at, [[{ formula: "=BUSH.PRESSURE(1,-1,1)" }, { formula: "=BUSH.PVVALUE(B31,1)" }]]);
   const made = { code: "#VALUE!", message: "bore must be above 0 mm, got -1" };
   await eventually(async () => expect(await error()).toEqual(made));
   await sheet.write(at, [[{ formula: '="a"+1' }]]);

@@ -59,7 +59,7 @@ test("the greenhouse duties have the pressure, speed, PV, use and verdict of the
     expect([row.duty, row.grade]).toEqual([d.name, d.grade]);
     near(row["pressure [MPa]"]!, pressure);
     near(row["speed [m/s]"]!, speed);
-    near(row["PV [MPa·m/s]"]!, bush("PV", pressure, speed));
+    near(row["PV [MPa·m/s]"]!, bush("PVVALUE", pressure, speed));
     if (typeof use === "number") near(row.use!, use);
     else expect(row.use).toBe("");
     expect(row.verdict).toBe(bush("VERDICT", d.grade, pressure, speed, d.temperature, d.motion));

@@ -14,7 +14,7 @@ const domains: Readonly<Record<string, string>> = {
   SWINGSPEED: "bore > 0; swing >= 0; cycles >= 0",
   STROKESPEED: "stroke >= 0; cycles >= 0",
   WASHERSPEED: "inner >= 0; outer > 0; rpm >= 0",
-  PV: "pressure >= 0; speed >= 0",
+  PVVALUE: "pressure >= 0; speed >= 0",
   DUTYPV: "pressures >= 0; speeds >= 0; times >= 0",
   USE: "pressure >= 0; speed >= 0; motion = turning",
   VERDICT: "pressure >= 0; speed >= 0; motion = turning",

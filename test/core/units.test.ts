@@ -2,7 +2,9 @@ import { BushError } from "../../src/core/errors";
 import { kinds, systems } from "../../src/core/kinds";
 import type { Kind } from "../../src/core/kinds";
 import { splitNumber } from "../../src/core/numbers";
-import { convert, fromWorking, readQuantity, toWorking } from "../../src/core/units";
+import { unitOf } from "../../src/core";
+import { readSpan } from "../../src/core/span";
+import { convert, fromUnit, fromWorking, readQuantity, toWorking } from "../../src/core/units";
 
 const read = (kind: Kind, text: string, system: "metric" | "inch" = "metric") => readQuantity("x", kind, text, system);
 const messageOf = (run: () => unknown): string => {
@@ -68,6 +70,44 @@ describe("temperatures", () => {
     expect(read("temperature", "25 C")).toBe(25);
     expect(toWorking("temperature", 212, "inch")).toBeCloseTo(100, 12);
     expect(fromWorking("temperature", 100, "inch")).toBeCloseTo(212, 12);
+  });
+  test.each<[string, number]>([
+    ["20 celsius", 20],
+    ["20 Celsius", 20],
+    ["20 degree celsius", 20],
+    ["20 degrees Celsius", 20],
+    ["20 ° Celsius", 20],
+    ["20 deg C", 20],
+    ["20 deg. C", 20],
+    ["20 degC", 20],
+    ["20 DEGC", 20],
+    ["293.15 kelvin", 20],
+    ["293.15 KELVIN", 20],
+    ["68 fahrenheit", 20],
+    ["68 Degrees Fahrenheit", 20],
+    ["68 deg F", 20],
+    ["527.67 rankine", 20],
+    ["527.67 °R", 20],
+    ["527.67 degR", 20],
+  ])("%s is read as a temperature, and as a difference without its offset", (text, expected) => {
+    expect(read("temperature", text)).toBeCloseTo(expected, 10);
+    const number = Number.parseFloat(text);
+    const isFahrenheit = /[fr](?:ahrenheit|ankine)?$/i.test(text);
+    expect(read("rise", text)).toBeCloseTo(isFahrenheit ? (number * 5) / 9 : number, 10);
+  });
+  test("the words stand in compound units, headings and spans too", () => {
+    expect(read("conductivity", "0.25 W/(m·celsius)")).toBeCloseTo(0.25, 15);
+    expect(read("expansion", "5e-5 1/Fahrenheit")).toBeCloseTo(9e-5, 15);
+    expect(fromUnit("x", "temperature", 68, "fahrenheit")).toBeCloseTo(20, 12);
+    expect(readSpan("x", "-20 to 60 celsius", "inch")).toEqual({ low: -20, high: 60 });
+    expect(readSpan("x", "14 Fahrenheit to 333.15 kelvin", "metric").high).toBeCloseTo(60, 10);
+  });
+  test.each(["kK", "mK", "(degC)", "(K)", "K^1", "degC*m/m", "mdegC"])("%s is no scale of temperature", (unit) => {
+    for (const kind of ["temperature", "rise"] as const)
+      expect(messageOf(() => read(kind, `20 ${unit}`))).toContain("in a unit like");
+    const said = "°C, K, °F or °R for a temperature";
+    expect(messageOf(() => convert(20, unit, "K"))).toBe(`from must be ${said}, got "${unit}"`);
+    expect(messageOf(() => convert(20, "K", unit))).toBe(`to must be ${said}, got "${unit}"`);
   });
   test("differences do not", () => {
     expect(read("rise", "36 °F")).toBeCloseTo(20, 12);
@@ -181,8 +221,29 @@ describe("what is wrong is said", () => {
   });
 });
 
+/** From the definitions, not from a table; SI Brochure, 9th ed. (2019), and NIST SP 811 (2008), app. B.8 (memory). */
+test.each<[string, string, number]>([
+  ["torr", "Pa", 101325 / 760],
+  ["mmHg", "Pa", 13.5951 * 9.80665],
+  ["mmhg", "Pa", 133.322387415],
+  ["eV", "J", 1.602176634e-19],
+  ["keV", "J", 1.602176634e-16],
+  ["electronvolt", "J", 1.602176634e-19],
+  ["acre", "m²", 43560 * 0.3048 ** 2],
+  ["acres", "m²", 4046.8564224],
+  ["hp", "ft·lbf/s", 550],
+  ["kips", "lbf", 1000],
+])("one %s is exactly so many %s", (from, to, factor) => {
+  close(convert(1, from, to), factor, 1e-15);
+});
+
 describe("UNIT's conversion", () => {
   test.each<[number, string, string, number]>([
+    [20, "celsius", "K", 293.15],
+    [300, "kelvin", "°C", 26.85],
+    [9, "K", "rankine", 16.2],
+    [1, "°R", "K", 5 / 9],
+    [0, "°R", "°C", -273.15],
     [1, "psi", "Pa", 6894.757293168361],
     [100, "degC", "degF", 212],
     [100, "C", "F", 212],
@@ -192,6 +253,24 @@ describe("UNIT's conversion", () => {
     [60, "rpm", "Hz", 1],
   ])("%d %s in %s", (value, from, to, expected) => {
     close(convert(value, from, to), expected, 1e-14);
+  });
+  test.each<[number | string, string, string, string]>([
+    [-500, "°C", "K", "value must be -273.15 °C or more, got -500"],
+    [-1, "K", "°C", "value must be 0 K or more, got -1"],
+    [-460, "F", "C", "value must be -459.67 F or more, got -460"],
+    [-0.1, "degR", "K", "value must be 0 degR or more, got -0.1"],
+    ["-5 K", "°C", "°F", "value must be 0 K or more, got -5"],
+    ["68 fahrenheit", "psi", "Pa", 'from must be of the same dimension as fahrenheit, got "psi"'],
+    ["0x10", "m", "mm", 'value must be a unit such as "MPa", "psi" or "ft/min", got "x10"'],
+  ])("%s %s in %s is refused", (value, from, to, said) => {
+    expect(messageOf(() => unitOf({ value, from, to }))).toBe(said);
+  });
+  test("absolute zero itself converts", () => {
+    expect(convert(-459.67, "°F", "K")).toBeCloseTo(0, 12);
+    expect(convert(-273.15, "°C", "°F")).toBeCloseTo(-459.67, 12);
+  });
+  test("text brings its own temperature", () => {
+    close(unitOf({ value: "68 fahrenheit", from: "°C", to: "K" }), 293.15, 1e-14);
   });
   test("checks the dimension", () => {
     expect(messageOf(() => convert(1, "psi", "mm"))).toBe('to must be of the same dimension as psi, got "mm"');

@@ -48,7 +48,7 @@ test("errors are the host's own, with their message", () => {
 });
 
 test("row × column makes a grid", () => {
-  expect(functions.get("PV")!([[1], [2]], [[0.1, 0.2, 0.3]])).toEqual([
+  expect(functions.get("PVVALUE")!([[1], [2]], [[0.1, 0.2, 0.3]])).toEqual([
     [0.1, 0.2, 3 * 0.1].map((x) => expect.closeTo(x, 12)),
     [0.2, 0.4, 0.6].map((x) => expect.closeTo(x, 12)),
   ]);

@@ -171,7 +171,7 @@ test("the duties' pressures, speeds and verdicts in the file are those of the fu
       static: 0,
     }[at("I") as "turning"];
     expect([row, at("Q"), at("R")]).toEqual([row, pressure, speed]);
-    expect([row, at("S")]).toEqual([row, bush("PV", pressure, speed)]);
+    expect([row, at("S")]).toEqual([row, bush("PVVALUE", pressure, speed)]);
     expect([row, at("U")]).toEqual([row, bush("VERDICT", at("C"), pressure, speed, at("N"), at("I"))]);
   }
 });

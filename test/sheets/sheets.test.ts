@@ -122,11 +122,11 @@ test.each(catalogue.map((f) => [f.spec.id, f] as const))("%s answers as in Excel
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value ?? null));
 
 test("an error's text in a cell goes on as that error", () => {
-  const { BUSH_PRESSURE, BUSH_PV } = functions as Record<string, (...given: unknown[]) => unknown[][]>;
+  const { BUSH_PRESSURE, BUSH_PVVALUE } = functions as Record<string, (...given: unknown[]) => unknown[][]>;
   const pressures = BUSH_PRESSURE!([[800], ["oops"]], 20, 15);
   expect(pressures[1]![0]).toMatch(/^#VALUE! load must be /);
-  expect(BUSH_PV!(pressures, 0.1)[1]![0]).toBe(pressures[1]![0]);
-  expect(() => BUSH_PV!(pressures[1]![0], 0.1)).toThrow(/load must be/);
+  expect(BUSH_PVVALUE!(pressures, 0.1)[1]![0]).toBe(pressures[1]![0]);
+  expect(() => BUSH_PVVALUE!(pressures[1]![0], 0.1)).toThrow(/load must be/);
 });
 
 test("the script is written in a language that Apps Script reads, and its settings name V8", () => {

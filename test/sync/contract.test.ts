@@ -24,9 +24,9 @@ test("every function is released under its signature", () => {
   expect(new Set(ids).size).toBe(ids.length);
 });
 
-test("ids are letters only, argument names plain words, no required one after an optional one", () => {
+test("ids are three letters or more, letters only, argument names plain words, no required one after an optional one", () => {
   for (const { spec } of catalogue) {
-    expect(spec.id).toMatch(/^[A-Z]+$/);
+    expect(spec.id).toMatch(/^[A-Z]{3,}$/);
     const parameters = parametersOf(spec);
     parameters.forEach((p, i) => {
       expect(p.name).toMatch(/^[a-z]+$/);

@@ -35,7 +35,7 @@ describe("the house rules catch what the generator lets pass", () => {
         doc(" * Says.\n * @customfunction GOOD\n * @param x the x") +
         "export function GOOD(x: number): any[][] { return [[x]]; }\n",
     );
-    expect(found.join("\n")).toMatch(/A_B: an id is capital letters only/);
+    expect(found.join("\n")).toMatch(/A_B: an id is three capital letters or more/);
     expect(found.join("\n")).toMatch(/A_B: has no description/);
     expect(found.join("\n")).toMatch(/A_B: y has no description/);
     expect(found.join("\n")).toMatch(/GOOD: x takes any range/);
@@ -44,17 +44,18 @@ describe("the house rules catch what the generator lets pass", () => {
   test("a required argument behind an optional one, one that repeats and is not last, an id twice", () => {
     const p = (name: string, more = {}) => ({ name, description: "d", type: "any", dimensionality: "matrix", ...more });
     const f = (...parameters: ReturnType<typeof p>[]) => ({
-      id: "F",
-      name: "F",
+      id: "FIT",
+      name: "FIT",
       description: "d",
       parameters,
       result: { dimensionality: "matrix" },
     });
     expect(faults({ functions: [f(p("x", { optional: true }), p("y"))] })).toEqual([
-      "F: y is required after an optional argument",
+      "FIT: y is required after an optional argument",
     ]);
-    expect(faults({ functions: [f(p("x", { repeating: true }), p("y"))] })).toEqual(["F: x repeats and is not last"]);
-    expect(faults({ functions: [f(), f()] })).toContain("F: declared twice");
-    expect(faults({ functions: [{ ...f(), result: {} }] })).toEqual(["F: answers a range"]);
+    expect(faults({ functions: [f(p("x", { repeating: true }), p("y"))] })).toEqual(["FIT: x repeats and is not last"]);
+    expect(faults({ functions: [f(), f()] })).toContain("FIT: declared twice");
+    expect(faults({ functions: [{ ...f(), result: {} }] })).toEqual(["FIT: answers a range"]);
+    expect(faults({ functions: [{ ...f(), id: "PV", name: "PV" }] })).toHaveLength(1);
   });
 });

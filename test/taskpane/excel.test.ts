@@ -29,7 +29,7 @@ function mockExcel() {
     ],
     formulas: [
       ["load", "=BUSH.PRESSURE(1,2,3)"],
-      ["=BUSH.PV(B1,1)", ""],
+      ["=BUSH.PVVALUE(B1,1)", ""],
     ],
     valueTypes: [
       ["String", "Double"],
@@ -128,7 +128,7 @@ test("a read tells numbers, formulas, errors and blanks apart", async () => {
       { value: 800, text: "800.0", formula: "=BUSH.PRESSURE(1,2,3)" },
     ],
     [
-      { value: "#VALUE!", text: "#VALUE!", formula: "=BUSH.PV(B1,1)", error: { code: "#VALUE!" } },
+      { value: "#VALUE!", text: "#VALUE!", formula: "=BUSH.PVVALUE(B1,1)", error: { code: "#VALUE!" } },
       { value: null, text: "" },
     ],
   ]);

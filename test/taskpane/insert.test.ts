@@ -49,7 +49,12 @@ test("the duty's line: headings with units, numbers, live formulas on their own 
     "pressure times design factor [MPa]",
   ]);
   expect(values!.slice(0, 10)).toEqual(["turning", "dry", "steady", 800, 20, 15, 120, 5, 45, 1]);
-  expect(formulas([values!])).toEqual(["=BUSH.PRESSURE(E6,F6,G6)", "=BUSH.SPEED(F6,H6)", "=BUSH.PV(L6,M6)", "=L6*K6"]);
+  expect(formulas([values!])).toEqual([
+    "=BUSH.PRESSURE(E6,F6,G6)",
+    "=BUSH.SPEED(F6,H6)",
+    "=BUSH.PVVALUE(L6,M6)",
+    "=L6*K6",
+  ]);
 });
 
 test("the pane reads its own line back", () => {
@@ -87,7 +92,7 @@ test("checks, shortlist and steps refer to the line, name own grades and say inc
   expect(formulas(block("steps").slice(2))).toEqual([
     '=BUSH.STEPS("PRESSURE",E6,F6,G6)',
     '=BUSH.STEPS("SPEED",F6,H6)',
-    '=BUSH.STEPS("PV",L6,M6)',
+    '=BUSH.STEPS("PVVALUE",L6,M6)',
   ]);
 });
 
@@ -144,8 +149,8 @@ test("freezing takes the whole spill, wherever it is touched, and only this add-
 });
 
 test("the selected cell is explained by the functions that it calls", () => {
-  const cell = { value: 1, text: "1", formula: '=BUSH.PV(BUSH.PRESSURE(A1,A2,A3),1)&"BUSH.SPEED("' };
-  expect(explain(cell).map(({ signature }) => signature.split("(")[0])).toEqual(["BUSH.PV", "BUSH.PRESSURE"]);
+  const cell = { value: 1, text: "1", formula: '=BUSH.PVVALUE(BUSH.PRESSURE(A1,A2,A3),1)&"BUSH.SPEED("' };
+  expect(explain(cell).map(({ signature }) => signature.split("(")[0])).toEqual(["BUSH.PVVALUE", "BUSH.PRESSURE"]);
   expect(explain(cell)[1]).toMatchObject({ working: ["p = F / (d * L)"] });
   expect(explain({ value: 1, text: "1", formula: "=SUM(A1)" })).toEqual([]);
   expect(sayCell({ value: "#N/A", text: "#N/A", error: { code: "#N/A", message: "grade is unknown" } })).toBe(

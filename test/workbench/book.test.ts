@@ -48,7 +48,7 @@ test("every duty stands on its sheet once, its pressure computed by its group's 
 });
 
 test("PV, use and verdict are one call each for all rows", () => {
-  for (const name of ["PV", "USE", "VERDICT"])
+  for (const name of ["PVVALUE", "USE", "VERDICT"])
     expect(formulasOf("Duties").filter(([, formula]) => formula.startsWith(`=BUSH.${name}(`))).toHaveLength(1);
 });
 

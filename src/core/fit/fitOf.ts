@@ -1,5 +1,5 @@
 import { formula, Measure } from "../formula";
-import { deviationsOf } from "./iso286";
+import { deviationsOf, limitsIn } from "./iso286";
 import { readFit } from "./zone";
 import type { Fit } from "./zone";
 
@@ -7,10 +7,11 @@ interface Given {
   readonly size: number;
   readonly fit: Fit;
 }
-const deviations = ({ size, fit }: Given) => {
-  const of = { zone: "fit", size: "size" };
-  return { hole: deviationsOf(fit.hole, size, of), shaft: deviationsOf(fit.shaft, size, of) };
-};
+const of = { zone: "fit", size: "size" };
+const deviations = ({ size, fit }: Given) => ({
+  hole: deviationsOf(fit.hole, size, of),
+  shaft: deviationsOf(fit.shaft, size, of),
+});
 
 /** Clearance is hole minus shaft; its negative is interference (ISO 286-1). */
 export const fitOf = formula(
@@ -47,6 +48,7 @@ export const fitOf = formula(
     see: ["DEVIATION", "CLEARANCE"],
   },
   (values) => {
+    for (const zone of [values.fit.hole, values.fit.shaft]) limitsIn(zone, values.size, of);
     const { hole, shaft } = deviations(values);
     const least = hole.lower - shaft.upper;
     const greatest = hole.upper - shaft.lower;

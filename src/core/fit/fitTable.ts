@@ -8,7 +8,7 @@ import { property } from "../grade/properties";
 import { gradesArg } from "../grade/table";
 import { fitState } from "./fitState";
 import type { Assembly, FitState, Limits } from "./fitState";
-import { checkFeature, deviationsOf } from "./iso286";
+import { checkFeature, limitsIn } from "./iso286";
 import { checkDiameters, closeInOf, fitPressureOf } from "./lame";
 import type { Ring } from "./lame";
 import { findMetal, metalNames } from "./metals";
@@ -153,8 +153,7 @@ interface Zones {
 function assemblyOf(given: Zones, closeIn: number): Assembly {
   const limits = (zone: "borezone" | "outsidezone" | "housingzone" | "shaftzone", size: "bore" | "outside"): Limits => {
     checkFeature(zone, given[zone], zone === "borezone" || zone === "housingzone" ? "hole" : "shaft");
-    const { lower, upper } = deviationsOf(given[zone], given[size], { zone, size });
-    return { least: given[size] + lower, greatest: given[size] + upper };
+    return limitsIn(given[zone], given[size], { zone, size });
   };
   return {
     boreState: given.borestate,

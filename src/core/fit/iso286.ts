@@ -1,7 +1,7 @@
 import tolerances from "../../../data/iso286/tolerances.json";
 import deviations from "../../../data/iso286/deviations.json";
 import { clash, mustBe, noDatum } from "../errors";
-import { Deviations, ToleranceClass } from "./zone";
+import { Deviations, gradeText, ToleranceClass } from "./zone";
 import type { Zone } from "./zone";
 
 /**
@@ -32,8 +32,28 @@ export function deviationsOf(zone: Zone, size: number, of: { zone: string; size:
   if (!(size > 0 && rangeOf(tolerances.upTo, size) >= 0))
     throw mustBe(of.size, `above 0 mm and at most ${greatestSize} mm for an ISO 286 class`, shown(size));
   const found = isoDeviations(zone, size);
-  if (!found) throw noDatum(of.zone, `${of.zone} ${String(zone)} is not defined by ISO 286-1 at ${shown(size)}`);
+  if (!found)
+    throw noDatum(
+      of.zone,
+      `${of.zone} ${String(zone)} at ${shown(size)} is not held here: the ISO 286-1 tables of this add-in lack it`,
+    );
   return found;
+}
+
+/** The limits of size of a zone at a nominal size, mm. */
+export function limitsIn(
+  zone: Zone,
+  size: number,
+  of: { zone: string; size: string },
+): { least: number; greatest: number } {
+  const { lower, upper } = deviationsOf(zone, size, of);
+  const least = size + lower;
+  if (least < 0)
+    throw clash(
+      of.size,
+      `${of.size} ${shown(size)} is too small for ${String(zone)}: its least limit would be ${shown(least)}`,
+    );
+  return { least, greatest: size + upper };
 }
 
 /** Fails where a hole's zone is asked for and a shaft's is given, and the other way round. */
@@ -46,9 +66,9 @@ export function checkFeature(name: string, zone: Zone, feature: "hole" | "shaft"
 
 const shown = (size: number): string => `${Number(size.toPrecision(7))} mm`;
 
-/** Undefined where the standard gives no such class at this size. */
+/** Undefined where the tables have no such class at this size. */
 export function isoDeviations({ letter, grade, isHole }: ToleranceClass, size: number): Deviations | undefined {
-  const it = tables.grades[grade]?.[rangeOf(tolerances.upTo, size)];
+  const it = tables.grades[gradeText(grade)]?.[rangeOf(tolerances.upTo, size)];
   if (it === undefined || it === null || isBelowLeastSize(letter, grade, size)) return undefined;
   if (letter === "JS" || letter === "js") return micrometres(-it / 2, it / 2);
   const row = rangeOf(deviations.upTo, size);

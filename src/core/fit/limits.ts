@@ -1,10 +1,8 @@
 import { formula, Measure } from "../formula";
-import { deviationsOf } from "./iso286";
+import { deviationsOf, limitsIn } from "./iso286";
 import { zoneArg } from "./zone";
-import type { Zone } from "./zone";
 
-const deviations = ({ size, zone }: { size: number; zone: Zone }) =>
-  deviationsOf(zone, size, { zone: "zone", size: "size" });
+const of = { zone: "zone", size: "size" };
 
 /** Limits of size: the nominal size with each limit deviation added. */
 export const limitsOfSize = formula(
@@ -25,8 +23,8 @@ export const limitsOfSize = formula(
       ],
       text: "Lower and upper limit of size",
     },
-    lookups: (values) => {
-      const { lower, upper } = deviations(values);
+    lookups: ({ size, zone }) => {
+      const { lower, upper } = deviationsOf(zone, size, of);
       return {
         e_l: { value: new Measure(lower, "length"), text: "Lower limit deviation" },
         e_u: { value: new Measure(upper, "length"), text: "Upper limit deviation" },
@@ -37,8 +35,8 @@ export const limitsOfSize = formula(
     example: [25, "H7"],
     see: ["DEVIATION", "CLEARANCE"],
   },
-  (values) => {
-    const { lower, upper } = deviations(values);
-    return [values.size + lower, values.size + upper];
+  ({ size, zone }) => {
+    const { least, greatest } = limitsIn(zone, size, of);
+    return [least, greatest];
   },
 );

@@ -4,11 +4,15 @@ import { readQuantity, toWorking } from "../units";
 import type { NotationArg } from "../formula";
 import type { System } from "../kinds";
 
+/** The finest standard tolerance grade, IT01; IT0 follows, then IT1. */
+export const it01 = -1;
+
 /** A tolerance class of ISO 286: the letter of its fundamental deviation and its standard tolerance grade. */
 export class ToleranceClass {
   constructor(
     /** Capital for a hole, small for a shaft. */
     readonly letter: string,
+    /** `it01`, 0, 1 … */
     readonly grade: number,
     /** The nominal size that stood in front, as in "25 H7"; mm. */
     readonly size?: number,
@@ -17,7 +21,7 @@ export class ToleranceClass {
     return this.letter === this.letter.toUpperCase();
   }
   toString(): string {
-    return `${this.letter}${this.grade}`;
+    return `${this.letter}${gradeText(this.grade)}`;
   }
 }
 
@@ -43,6 +47,9 @@ export class Fit {
     return `${String(this.hole)}/${String(this.shaft)}`;
   }
 }
+
+/** The grade as its name has it: "01", "0", "7". */
+export const gradeText = (grade: number): string => (grade === it01 ? "01" : String(grade));
 
 const signed = (value: number): string => `${value > 0 ? "+" : ""}${value}`;
 
@@ -78,9 +85,10 @@ export function readFit(cell: number | string | boolean, system: System, name: s
 function readClass(text: string, system: System, name: string): ToleranceClass | undefined {
   const [, size, letter, grade] = className.exec(text.trim()) ?? [];
   if (letter === undefined) return undefined;
+  if (/^0[^1]/.test(grade!)) throw mustBe(name, 'a class whose grade has no 0 in front, as "H7" or "H01"', text.trim());
   return new ToleranceClass(
     letter,
-    Number(grade),
+    grade === "01" ? it01 : Number(grade),
     size === undefined ? undefined : readQuantity(name, "length", size, system),
   );
 }

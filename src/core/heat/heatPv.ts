@@ -22,7 +22,7 @@ export const heatPv = formula(
       { key: "practice", at: "half of the bore in contact; film coefficient of still air" },
     ],
     example: [20, 15, 1.5, 40, 0.2, 0.25, 45, 1, 10],
-    see: ["RUNTEMP", "PV"],
+    see: ["RUNTEMP", "PVVALUE"],
   },
   ({ rise, friction, ...paths }) =>
     (rise * (wallConductance(paths) + shaftConductance(paths))) / (friction * paths.bore * paths.length),

@@ -15,7 +15,7 @@ export const sleevePressure = formula(
     working: ["p = F / (d * L)"],
     source: { key: "shigley", at: "lubrication and journal bearings: boundary-lubricated bearings" },
     example: [800, 20, 15],
-    see: ["WASHERPRESSURE", "PV"],
+    see: ["WASHERPRESSURE", "PVVALUE"],
   },
   ({ load, bore, length }) => load / (bore * length),
 );

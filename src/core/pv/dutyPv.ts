@@ -32,7 +32,7 @@ export const dutyPv = formula(
       [[0.1], [0.05], [0]],
       [[10], [5], [15]],
     ],
-    see: ["PV"],
+    see: ["PVVALUE"],
   },
   (values) => {
     const steps = stepsOf(values);

@@ -2,7 +2,7 @@ import { formula } from "../formula";
 
 export const pressureSpeed = formula(
   {
-    id: "PV",
+    id: "PVVALUE",
     family: "Loading, motion, PV",
     text: "PV: mean pressure times sliding speed",
     args: {

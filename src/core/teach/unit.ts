@@ -39,5 +39,7 @@ function numberIn(value: Cell, from: string): number {
   if (typeof value === "number") return value;
   const found = typeof value === "string" ? splitNumber(value) : undefined;
   if (!found) throw mustBe("value", "a number", value);
-  return found.rest === "" ? found.value : convert(found.value, found.rest, from);
+  return found.rest === ""
+    ? found.value
+    : convert(found.value, found.rest, from, { value: "value", from: "value", to: "from" });
 }

@@ -173,7 +173,7 @@ function resultColumns(order: Order): Column[] {
           {
             key: "pv",
             heading: withUnit("PV", "pv", system),
-            value: (r: Readonly<Record<string, string>>) => `=${call("PV", [r.pressure, r.speed, units])}`,
+            value: (r: Readonly<Record<string, string>>) => `=${call("PVVALUE", [r.pressure, r.speed, units])}`,
           },
         ]
       : []),
@@ -242,7 +242,7 @@ function stepRows(order: Order, { refs }: DutyLine): Written[][] {
     const fields = speedFields(texts);
     worked.push({ id: speedId, refs: fields.map((name) => refs[name]), values: fields.map(shown) });
     worked.push({
-      id: "PV",
+      id: "PVVALUE",
       refs: [refs.pressure, refs.speed],
       values: [fromWorking("pressure", duty.pressure, system), fromWorking("speed", duty.speed, system)],
     });

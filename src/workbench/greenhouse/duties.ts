@@ -175,7 +175,7 @@ function titleCells(): Record<string, BookCell> {
       keys.map((key) => [`${letter(key)}${headingRow}`, { value: columns[key].heading, look: "heading" } as const]),
     ),
     [`${letter("pv")}${firstRow}`]: {
-      formula: `=BUSH.PV(${columnRange("pressure")},${columnRange("speed")})`,
+      formula: `=BUSH.PVVALUE(${columnRange("pressure")},${columnRange("speed")})`,
     },
     [`${letter("use")}${firstRow}`]: { formula: judged("BUSH.USE") },
     [`${letter("verdict")}${firstRow}`]: { formula: judged("BUSH.VERDICT") },

@@ -2,7 +2,7 @@ import type { BookCell, BookSheet } from "../book";
 
 const tries: readonly { readonly formula: string; readonly text: string; readonly format?: string }[] = [
   {
-    formula: "=BUSH.PV(BUSH.PRESSURE(800,20,15),BUSH.SPEED(20,120))",
+    formula: "=BUSH.PVVALUE(BUSH.PRESSURE(800,20,15),BUSH.SPEED(20,120))",
     text: "800 N, bush 20 × 15 mm, 120 rpm: MPa·m/s",
     format: "0.000",
   },

@@ -136,7 +136,7 @@ describe("ISO 286 at its edges", () => {
   });
   test("K above grade 8 is only up to 3 mm, N above grade 8 is zero above it", () => {
     expect(call(deviation, [3, "K9", "upper"])[0]![0]).toBe(0);
-    expect(message(call(deviation, [10, "K9", "upper"]))).toContain("not defined");
+    expect(message(call(deviation, [10, "K9", "upper"]))).toContain("is not held here");
     expect(call(deviation, [10, "N9"])[0]).toEqual([0, -0.036]);
   });
   test("two deviations stand in either order, a unit behind the first or the second counts for both", () => {

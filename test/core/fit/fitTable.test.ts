@@ -285,7 +285,7 @@ describe("answers that are no errors, and errors that are", () => {
       "#VALUE!",
       /^housingoutside must be above the bush's outside/,
     ],
-    ["zone unknown", { 1: "Q7" }, [], "#N/A", /^borezone Q7 is not defined by ISO 286-1 at 20 mm$/],
+    ["zone unknown", { 1: "Q7" }, [], "#N/A", /^borezone Q7 at 20 mm is not held here/],
     ["zone unreadable", { 3: "press" }, [], "#VALUE!", /^outsidezone must be ISO 286 class/],
     ["shaft's zone for a hole", { 4: "h7" }, [], "#VALUE!", /^housingzone must be a hole class/],
     ["hole's zone for a shaft", { 5: "H7" }, [], "#VALUE!", /^shaftzone must be a shaft class/],

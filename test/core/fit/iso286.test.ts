@@ -17,14 +17,15 @@ describe("the tables", () => {
   test("have the standard's ranges and as many values in every column", () => {
     expect(tolerances.upTo).toHaveLength(13);
     expect(deviations.upTo).toHaveLength(25);
-    expect(Object.keys(tolerances.grades)).toHaveLength(18);
+    expect(Object.keys(tolerances.grades)).toHaveLength(20);
     for (const column of Object.values(tolerances.grades)) expect(column).toHaveLength(13);
     for (const group of ["upper", "lower", "j", "J", "delta"] as const)
       for (const column of Object.values(deviations[group])) expect(column).toHaveLength(25);
   });
 
   test("grow with size and grade", () => {
-    const grades = Object.values(tolerances.grades);
+    const held = tolerances.grades as Record<string, number[]>;
+    const grades = ["01", "0", ...Array.from({ length: 18 }, (_, i) => String(i + 1))].map((grade) => held[grade]!);
     for (const [g, column] of grades.entries())
       for (let i = 0; i < 13; i++) {
         if (i > 0) expect(column[i]!).toBeGreaterThanOrEqual(column[i - 1]!);
@@ -85,6 +86,71 @@ describe("the tables", () => {
       expect(Math.abs(-value - factor * mean ** power)).toBeLessThanOrEqual(Math.max(1.1, 0.025 * -value));
     });
   });
+});
+
+describe("the finest grades", () => {
+  // ISO 286-1, the formulas of IT01, IT0 and IT1 up to 500 mm (memory): 0.3 + 0.008·D, 0.5 + 0.012·D, 0.8 + 0.02·D, in µm
+  test.each([
+    ["01", 0.3, 0.008],
+    ["0", 0.5, 0.012],
+    ["1", 0.8, 0.02],
+  ])("IT%s follows %d + %d·D to a step of the rounding", (grade, base, factor) => {
+    const column = (tolerances.grades as Record<string, number[]>)[grade]!;
+    column.forEach((value, i) => {
+      const mean = Math.sqrt((i === 0 ? 1 : tolerances.upTo[i - 1]!) * tolerances.upTo[i]!);
+      expect(Math.abs(value - base - factor * mean)).toBeLessThanOrEqual(0.1 + 0.25 * value);
+    });
+  });
+  // IT01 0.6 µm and IT0 1 µm above 18 up to 30 mm: ISO 286-1, annex (memory)
+  test("H01, H0 and js01 have IT01 and IT0, not IT1 or IT10", () => {
+    expect(answer(deviation, [25, "H01"], host)).toEqual([[0.0006, 0]]);
+    expect(answer(deviation, [25, "H0"], host)).toEqual([[0.001, 0]]);
+    expect(answer(deviation, [25, "H1"], host)).toEqual([[0.0015, 0]]);
+    expect(answer(deviation, [25, "js01"], host)).toEqual([[0.0003, -0.0003]]);
+    expect(answer(deviation, [25, "JS0"], host)).toEqual([[0.0005, -0.0005]]);
+    expect(answer(fitOf, [25, "H01/h01"], host)).toEqual([[0, 0.0012, "clearance"]]);
+    expect(String(readZone("25 h01", "metric", "zone"))).toBe("h01");
+  });
+  test.each(["H07", "js06", "h00", "H02"])("%s has a 0 too many", (text) => {
+    expect(() => readZone(text, "metric", "zone")).toThrow(
+      `zone must be a class whose grade has no 0 in front, as "H7" or "H01", got "${text}"`,
+    );
+    expect(message(answer(fitOf, [25, `H7/${text.toLowerCase()}`], host))).toMatch(/^fit must be a class whose grade/);
+  });
+});
+
+describe("letters between letters, up to 10 mm", () => {
+  // ISO 286-1, fundamental deviations of cd, ef and fg up to 10 mm, µm (memory)
+  test.each<[string, number, number]>([
+    ["cd", 3, -34],
+    ["cd", 5, -46],
+    ["cd", 10, -56],
+    ["ef", 3, -10],
+    ["ef", 5, -14],
+    ["ef", 10, -18],
+    ["fg", 3, -4],
+    ["fg", 5, -6],
+    ["fg", 10, -8],
+  ])("%s at %d mm", (letter, size, es) => {
+    expect(zone(letter, 6, size)!.upper).toBeCloseTo(es / 1000, 12);
+    expect(zone(letter.toUpperCase(), 7, size)!.lower).toBeCloseTo(-es / 1000, 12);
+    // by the standard's rule they are the geometric mean of their neighbours, rounded
+    const [before, after] = [...letter].map((one) => zone(one, 6, size)!.upper * -1000) as [number, number];
+    expect(Math.abs(-es - Math.sqrt(before * after))).toBeLessThan(1);
+  });
+  test("above 10 mm none are held", () => {
+    for (const letter of ["cd", "ef", "fg", "CD", "EF", "FG"]) expect(zone(letter, 6, 10.1)).toBeUndefined();
+    expect(message(answer(deviation, [11, "cd6"], host))).toMatch(/^zone cd6 at 11 mm is not held here/);
+  });
+});
+
+test("a limit of size below zero is an error", () => {
+  const said = (zoneName: string, least: string) =>
+    `size 0.01 mm is too small for ${zoneName}: its least limit would be ${least} mm`;
+  expect(message(answer(limitsOfSize, [0.01, "h11"], host))).toBe(said("h11", "-0.05"));
+  expect(message(answer(fitOf, [0.01, "H7/h11"], host))).toBe(said("h11", "-0.05"));
+  expect(message(answer(limitsOfSize, [0.01, "-0.02/+0.1"], host))).toBe(said("+0.1/-0.02 mm", "-0.01"));
+  expect(answer(limitsOfSize, [0.06, "h11"], host)).toEqual([[0, 0.06]]);
 });
 
 describe("special cases", () => {
@@ -220,12 +286,18 @@ describe("in a sheet", () => {
     expect(limits).toEqual([600.05, 600.1]);
   });
   test("errors name the argument, the value and what is accepted", () => {
-    expect(message(answer(deviation, [20, "t6"], host))).toBe("zone t6 is not defined by ISO 286-1 at 20 mm");
-    expect(message(answer(deviation, [20, "Q7"], host))).toBe("zone Q7 is not defined by ISO 286-1 at 20 mm");
-    expect(message(answer(deviation, [20, "H19"], host))).toBe("zone H19 is not defined by ISO 286-1 at 20 mm");
+    expect(message(answer(deviation, [20, "t6"], host))).toBe(
+      "zone t6 at 20 mm is not held here: the ISO 286-1 tables of this add-in lack it",
+    );
+    expect(message(answer(deviation, [20, "Q7"], host))).toBe(
+      "zone Q7 at 20 mm is not held here: the ISO 286-1 tables of this add-in lack it",
+    );
+    expect(message(answer(deviation, [20, "H19"], host))).toBe(
+      "zone H19 at 20 mm is not held here: the ISO 286-1 tables of this add-in lack it",
+    );
     expect(message(answer(deviation, [30, "25 H7"], host))).toBe("zone is for 25 mm, but size is 30 mm");
     expect(message(answer(deviation, [20, "x"], host))).toMatch(/^zone must be ISO 286 class "H7", or two deviations/);
-    expect(message(answer(deviation, [0.5, "a11"], host))).toMatch(/not defined/);
+    expect(message(answer(deviation, [0.5, "a11"], host))).toMatch(/not held here/);
     expect(message(answer(fitOf, [20, "f7/H7"], host))).toMatch(/^fit must be a hole class over a shaft class/);
     expect((answer(deviation, [20, "t6"], host)[0]![0] as { code: string }).code).toBe("#N/A");
   });
