@@ -34,6 +34,9 @@ import { greatestRpm } from "./grade/maxRpm";
 import { cautionList } from "./grade/cautionList";
 import { frictionHeat } from "./heat/heat";
 import { heatPv } from "./heat/heatPv";
+import { deratedPv } from "./heat/deratedPv";
+import { boreTemperature } from "./heat/boreTemperature";
+import { peakRise } from "./heat/peakRise";
 import { runTemperature } from "./heat/runTemperature";
 import { sleeveTorque } from "./heat/torque";
 import { washerTorque } from "./heat/washerTorque";
@@ -73,6 +76,9 @@ const formulas: readonly Formula[] = [
   frictionHeat,
   runTemperature,
   heatPv,
+  deratedPv,
+  boreTemperature,
+  peakRise,
   // Fits and clearance
   deviation,
   limitsOfSize,
@@ -127,6 +133,9 @@ export {
   frictionHeat,
   runTemperature,
   heatPv,
+  deratedPv,
+  boreTemperature,
+  peakRise,
   deviation,
   limitsOfSize,
   closeIn,
