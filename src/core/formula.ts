@@ -210,10 +210,18 @@ export function formula<const A extends Args, R>(
       if (filled[name] === undefined) {
         if (!arg.optional) throw mustBe(name, "given", undefined);
       } else if (isNumberArg(arg)) checkDomain(name, arg, filled[name] as number, "metric", filled[name]);
+      else if (arg.kind === "list") checkList(name, arg, filled[name] as (number | string | undefined)[]);
     }
     return calc(filled as Values<A>);
   };
   return Object.assign(call, { spec, calc });
+}
+
+function checkList(name: string, { of, ...bounds }: ListArg, list: readonly (number | string | undefined)[]): void {
+  if (of === "text") return;
+  list.forEach((value, i) => {
+    if (value !== undefined) checkDomain(`${name} ${i + 1}`, { ...bounds, kind: of }, value as number, "metric", value);
+  });
 }
 
 /** The lines of a formula's working that hold for these values; none where the spec has no working. */

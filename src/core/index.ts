@@ -37,6 +37,9 @@ import { greatestRpm } from "./verdict/maxRpm";
 import { cautionList } from "./verdict/cautionList";
 import { frictionHeat } from "./heat/heat";
 import { heatPv } from "./heat/heatPv";
+import { deratedPv } from "./heat/deratedPv";
+import { boreTemperature } from "./heat/boreTemperature";
+import { peakRise } from "./heat/peakRise";
 import { runTemperature } from "./heat/runTemperature";
 import { sleeveTorque } from "./heat/torque";
 import { washerTorque } from "./heat/washerTorque";
@@ -80,6 +83,9 @@ const formulas: readonly Formula[] = [
   frictionHeat,
   runTemperature,
   heatPv,
+  deratedPv,
+  boreTemperature,
+  peakRise,
   // Fits and clearance
   deviation,
   limitsOfSize,
@@ -137,6 +143,9 @@ export {
   frictionHeat,
   runTemperature,
   heatPv,
+  deratedPv,
+  boreTemperature,
+  peakRise,
   deviation,
   limitsOfSize,
   closeIn,

@@ -6,6 +6,9 @@ import {
   frictionHeat as HEAT_,
   runTemperature as RUNTEMP_,
   heatPv as HEATPV_,
+  deratedPv as DERATEDPV_,
+  boreTemperature as BORETEMP_,
+  peakRise as PEAKRISE_,
 } from "../core";
 
 import { answer } from "../edge/sheet";
@@ -133,4 +136,62 @@ export function HEATPV(
   units?: any[][],
 ): any[][] {
   return answer(HEATPV_, [bore, length, wall, rise, friction, bushconductivity, shaftconductivity, ends, film, units]);
+}
+
+/**
+ * PV limit at a temperature of the surroundings: it falls with the rise that is left to the highest temperature and is 0 from there on; a few per cent high in still air, more where the bush cools worse than in the test that set the limit. Answers MPa·m/s (psi·ft/min)
+ * @customfunction DERATEDPV
+ * @param pvlimit PV limit at the reference temperature; MPa·m/s (psi·ft/min), above 0 MPa·m/s
+ * @param highest Highest temperature of the bush; °C (°F), -273.15 °C or more
+ * @param ambient Temperature of the surroundings, without the bush's own heat; °C (°F), -273.15 °C or more
+ * @param [reference] Temperature of the surroundings at which the PV limit holds; °C (°F), -273.15 °C or more, default 23 °C
+ * @param [exponent] How the cooling grows with the rise: 1 in proportion, 1.25 still air alone; from 1 to 2, default 1
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns MPa·m/s (psi·ft/min)
+ */
+export function DERATEDPV(
+  pvlimit: any[][],
+  highest: any[][],
+  ambient: any[][],
+  reference?: any[][],
+  exponent?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(DERATEDPV_, [pvlimit, highest, ambient, reference, exponent, units]);
+}
+
+/**
+ * Temperature of the bore that a PV implies, as the PV limit brings the bush to its highest temperature; low below that limit where friction falls with heat: by up to 4 K for a highest temperature of 90 °C, by a fifth of the rise for 250 °C. Answers °C (°F)
+ * @customfunction BORETEMP
+ * @param pv PV of the duty; MPa·m/s (psi·ft/min), 0 MPa·m/s or more
+ * @param pvlimit PV limit at the reference temperature; MPa·m/s (psi·ft/min), above 0 MPa·m/s
+ * @param highest Highest temperature of the bush; °C (°F), -273.15 °C or more
+ * @param ambient Temperature of the surroundings, without the bush's own heat; °C (°F), -273.15 °C or more
+ * @param [reference] Temperature of the surroundings at which the PV limit holds; °C (°F), -273.15 °C or more, default 23 °C
+ * @param [exponent] How the cooling grows with the rise: 1 in proportion, 1.25 still air alone; from 1 to 2, default 1
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns °C (°F)
+ */
+export function BORETEMP(
+  pv: any[][],
+  pvlimit: any[][],
+  highest: any[][],
+  ambient: any[][],
+  reference?: any[][],
+  exponent?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(BORETEMP_, [pv, pvlimit, highest, ambient, reference, exponent, units]);
+}
+
+/**
+ * Greatest rise of a cycle that repeats, to the first order; safe with the heat capacity of the bush and of only the shaft inside it, up to 2.5 times too low with the whole shaft's. Answers K (°F)
+ * @customfunction PEAKRISE
+ * @param rises Rise that each step would reach if it lasted, one range; 0 at rest; K (°F), 0 K or more
+ * @param times Duration of each step, one range, all in one unit; h, 0 h or more
+ * @param timeconstant Time constant, in the unit of the times: heat capacity over conductance; h, above 0 h
+ * @returns K (°F)
+ */
+export function PEAKRISE(rises: any[][], times: any[][], timeconstant: any[][]): any[][] {
+  return answer(PEAKRISE_, [rises, times, timeconstant]);
 }

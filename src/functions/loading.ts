@@ -102,14 +102,21 @@ export function PVVALUE(pressure: any[][], speed: any[][], units?: any[][]): any
 }
 
 /**
- * Time-weighted mean PV of a load spectrum; rest counts as a step of speed 0. Check each step's pressure and speed against their own limits too. Answers MPa·m/s (psi·ft/min)
+ * PV of a load spectrum that repeats: time-weighted mean (rest is a step of speed 0), greatest step, and the PV to compare with a limit: the greatest step, or with a time constant the peak of the rise, to the first order. Check each step's pressure and speed too. Answers mean PV, greatest PV of a step, PV to compare with a limit
  * @customfunction DUTYPV
  * @param pressures Mean pressure of each step, one range; MPa (psi), 0 MPa or more
  * @param speeds Sliding speed of each step, one range; m/s (ft/min), 0 m/s or more
  * @param times Duration of each step, one range, all in one unit; h, 0 h or more
+ * @param [timeconstant] Time constant of the bush, in the unit of the times, as in PEAKRISE; h, above 0 h
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns MPa·m/s (psi·ft/min)
+ * @returns Mean PV, greatest PV of a step, PV to compare with a limit
  */
-export function DUTYPV(pressures: any[][], speeds: any[][], times: any[][], units?: any[][]): any[][] {
-  return answer(DUTYPV_, [pressures, speeds, times, units]);
+export function DUTYPV(
+  pressures: any[][],
+  speeds: any[][],
+  times: any[][],
+  timeconstant?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(DUTYPV_, [pressures, speeds, times, timeconstant, units]);
 }

@@ -15,7 +15,7 @@ const domains: Readonly<Record<string, string>> = {
   STROKESPEED: "stroke >= 0; cycles >= 0",
   WASHERSPEED: "inner >= 0; outer > 0; rpm >= 0",
   PVVALUE: "pressure >= 0; speed >= 0",
-  DUTYPV: "pressures >= 0; speeds >= 0; times >= 0",
+  DUTYPV: "pressures >= 0; speeds >= 0; times >= 0; timeconstant > 0",
   USE: "pressure >= 0; speed >= 0; motion = turning",
   VERDICT: "pressure >= 0; speed >= 0; motion = turning",
   CHECKS: "pressure >= 0; speed >= 0; motion = turning",
@@ -31,6 +31,9 @@ const domains: Readonly<Record<string, string>> = {
     "load >= 0; bore > 0; length > 0; wall > 0; speed >= 0; friction >= 0; ambient; bushconductivity > 0; shaftconductivity > 0; ends >= 0 <= 2 = 1; film > 0 = 10",
   HEATPV:
     "bore > 0; length > 0; wall > 0; rise > 0; friction > 0; bushconductivity > 0; shaftconductivity > 0; ends >= 0 <= 2 = 1; film > 0 = 10",
+  DERATEDPV: "pvlimit > 0; highest; ambient; reference = 23; exponent >= 1 <= 2 = 1",
+  BORETEMP: "pv >= 0; pvlimit > 0; highest; ambient; reference = 23; exponent >= 1 <= 2 = 1",
+  PEAKRISE: "rises >= 0; times >= 0; timeconstant > 0",
   DEVIATION: "size > 0",
   LIMITS: "size > 0",
   CLOSEIN:

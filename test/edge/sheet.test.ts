@@ -112,7 +112,9 @@ describe("the sheet's edge", () => {
 
   test("lists are read whole, with the place of what is wrong", () => {
     const pressures = [[2], [4], [""]];
-    expect(call(dutyPv, [pressures, [[0.1], [0.05], [""]], [[10], [5], [""]]])).toEqual([[expect.closeTo(0.2, 12)]]);
+    expect(call(dutyPv, [pressures, [[0.1], [0.05], [""]], [[10], [5], [""]]])).toEqual([
+      [expect.closeTo(0.2, 12), 0.2, 0.2],
+    ]);
     expect(call(dutyPv, [pressures, [[0.1], [""], [""]], [[10], [5], [""]]])).toEqual([
       [value("speeds is missing in step 2")],
     ]);

@@ -31,7 +31,9 @@ test("an answer beyond all numbers names what went in, whatever its kind", () =>
   expect(message(call(unitOf, [1e308, "km", "mm"]))).toBe(
     "value, from or to: out of range, the answer is not a finite number",
   );
-  expect(message(call(dutyPv, [[[1e308]], [[1e10]], [[1]]]))).toMatch(/^pressures, speeds or times: out of range/);
+  expect(message(call(dutyPv, [[[1e308]], [[1e10]], [[1]]]))).toMatch(
+    /^pressures, speeds, times or timeconstant: out of range/,
+  );
 });
 
 test("a duty that hardly wears anything leaves a quote unranked, not the whole table in error", () => {

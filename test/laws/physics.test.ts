@@ -3,14 +3,9 @@ import * as core from "../../src/core";
 import type { Formula } from "../../src/core/formula";
 import { readZone } from "../../src/core/fit/zone";
 import { call, pressedBush } from "../support";
+import { between, check, equal, rises } from "./check";
 
 /** How answers must change with their arguments, whatever the numbers: scaling, direction, and functions that undo each other. */
-const seed = 20261125;
-const check = <T>(arbitrary: fc.Arbitrary<T>, law: (given: T) => void): void =>
-  fc.assert(fc.property(arbitrary, law), { seed, numRuns: 300 });
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const equal = (a: number, b: number, relative = 1e-9): void =>
-  expect(Math.abs(a - b)).toBeLessThanOrEqual(relative * Math.max(Math.abs(a), Math.abs(b)) + 1e-300);
 const number = (cells: unknown[][], at = 0): number => {
   const cell = cells[0]![at];
   if (typeof cell !== "number") throw new Error(`no number: ${JSON.stringify(cell)}`);
@@ -30,6 +25,7 @@ const powers: readonly [Formula, Record<string, number>][] = [
   [core.washerTorque, { load: 1, friction: 1 }],
   [core.frictionHeat, { load: 1, speed: 1, friction: 1 }],
   [core.heatPv, { rise: 1, friction: -1 }],
+  [core.deratedPv, { pvlimit: 1 }],
   [core.wearDepth, { wearrate: 1, pressure: 1, distance: 1 }],
   [core.wearLife, { wearrate: -1, pressure: -1, speed: -1, allowance: 1 }],
   [core.runCost, { life: -1 }],
@@ -85,14 +81,6 @@ describe("geometry and stiffness by ratio alone", () => {
   });
 });
 
-/** The answer for a rising argument, which may never go the other way. */
-function rises(direction: 1 | -1, range: [number, number], answer: (x: number) => number): void {
-  check(fc.tuple(between(...range), between(...range)), ([a, b]) => {
-    const [low, high] = a < b ? [a, b] : [b, a];
-    const step = direction * (answer(high) - answer(low));
-    expect(step).toBeGreaterThanOrEqual(-1e-9 * Math.abs(answer(low)));
-  });
-}
 const grade = "Demo Sorrel";
 const running = {
   ...{ clearance: 0.2, bore: 20, outside: 23, interference: 0.08, closein: 1.03, temperature: 50 },
@@ -201,6 +189,14 @@ describe("one function undoes the other", () => {
       const load = (pv / speed) * bore * length;
       equal(core.runTemperature({ load, bore, length, wall, speed, friction: 0.2, ambient: 20, ...paths }) - 20, rise);
     }));
+  test("at the PV that DERATEDPV allows, BORETEMP is the highest temperature", () =>
+    check(
+      fc.tuple(between(23, 89), between(91, 260), between(1, 2), between(0.01, 1)),
+      ([ambient, highest, exponent, pvlimit]) => {
+        const pv = core.deratedPv({ pvlimit, highest, ambient, exponent });
+        equal(core.boreTemperature({ pv, pvlimit, highest, ambient, exponent }), highest);
+      },
+    ));
   test("UNIT there and back is the number", () =>
     check(between(-1e6, 1e6), (value) => {
       for (const [a, b] of [

@@ -46,7 +46,8 @@ export interface QuoteTable {
   readonly unknownColumns: readonly string[];
 }
 
-const readAmount: OwnReader = (entry, cell, label) => readMoney(entry.heading, { ...entry, kind: "money" }, cell, label);
+const readAmount: OwnReader = (entry, cell, label) =>
+  readMoney(entry.heading, { ...entry, kind: "money" }, cell, label);
 
 function readQuotes(cells: Cell[][], system: System, name: string): QuoteTable {
   const reading = { list: fields, headings, system, name, own: readAmount, checkUnit: headingUnit };

@@ -8,7 +8,11 @@ export function assess(values: Values, duty: Duty): Check[] {
   const checks: Check[] = [];
   for (const criterion of criteria) {
     if (!criterion.asks(duty)) continue;
-    const { word, figures, value, limit, upper, use, property, field, say, tell, notes } = criterion.check(values, duty, checks);
+    const { word, figures, value, limit, upper, use, property, field, say, tell, notes } = criterion.check(
+      values,
+      duty,
+      checks,
+    );
     checks.push({ criterion, word, figures, value, limit, upper, use, property, field, say, tell, notes });
   }
   return checks;

@@ -38,7 +38,10 @@ function lineOf(lines: DutyTable["lines"], wanted: unknown) {
   const found = named ?? (typeof wanted === "number" ? lines[wanted - 1] : undefined);
   if (found) return found;
   const some = orList(lines.slice(0, 3).flatMap((line) => (line.name === "" ? [] : [`"${line.name}"`])));
-  throw noDatum("duty", `duty "${String(wanted)}" is unknown; ${some ? `the table has ${some}` : `give 1 to ${lines.length}`}`);
+  throw noDatum(
+    "duty",
+    `duty "${String(wanted)}" is unknown; ${some ? `the table has ${some}` : `give 1 to ${lines.length}`}`,
+  );
 }
 
 /** The grade asked for, else the duty's own, else the best of those looked at. */

@@ -99,7 +99,12 @@ export const lacking = (property: PropertyKey, value?: number): Finding => ({
   property,
 });
 /** A field that the criterion needs beside the one that asks for it. */
-export const unstated = (field: FieldKey, value?: number): Finding => ({ word: "no data", figures: none, value, field });
+export const unstated = (field: FieldKey, value?: number): Finding => ({
+  word: "no data",
+  figures: none,
+  value,
+  field,
+});
 const none: readonly PropertyKey[] = [];
 
 /** The worse of two findings: by its word, then by its use. */

@@ -36,7 +36,9 @@ function greatest(duty: NamedDuty, of: "pressure" | "speed"): number {
 
 function lineOf({ name, duty }: DutyLine, library: Library | undefined, system: System): Answer[] {
   const fault = (error: BushError, grade = ""): Answer[] =>
-    columns.map((column) => (column.name === "duty" ? name : column.name === "grade" ? grade : column.name === "verdict" ? error : ""));
+    columns.map((column) =>
+      column.name === "duty" ? name : column.name === "grade" ? grade : column.name === "verdict" ? error : "",
+    );
   if (duty instanceof BushError) return fault(duty);
   try {
     const grade = chooseGrade(duty, undefined, library);

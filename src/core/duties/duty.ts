@@ -1,5 +1,6 @@
 import type { Span } from "../formula";
 import type { Motion } from "../grade/limits";
+import { peakOf } from "../heat/firstOrder";
 import type { Given, Part } from "./fields";
 
 /** One sliding face under its load: mean pressure without the impact factor (MPa), mean sliding speed (m/s), area (mm²). */
@@ -25,7 +26,7 @@ export interface Duty {
   /** Of the surroundings; both ends occur. */
   readonly temperature: Span;
   readonly isMoving: boolean;
-  /** The PV to compare: that of the greatest step, its faces sharing the heat. */
+  /** The PV to compare: that of the greatest step, its faces sharing the heat; with a time constant the first-order peak. */
   readonly pv: number;
   /** Multiplies pressures, not PV. */
   readonly impactFactor: number;
@@ -60,9 +61,26 @@ export function dutyOf(
     isMoving = true;
     pv = Math.max(pv, pvOf(step));
   }
-  const { impactFactor = 1, designFactor = 1 } = given;
+  const { impactFactor = 1, designFactor = 1, timeConstant } = given;
+  if (timeConstant !== undefined) pv = peakPv(steps, timeConstant, given) ?? pv;
   const hasBlows = impactFactor > 1;
   return { part, steps, temperature, isMoving, pv, impactFactor, designFactor, hasBlows, restPressure, given };
+}
+
+/** The first-order peak of a cycle that repeats, rises being proportional to PV; nothing where it does not repeat. */
+function peakPv(steps: readonly Step[], timeConstant: number, { runningTime, restTime }: Given): number | undefined {
+  const [first] = steps as [Step];
+  if (steps.length > 1)
+    return peakOf(
+      steps.map((step) => ({ steady: step.motion === "static" ? 0 : pvOf(step), time: step.time! })),
+      timeConstant,
+    ).value;
+  if (runningTime === undefined || restTime === undefined) return undefined;
+  const cycle = [
+    { steady: pvOf(first), time: runningTime },
+    { steady: 0, time: restTime },
+  ];
+  return peakOf(cycle, timeConstant).value;
 }
 
 /** A duty of which only pressure and speed are known, as the positional functions have it. */

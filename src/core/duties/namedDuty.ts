@@ -54,7 +54,8 @@ export class NamedDuty {
 /** The bands of all steps; one that a step takes over counts once. */
 function bandsOf(steps: readonly StepValues[]): Band[] {
   const bands = new Set<Band>();
-  for (const { values } of steps) for (const value of Object.values(values)) if (value instanceof Band) bands.add(value);
+  for (const { values } of steps)
+    for (const value of Object.values(values)) if (value instanceof Band) bands.add(value);
   return [...bands];
 }
 

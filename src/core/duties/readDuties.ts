@@ -72,7 +72,10 @@ function groupsOf(rows: readonly DutyRow[], hasNames: boolean): DutyRow[][] {
     const last = group?.[group.length - 1];
     const name = row.values.duty;
     const isStep =
-      hasNames && last !== undefined && last.number === row.number - 1 && (name === undefined || name === group![0]!.values.duty);
+      hasNames &&
+      last !== undefined &&
+      last.number === row.number - 1 &&
+      (name === undefined || name === group![0]!.values.duty);
     if (isStep && !row.faults.has("duty")) group!.push(row);
     else groups.push([row]);
   }
@@ -80,7 +83,11 @@ function groupsOf(rows: readonly DutyRow[], hasNames: boolean): DutyRow[][] {
 }
 
 /** Carries down what a step leaves blank, and makes the duty; an error names the row that it is about. */
-function dutyOfRows(name: string, rows: readonly DutyRow[], at: (error: BushError, row: DutyRow) => BushError): NamedDuty {
+function dutyOfRows(
+  name: string,
+  rows: readonly DutyRow[],
+  at: (error: BushError, row: DutyRow) => BushError,
+): NamedDuty {
   let above: FieldValues = {};
   const steps = rows.map((row, i): StepValues => {
     try {

@@ -88,7 +88,8 @@ const idle: ReadonlySet<FieldKey> = new Set(["friction", "runningTime", "restTim
 
 function placeOf(key: FieldKey, part: Part, motion: Motion): string {
   const { parts: ofParts } = field(key);
-  if (ofParts && !ofParts.includes(part)) return part === "sleeve" ? `on a plain sleeve: type its part` : `on a ${partName[part]}`;
+  if (ofParts && !ofParts.includes(part))
+    return part === "sleeve" ? `on a plain sleeve: type its part` : `on a ${partName[part]}`;
   return motion === "static" ? "at rest" : `where the motion is ${motion}`;
 }
 const partName: Readonly<Record<Part, string>> = { sleeve: "plain sleeve", flanged: "flanged bush", washer: "washer" };
@@ -118,7 +119,12 @@ export function checkWhole(given: Given): void {
     throw mustBe("outside", `above the bore of ${bore} mm`, outside);
   if (bore !== undefined && flangeOutside !== undefined && flangeOutside <= bore)
     throw mustBe("flange outside", `above the bore of ${bore} mm`, flangeOutside);
-  if (bore !== undefined && wall !== undefined && outside !== undefined && Math.abs(bore + 2 * wall - outside) > 1e-6 * outside)
+  if (
+    bore !== undefined &&
+    wall !== undefined &&
+    outside !== undefined &&
+    Math.abs(bore + 2 * wall - outside) > 1e-6 * outside
+  )
     throw clash("wall", `wall and outside contradict each other: bore ${bore} + 2 × ${wall} is not ${outside} mm`);
   const thickness = wall ?? (outside !== undefined && bore !== undefined ? (outside - bore) / 2 : undefined);
   if (allowance !== undefined && thickness !== undefined && allowance >= thickness)

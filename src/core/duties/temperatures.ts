@@ -1,6 +1,6 @@
 import type { Span } from "../formula";
 import type { PropertyKey, Values } from "../grade/properties";
-import { boreOf, statedAt } from "../heat/derating";
+import { boreAt, statedAt } from "../heat/derating";
 import type { Duty } from "./duty";
 
 /** By how much friction warms the bore above its surroundings, K; or the figure that is missing. */
@@ -8,7 +8,7 @@ export function boreRise({ pvLimit, highestTemperature }: Values, { isMoving, pv
   if (!isMoving) return 0;
   if (pvLimit === undefined) return "pvLimit";
   if (highestTemperature === undefined || highestTemperature <= statedAt) return "highestTemperature";
-  return boreOf(pv, pvLimit, highestTemperature, 0);
+  return boreAt(pv, pvLimit, highestTemperature, 0);
 }
 
 /** The temperatures that the bore takes on, from the cold surroundings at rest to the warm ones in motion. */

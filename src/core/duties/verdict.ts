@@ -55,7 +55,8 @@ export function verdictText(checks: readonly Check[], system: System, verdict = 
 export function reasonOf(check: Check, system: System, inPercent = false): string {
   const { criterion, word, use, say, property: key, field: unstated } = check;
   if (say && !inPercent) return say(system);
-  if (word === "no data") return missingReason(criterion.heading, unstated ? field(unstated).heading : property(key!).heading);
+  if (word === "no data")
+    return missingReason(criterion.heading, unstated ? field(unstated).heading : property(key!).heading);
   return use === undefined ? criterion.heading : `${criterion.heading} ${percentText(use)}`;
 }
 

@@ -1,5 +1,5 @@
 import type { Span } from "../formula";
-import { deratedPv, statedAt } from "../heat/derating";
+import { pvAt, statedAt } from "../heat/derating";
 import type { Kind } from "../kinds";
 import { endsOf, leastOver } from "./curve";
 import { property } from "./properties";
@@ -64,6 +64,6 @@ export function pvLimit(values: Values, span: Span): Limit {
   if (values.pvCurve) return capped(given, "pvLimit", values, "pvCurve", span);
   // at 23 °C, where PV limits are stated, there must be room for friction heat
   if (highest === undefined || highest <= statedAt) return { state: "missing", key: "highestTemperature" };
-  const derated = deratedPv(given, highest, span.high);
+  const derated = pvAt(given, highest, span.high);
   return derated === given ? known(given, "pvLimit") : known(derated, "pvLimit", "derated by DERATEDPV");
 }

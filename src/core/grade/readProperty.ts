@@ -30,5 +30,9 @@ function readRating(name: string, cell: number | string): string {
 }
 
 /** A value of a shipped grade, written as in a table. */
-export const readProperty = (key: PropertyKey, cell: number | string, unit: string | undefined, system: System): unknown =>
-  readValue(property(key), cell, unit, system, readOwnKind);
+export const readProperty = (
+  key: PropertyKey,
+  cell: number | string,
+  unit: string | undefined,
+  system: System,
+): unknown => readValue(property(key), cell, unit, system, readOwnKind);

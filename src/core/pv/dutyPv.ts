@@ -1,68 +1,87 @@
-import { clash } from "../errors";
 import { formula, Measure } from "../formula";
+import { cycleBetween, cycleLine, peakLine, peakOf } from "../heat/firstOrder";
+import { cycleOf, spectrumOf } from "./spectrum";
 
+/**
+ * Mean PV = Σ p·v·t/Σ t; greatest p·v. What stands against a PV limit is the greatest step, since a mean hides a step that lasts; with a
+ * time constant it is the first-order peak of the rise, which is proportional to PV.
+ */
 export const dutyPv = formula(
   {
     id: "DUTYPV",
     family: "Loading, motion, PV",
-    text: "Time-weighted mean PV of a load spectrum; rest counts as a step of speed 0. Check each step's pressure and speed against their own limits too",
+    text: "PV of a load spectrum that repeats: time-weighted mean (rest is a step of speed 0), greatest step, and the PV to compare with a limit: the greatest step, or with a time constant the peak of the rise, to the first order. Check each step's pressure and speed too",
     args: {
       pressures: { kind: "list", of: "pressure", from: 0, text: "Mean pressure of each step, one range" },
       speeds: { kind: "list", of: "speed", from: 0, text: "Sliding speed of each step, one range" },
       times: { kind: "list", of: "time", from: 0, text: "Duration of each step, one range, all in one unit" },
+      timeconstant: {
+        kind: "time",
+        symbol: "τ",
+        above: 0,
+        optional: true,
+        text: "Time constant of the bush, in the unit of the times, as in PEAKRISE",
+      },
     },
     units: true,
-    result: { kind: "pv", symbol: "PVm" },
-    working: (values) => {
-      const steps = stepsOf(values).map((_, i) => i + 1);
-      const work = steps.map((i) => `p${i} * v${i} * t${i}`);
-      return [`PVm = (${work.join(" + ")}) / (${steps.map((i) => `t${i}`).join(" + ")})`];
+    result: {
+      shape: "row",
+      columns: [
+        { name: "mean PV", kind: "pv", symbol: "PV_mean" },
+        { name: "greatest PV", kind: "pv", symbol: "PV_max" },
+        { name: "PV to compare", kind: "pv", symbol: "PV" },
+      ],
+      text: "Mean PV, greatest PV of a step, PV to compare with a limit",
     },
+    working: (values) => {
+      const steps = stepsOf(values);
+      const product = (step: number) => `p${step} * v${step}`;
+      const numbers = steps.map((_, i) => i + 1);
+      const work = numbers.map((i) => `${product(i)} * t${i}`).join(" + ");
+      const { timeconstant } = values;
+      return [
+        cycleLine(steps),
+        `PV_mean = (${work}) / t_c`,
+        `PV_max = max(${numbers.map(product).join(", ")})`,
+        timeconstant === undefined ? "PV = PV_max" : peakLine("PV", product, steps.map(heating), timeconstant),
+      ];
+    },
+    between: cycleBetween,
     lookups: (values) =>
       Object.fromEntries(
-        stepsOf(values).flatMap(({ pressure, speed, time }, i) => [
-          [`p${i + 1}`, { value: new Measure(pressure, "pressure"), text: `Pressure of step ${i + 1}` }],
-          [`v${i + 1}`, { value: new Measure(speed, "speed"), text: `Speed of step ${i + 1}` }],
-          [`t${i + 1}`, { value: new Measure(time, "time"), text: `Duration of step ${i + 1}` }],
+        stepsOf(values).flatMap(({ pressures, speeds, times }, i) => [
+          [`p${i + 1}`, { value: new Measure(pressures, "pressure"), text: `Pressure of step ${i + 1}` }],
+          [`v${i + 1}`, { value: new Measure(speeds, "speed"), text: `Speed of step ${i + 1}` }],
+          [`t${i + 1}`, { value: new Measure(times, "time"), text: `Duration of step ${i + 1}` }],
         ]),
       ),
-    source: { key: "mean", at: "time-weighted mean of p·v over the whole cycle" },
-    example: [
-      [[2], [4], [1]],
-      [[0.1], [0.05], [0]],
-      [[10], [5], [15]],
+    source: [
+      { key: "mean", at: "time-weighted mean of p·v over the whole cycle" },
+      { key: "own", at: "first-order response, started where the cycle closes" },
     ],
-    see: ["PVVALUE"],
+    // a nutrient mixer: stirs, drains slowly, rests
+    example: [
+      [["2 MPa"], ["4 MPa"], ["1 MPa"]],
+      [["0.1 m/s"], ["0.05 m/s"], ["0 m/s"]],
+      [["2 min"], ["1 min"], ["9 min"]],
+      "11 min",
+    ],
+    see: ["PVVALUE", "PEAKRISE"],
   },
   (values) => {
     const steps = stepsOf(values);
-    const total = steps.reduce((sum, { time }) => sum + time, 0);
-    if (total === 0) throw clash("times", "times must sum to above 0");
-    return steps.reduce((sum, { pressure, speed, time }) => sum + pressure * speed * time, 0) / total;
+    const cycle = cycleOf(steps.map(({ times }) => times));
+    const mean = steps.reduce((sum, { pressures, speeds, times }) => sum + pressures * speeds * times, 0) / cycle;
+    const greatest = Math.max(...steps.map(({ pressures, speeds }) => pressures * speeds));
+    const { timeconstant } = values;
+    return [mean, greatest, timeconstant === undefined ? greatest : peakOf(steps.map(heating), timeconstant).value];
   },
 );
 
-interface Step {
-  readonly pressure: number;
-  readonly speed: number;
-  readonly time: number;
-}
+type Lists = Readonly<Record<"pressures" | "speeds" | "times", readonly (number | undefined)[]>>;
+type DutyStep = Readonly<Record<keyof Lists, number>>;
 
-/** The spectrum step by step; a step with nothing in it is a spare row, one with a gap an error. */
-function stepsOf(lists: Readonly<Record<"pressures" | "speeds" | "times", readonly (number | undefined)[]>>): Step[] {
-  const { pressures, speeds, times } = lists;
-  const length = Math.max(pressures.length, speeds.length, times.length);
-  for (const [name, list] of Object.entries(lists))
-    if (list.length !== length)
-      throw clash(name, `${name} has ${list.length} cells, another range has ${length}: each step needs all three`);
-  return pressures.flatMap((pressure, i) => {
-    const [speed, time] = [speeds[i], times[i]];
-    if (pressure === undefined && speed === undefined && time === undefined) return [];
-    if (pressure === undefined) throw lacking("pressures", i);
-    if (speed === undefined) throw lacking("speeds", i);
-    if (time === undefined) throw lacking("times", i);
-    return [{ pressure, speed, time }];
-  });
-}
+const stepsOf = ({ pressures, speeds, times }: Lists): DutyStep[] => spectrumOf({ pressures, speeds, times });
 
-const lacking = (name: string, index: number) => clash(name, `${name} is missing in step ${index + 1}`);
+/** Rises are proportional to PV, so the PV itself follows the same law. */
+const heating = ({ pressures, speeds, times }: DutyStep) => ({ steady: pressures * speeds, time: times });

@@ -79,9 +79,7 @@ function isCard<L extends EntryList>(cells: Cell[][], { headings }: Reading<L>):
   const names = (cell: Cell | undefined) =>
     typeof cell === "string" && headings.find(splitHeading(cell).name) !== undefined;
   const [first, second] = filled;
-  return (
-    first?.length === 2 && second !== undefined && names(first[0]) && !names(first[1]) && names(second[0])
-  );
+  return first?.length === 2 && second !== undefined && names(first[0]) && !names(first[1]) && names(second[0]);
 }
 
 const turned = (cells: Cell[][]): Cell[][] => {

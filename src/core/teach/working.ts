@@ -20,8 +20,13 @@ const functions: Record<string, (...x: number[]) => number> = {
   sqrt: Math.sqrt,
   max: Math.max,
   min: Math.min,
-  atan: Math.atan,
+  exp: Math.exp,
+  sin: Math.sin,
+  cos: Math.cos,
   tan: Math.tan,
+  acos: Math.acos,
+  atan: Math.atan,
+  tanh: Math.tanh,
   abs: Math.abs,
 };
 const operators: Record<string, (a: number, b: number) => number> = {

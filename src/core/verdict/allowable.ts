@@ -25,9 +25,7 @@ const limits: ReadonlyMap<PropertyKey, (values: Grade["values"], span: Span) => 
     (key) => [key, (values: Grade["values"], span: Span) => pressureLimit(values, key, span)] as const,
   ),
   ...motions.flatMap((motion) =>
-    motion === "static"
-      ? []
-      : [[speedKey(motion), (values: Grade["values"]) => speedLimit(values, motion)] as const],
+    motion === "static" ? [] : [[speedKey(motion), (values: Grade["values"]) => speedLimit(values, motion)] as const],
   ),
   ["pvLimit", pvLimit],
 ]);
@@ -68,7 +66,10 @@ export const allowable = formula(
     args: {
       grade: gradeArg,
       property: { kind: "text", text: 'Heading of a limit of pressure, speed or PV: "PV limit"' },
-      temperature: { kind: "span", text: "Temperature: for PV that of the surroundings, for pressures that of the bore" },
+      temperature: {
+        kind: "span",
+        text: "Temperature: for PV that of the surroundings, for pressures that of the bore",
+      },
       grades: gradesArg,
     },
     units: true,
@@ -88,6 +89,9 @@ export const allowable = formula(
       );
     requireTemperature(found, temperature, system);
     const { kind } = propertyOf(key);
-    return new Measure(numberOf(limitAt(found.values, temperature), found, system), kind as Parameters<typeof measure>[0]);
+    return new Measure(
+      numberOf(limitAt(found.values, temperature), found, system),
+      kind as Parameters<typeof measure>[0],
+    );
   },
 );

@@ -4,7 +4,7 @@ import { Measure } from "../formula";
 import { findGrade } from "../grade/find";
 import type { Grade, Library } from "../grade/library";
 import { pressureLimit, pvLimit, speedLimit } from "../grade/limits";
-import { boreOf, statedAt } from "../heat/derating";
+import { boreAt, statedAt } from "../heat/derating";
 import type { System } from "../kinds";
 import { measure } from "../measure";
 import { numberOf, requireTemperature } from "./allowable";
@@ -47,7 +47,7 @@ export class Bounds {
   pressure(pv: number): number {
     const { values } = this.grade;
     const { low, high } = this.asked.temperature;
-    const warm = boreOf(pv, values.pvLimit!, values.highestTemperature!, high);
+    const warm = boreAt(pv, values.pvLimit!, values.highestTemperature!, high);
     return numberOf(pressureLimit(values, "runningPressure", { low, high: warm }), this.grade, this.system);
   }
 
@@ -71,7 +71,12 @@ export class Bounds {
   bears(pressure: number, pv: number): boolean {
     const { pressureCurve } = this.grade.values;
     if (!pressureCurve) return pressure <= this.pressure(0) * (1 + 1e-9);
-    const warm = boreOf(pv, this.grade.values.pvLimit!, this.grade.values.highestTemperature!, this.asked.temperature.high);
+    const warm = boreAt(
+      pv,
+      this.grade.values.pvLimit!,
+      this.grade.values.highestTemperature!,
+      this.asked.temperature.high,
+    );
     if (warm > pressureCurve[pressureCurve.length - 1]!.at) return false;
     return pressure <= this.pressure(pv) * (1 + 1e-9);
   }

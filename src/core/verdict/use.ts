@@ -51,7 +51,8 @@ export const limitUse = formula(
     const { governing, use } = verdictOf(checks);
     if (use !== undefined) return use;
     const missing = checks.find(({ word }) => word === "no data");
-    if (governing.word === "fails" && governing.use === undefined) throw noDatum("temperature", reasonOf(governing, system));
+    if (governing.word === "fails" && governing.use === undefined)
+      throw noDatum("temperature", reasonOf(governing, system));
     throw lacks(found, missingText(missing!));
   },
 );

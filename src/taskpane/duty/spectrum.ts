@@ -30,7 +30,7 @@ export function readSpectrum(text: string, texts: Texts, read: ReadDuty, system:
   if (lines.length === 0 || !read.duty) return { steps: [] };
   try {
     const steps = lines.map((line, i) => readStep(line, i + 1, texts, read, system));
-    const pv = dutyPv({
+    const [pv] = dutyPv({
       pressures: steps.map(({ duty }) => duty.pressure * (duty.impactFactor ?? 1)),
       speeds: steps.map(({ duty }) => duty.speed),
       times: steps.map(({ time }) => time),

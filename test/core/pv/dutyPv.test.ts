@@ -26,6 +26,41 @@ test("times that sum to nothing have no mean, times that sum to little have one"
   );
 });
 
+describe("the PV to compare", () => {
+  const steps = [column(2, 4, 1), column(0.1, 0.05, 0), column(10, 5, 15)] as const;
+  const row = (timeconstant?: unknown) => call(dutyPv, [...steps, timeconstant])[0] as number[];
+  test("is the greatest step, since a mean hides a step that lasts", () => {
+    const [mean, greatest, compared] = row();
+    expect(mean).toBeCloseTo(0.1, 12);
+    expect([greatest, compared]).toEqual([0.2, 0.2]);
+  });
+  test("with a time constant it is the peak: the greatest step where that is short, the mean where it is long", () => {
+    expect(row(0.01)[2]).toBeCloseTo(0.2, 9);
+    expect(row(1e6)[2]).toBeCloseTo(0.1, 5);
+    // on for 15, off for 15, τ 20: (1 − e^(−15/20))/(1 − e^(−30/20))
+    expect(row(20)[2]).toBeCloseTo((0.2 * (1 - Math.exp(-0.75))) / (1 - Math.exp(-1.5)), 12);
+  });
+  test("a column of time constants answers row by row; one that is none is told", () => {
+    const rows = call(dutyPv, [...steps, [[20], ["soon"], [1e6]]]);
+    expect(rows).toHaveLength(3);
+    expect((rows[1]![0] as CellError).message).toMatch(/^timeconstant must be a number/);
+    expect(rows[2]).toEqual(row(1e6));
+  });
+  test("times in minutes and a time constant in minutes", () => {
+    const minutes = column("10 min", "5 min", "15 min");
+    expect(call(dutyPv, [steps[0], steps[1], minutes, "20 min"])[0]![2]).toBeCloseTo(row(20)[2]!, 12);
+  });
+});
+
+test("called directly it refuses what no sheet would let through", () => {
+  const direct = (pressure: number, time: number) => () =>
+    dutyPv({ pressures: [2, pressure], speeds: [0.1, 0.1], times: [10, time] });
+  expect(direct(NaN, 5)).toThrow("pressures 2 must be 0 MPa or more, got NAN");
+  expect(direct(-5, 5)).toThrow("pressures 2 must be 0 MPa or more, got -5");
+  expect(direct(5, Infinity)).toThrow("times 2 must be 0 h or more");
+  expect(direct(2, 10)()[0]).toBeCloseTo(0.2, 12);
+});
+
 test("a face without a width is no ring", () => {
   const ring = { inner: 40, outer: 40 };
   for (const face of [

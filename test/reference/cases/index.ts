@@ -1,4 +1,5 @@
 import type { ReferenceCase } from "../case";
+import { ambientCases } from "./ambient";
 import { fitCases } from "./fits";
 import { gradeCases } from "./grades";
 import { heatCases } from "./heat";
@@ -11,6 +12,7 @@ export const referenceCases: readonly ReferenceCase[] = [
   ...loadingCases,
   ...gradeCases,
   ...heatCases,
+  ...ambientCases,
   ...fitCases,
   ...wearCases,
   ...unitCases,

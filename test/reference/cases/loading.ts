@@ -11,6 +11,7 @@ import {
 import type { Formula } from "../../../src/core/formula";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
+import { periodicPeak } from "../solve/transient";
 
 const shigley =
   "Budynas, Nisbett: Shigley's Mechanical Engineering Design, 8th to 10th ed., boundary-lubricated bearings: P = F/(D·L), V = π·D·N/12 in psi, ft/min, worked by hand";
@@ -180,6 +181,26 @@ export const loadingCases: readonly ReferenceCase[] = [
         pressures: spectrum.map((s) => s.p),
         speeds: spectrum.map((s) => s.v),
         times: spectrum.map((s) => s.t),
-      }),
+      })[0]!,
+  },
+  {
+    family,
+    what: "DUTYPV: the same steps, PV to compare with a time constant of 8",
+    source: "The first-order equation marched through the cycle until it closes (Runge-Kutta)",
+    kind: "independent",
+    unit: "MPa·m/s",
+    expected: () =>
+      periodicPeak(
+        spectrum.map(({ p, v, t }) => ({ steady: p * v, time: t })),
+        8,
+      ),
+    within: 1e-8,
+    compute: () =>
+      dutyPv({
+        pressures: spectrum.map((s) => s.p),
+        speeds: spectrum.map((s) => s.v),
+        times: spectrum.map((s) => s.t),
+        timeconstant: 8,
+      })[2]!,
   },
 ];

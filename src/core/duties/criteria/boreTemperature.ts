@@ -42,14 +42,22 @@ export const boreTemperature = criterion(
     const limit = values.highestTemperature!;
     const value = surroundings + rise;
     if (surroundings >= limit - rounding)
-      return { word: "fails", figures, value, limit, property, say: () => "bore temperature: no room for friction heat" };
+      return {
+        word: "fails",
+        figures,
+        value,
+        limit,
+        property,
+        say: () => "bore temperature: no room for friction heat",
+      };
     const use = rise / (limit - surroundings);
     const { frictionLow, frictionHigh, pvLimit } = values;
     const share = frictionLow && frictionHigh ? Math.min(1, (duty.pv * frictionHigh) / (frictionLow * pvLimit!)) : 0;
     const upper = share > 0 ? surroundings + Math.max(rise, (limit - statedAt) * share) : undefined;
     const notes = upper === undefined ? undefined : tellUpper;
     if (!holds(use)) return { word: "fails", figures, value, limit, upper, use, property, notes };
-    if (limit <= straightUpTo || surroundings + bent * rise <= limit) return { word: "fits", figures, value, limit, upper, use, property, notes };
+    if (limit <= straightUpTo || surroundings + bent * rise <= limit)
+      return { word: "fits", figures, value, limit, upper, use, property, notes };
     const say = (system: Parameters<typeof measure>[2]) =>
       `bore ${measure("temperature", value, system, 4)}: friction that falls with heat may take it above ${measure("temperature", limit, system, 4)}`;
     return { word: "care", figures, value, limit, upper, use, property, notes, say };

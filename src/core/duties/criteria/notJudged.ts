@@ -28,7 +28,10 @@ export function notJudged(criteria: readonly Criterion[]): Criterion {
     (_, duty) => ({
       word: "care",
       figures: [],
-      say: () => `not judged: ${found(duty).map((key) => field(key).heading).join(", ")}`,
+      say: () =>
+        `not judged: ${found(duty)
+          .map((key) => field(key).heading)
+          .join(", ")}`,
     }),
   );
 }

@@ -15,13 +15,30 @@ export const pv = criterion(
     id: "pv",
     heading: "PV",
     kind: "pv",
-    text: "Pressure without the impact factor times speed, of the greatest step, against the limit in these surroundings over the design factor: by the grade's curve, or derated",
+    text: "Pressure without the impact factor times speed, of the greatest step, or with a time constant at its first-order peak, against the limit in these surroundings over the design factor: by the grade's curve, or derated",
     asked: "in motion",
-    fields: ["load", "axialLoad", "designFactor", "motion", "temperature", "rpm", "swing", "stroke", "cycles"],
+    fields: [
+      "load",
+      "axialLoad",
+      "designFactor",
+      "motion",
+      "temperature",
+      "rpm",
+      "swing",
+      "stroke",
+      "cycles",
+      "time",
+      "runningTime",
+      "restTime",
+      "timeConstant",
+    ],
     properties: ["pvLimit", "pvCurve", "highestTemperature"],
     source: [
       { key: "shigley", at: "lubrication and journal bearings: boundary-lubricated bearings" },
-      { key: "own", at: "steady heat balance: the limit drove the bore to its highest temperature at 23 °C" },
+      {
+        key: "own",
+        at: "steady heat balance: the limit drove the bore to its highest temperature at 23 °C; first-order response",
+      },
     ],
     asks: ({ isMoving }) => isMoving,
     working: (values, duty) => {
@@ -52,9 +69,21 @@ export const pv = criterion(
       case "missing":
         return lacking(limit.key, value);
       case "known":
-        return ratio(figures, value, limit.value / designFactor, limit.key, limit.how === derating ? tellDerated : undefined);
+        return ratio(
+          figures,
+          value,
+          limit.value / designFactor,
+          limit.key,
+          limit.how === derating ? tellDerated : undefined,
+        );
       case "hot":
-        return { word: "fails", figures, value, property: limit.key, say: () => "PV: no heat can be shed in these surroundings" };
+        return {
+          word: "fails",
+          figures,
+          value,
+          property: limit.key,
+          say: () => "PV: no heat can be shed in these surroundings",
+        };
       case "beyond":
         return {
           word: "fails",

@@ -36,7 +36,12 @@ export function rated({ property, words, because = "", ...spec }: Rated): Criter
       const rating = values[property];
       if (rating === undefined) return lacking(property);
       const word = words(duty)[rating];
-      return { word, figures, property, say: word === "fits" ? undefined : () => `${spec.heading} ${rating}${because}` };
+      return {
+        word,
+        figures,
+        property,
+        say: word === "fits" ? undefined : () => `${spec.heading} ${rating}${because}`,
+      };
     },
   );
 }

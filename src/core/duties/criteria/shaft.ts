@@ -14,7 +14,12 @@ const passed = (property: PropertyKey): Finding => ({ word: "fits", figures: [pr
 function material({ shafts }: Values, shaft: string): Finding {
   if (!shafts) return lacking("shafts");
   if (shafts.some((word) => word.toLowerCase() === shaft)) return passed("shafts");
-  return { word: "care", figures: ["shafts"], property: "shafts", say: () => `shaft of ${shaft} not among those suited` };
+  return {
+    word: "care",
+    figures: ["shafts"],
+    property: "shafts",
+    say: () => `shaft of ${shaft} not among those suited`,
+  };
 }
 
 function hardness({ shaftHardness: least }: Values, found: number): Finding {

@@ -33,7 +33,12 @@ export const shortPeak = criterion(
     const value = duty.given.peakTemperature! + rise;
     const limit = values.shortTermTemperature;
     if (limit === undefined) return lacking("shortTermTemperature", value);
-    const found = { figures: duty.isMoving ? inMotion : atRest, value, limit, property: "shortTermTemperature" } as const;
+    const found = {
+      figures: duty.isMoving ? inMotion : atRest,
+      value,
+      limit,
+      property: "shortTermTemperature",
+    } as const;
     if (value <= limit + rounding) return { word: "fits", ...found };
     const say = (system: Parameters<typeof measure>[2]) =>
       `short peak ${measure("temperature", value, system, 4)} above ${measure("temperature", limit, system, 4)}`;

@@ -20,9 +20,7 @@ function speedsOf({ steps }: Duty): readonly (readonly [Exclude<Motion, "static"
 
 function findingOf(values: Values, motion: Exclude<Motion, "static">, speed: number): Finding {
   const limit = speedLimit(values, motion);
-  return limit.state === "known"
-    ? ratio(figuresOf[motion], speed, limit.value, limit.key)
-    : lacking(limit.key, speed);
+  return limit.state === "known" ? ratio(figuresOf[motion], speed, limit.value, limit.key) : lacking(limit.key, speed);
 }
 const figuresOf = {
   turning: ["speedTurning"],

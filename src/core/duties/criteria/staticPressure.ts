@@ -5,8 +5,7 @@ import { pressureFinding, pressureWorking } from "./pressures";
 /** The greatest pressure in the bore at rest; nothing where it never rests. */
 function atRest({ part, steps, restPressure }: Duty): number | undefined {
   let most = part === "washer" ? undefined : restPressure;
-  for (const { motion, bore } of steps)
-    if (motion === "static" && bore) most = Math.max(most ?? 0, bore.pressure);
+  for (const { motion, bore } of steps) if (motion === "static" && bore) most = Math.max(most ?? 0, bore.pressure);
   return most;
 }
 

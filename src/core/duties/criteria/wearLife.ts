@@ -82,7 +82,8 @@ export const wearLife = criterion(
   },
   (values, duty, before) => {
     const { hours, allowance } = duty.given;
-    if (isBeyond(before)) return { word: "fails", figures, value: hours, say: () => "life not valid beyond its limits" };
+    if (isBeyond(before))
+      return { word: "fails", figures, value: hours, say: () => "life not valid beyond its limits" };
     const none = noLife(values, duty);
     if (none) return none;
     const limit = shortestLife(values.wearHigh!, duty, allowance!);
