@@ -4,6 +4,7 @@ import type { Family } from "../src/core/formula";
 export const fileOf: Record<Family, string> = {
   "Loading, motion, PV": "loading",
   "Grades, limits, verdicts": "grades",
+  Duties: "duties",
   "Heat and friction": "heat",
   "Fits and clearance": "fits",
   "Wear and cost": "wear",

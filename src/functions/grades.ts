@@ -22,7 +22,7 @@ import { answer } from "../edge/sheet";
  * @customfunction GRADE
  * @param grade Name of a grade in grades or in the library
  * @param property Heading of the property: "PV limit"; case, spaces and hyphens do not count
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns The property; #N/A where the grade has no data
  */
@@ -34,7 +34,7 @@ export function GRADE(grade: any[][], property: any[][], grades?: any[][], units
  * The own grades and the library as a table that can itself serve as grades; a cell is empty where there are no data. Answers headings with units, one grade below the other
  * @customfunction GRADES
  * @param [properties] Headings of the properties wanted, in their order; all of them unless given. Grade and kind always stand first; a range
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Headings with units, one grade below the other
  */
@@ -47,7 +47,7 @@ export function GRADES(properties?: any[][], grades?: any[][], units?: any[][]):
  * @customfunction SOURCE
  * @param grade Name of a grade in grades or in the library
  * @param property Heading of the property
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @returns The source in one line
  */
 export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any[][] {
@@ -55,12 +55,12 @@ export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any
 }
 
 /**
- * A grade's limit at a temperature, or the least over a range: the limit, capped by its curve where there is one. Answers the limit; #N/A beyond the grade's temperatures or its curve
+ * A grade's limit at a temperature, or the least over a range: pressures capped by their curve, PV by its curve or derated for the surroundings as DERATEDPV does. Answers the limit; #N/A beyond the grade's temperatures or its curve
  * @customfunction ALLOWABLE
  * @param grade Name of a grade in grades or in the library
  * @param property Heading of a limit of pressure, speed or PV: "PV limit"
- * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param temperature Temperature: for PV that of the surroundings, for pressures that of the bore; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns The limit; #N/A beyond the grade's temperatures or its curve
  */
@@ -75,14 +75,14 @@ export function ALLOWABLE(
 }
 
 /**
- * The largest of value over limit among pressure, speed and PV: 1 is just held. #N/A where the temperature fails or a datum is missing. Answers governing use as a ratio; format the cell as a percentage
+ * The governing use, value over limit: 1 is just held. #N/A where a datum is missing or the surroundings are outside the grade's temperatures. Answers governing use as a ratio; format the cell as a percentage
  * @customfunction USE
  * @param grade Name of a grade in grades or in the library
  * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
  * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
- * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Governing use as a ratio; format the cell as a percentage
  */
@@ -99,16 +99,16 @@ export function USE(
 }
 
 /**
- * Whether a grade holds a duty, with the criterion that governs: "fits, PV 62 %". A preliminary estimate: see CAUTIONS. Answers "fits", "fails" or "no data", and why
+ * Whether a grade holds a duty, with the criterion that governs: "fits, PV 62 %". A preliminary estimate: see CAUTIONS; a described duty is judged by DUTIES. Answers "fits", "care", "no data" or "fails", and why
  * @customfunction VERDICT
  * @param grade Name of a grade in grades or in the library
  * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
  * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
- * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns "fits", "fails" or "no data", and why
+ * @returns "fits", "care", "no data" or "fails", and why
  */
 export function VERDICT(
   grade: any[][],
@@ -123,14 +123,14 @@ export function VERDICT(
 }
 
 /**
- * Every criterion of a duty with value, limit, use and verdict; a lowest temperature counts where the grade has one or the duty is colder than 20 °C. Answers one criterion per row; a cell is empty where there is no number
+ * Every criterion of a duty with value, limit, use and verdict; a lowest temperature counts where the duty is colder than 20 °C. Answers one criterion per row; a cell is empty where there is no number
  * @customfunction CHECKS
  * @param grade Name of a grade in grades or in the library
  * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
  * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
- * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns One criterion per row; a cell is empty where there is no number
  */
@@ -147,14 +147,14 @@ export function CHECKS(
 }
 
 /**
- * Every grade ranked for a duty: least governing use first, failures below with the reason, then grades without the data. Where it is wet, a grade of unknown swelling has no data. Answers one grade per row
+ * Every grade ranked for a duty: by verdict, then by use, each with its reason; invented grades last, marked. Where it is wet, the swelling is told, and a grade of unknown swelling has no data. Answers one grade per row
  * @customfunction SHORTLIST
  * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
  * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
- * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
  * @param [wet] Whether the bush may become saturated with water; "dry" or "wet", default "dry"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns One grade per row
  */
@@ -171,14 +171,14 @@ export function SHORTLIST(
 }
 
 /**
- * Least length of a sleeve that holds the limits of running pressure and PV; the speed limit is not part of it. Answers mm (in)
+ * Least length of a sleeve that holds running pressure, PV and bore temperature; #N/A where speed or temperature alone fail. Compare it with the bore: 0.5 to 2 times is common practice. Answers mm (in)
  * @customfunction MINLENGTH
  * @param grade Name of a grade in grades or in the library
  * @param load Radial load; N (lbf), 0 N or more
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param speed Mean sliding speed; m/s (ft/min), 0 m/s or more
- * @param [temperature] Temperature of the duty; without it the limits count as they are given; °C (°F), one value or lowest and highest as text "-20 to 60"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns mm (in)
  */
@@ -187,7 +187,7 @@ export function MINLENGTH(
   load: any[][],
   bore: any[][],
   speed: any[][],
-  temperature?: any[][],
+  temperature: any[][],
   grades?: any[][],
   units?: any[][],
 ): any[][] {
@@ -195,14 +195,14 @@ export function MINLENGTH(
 }
 
 /**
- * Highest radial load of a sleeve within the limits of running pressure and PV; the speed limit is not part of it. Answers N (lbf)
+ * Highest radial load of a sleeve within running pressure, PV and bore temperature; #N/A where speed or temperature alone fail. Answers N (lbf)
  * @customfunction MAXLOAD
  * @param grade Name of a grade in grades or in the library
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param length Length of the bush; mm (in), above 0 mm
  * @param speed Mean sliding speed; m/s (ft/min), 0 m/s or more
- * @param [temperature] Temperature of the duty; without it the limits count as they are given; °C (°F), one value or lowest and highest as text "-20 to 60"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns N (lbf)
  */
@@ -211,7 +211,7 @@ export function MAXLOAD(
   bore: any[][],
   length: any[][],
   speed: any[][],
-  temperature?: any[][],
+  temperature: any[][],
   grades?: any[][],
   units?: any[][],
 ): any[][] {
@@ -219,14 +219,14 @@ export function MAXLOAD(
 }
 
 /**
- * Highest shaft speed of a sleeve within the limits of turning speed and PV; #N/A where the pressure is above its limit at any speed. Answers 1/min
+ * Highest shaft speed of a sleeve within turning speed, PV, bore temperature and the pressure limit at that temperature; #N/A where pressure or temperature alone fail. Answers 1/min
  * @customfunction MAXRPM
  * @param grade Name of a grade in grades or in the library
  * @param load Radial load; N (lbf), 0 N or more
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param length Length of the bush; mm (in), above 0 mm
- * @param [temperature] Temperature of the duty; without it the limits count as they are given; °C (°F), one value or lowest and highest as text "-20 to 60"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns 1/min
  */
@@ -235,7 +235,7 @@ export function MAXRPM(
   load: any[][],
   bore: any[][],
   length: any[][],
-  temperature?: any[][],
+  temperature: any[][],
   grades?: any[][],
   units?: any[][],
 ): any[][] {
@@ -243,17 +243,17 @@ export function MAXRPM(
 }
 
 /**
- * What to bear in mind with a grade in a duty: missing or remembered data, limits not derated, moisture, shock, shaft, and the standing cautions. Answers one caution per row
+ * What to bear in mind with a grade in a duty: missing or remembered data, limits derated or not, moisture, shock, shaft, and the standing cautions. Answers one caution per row
  * @customfunction CAUTIONS
  * @param grade Name of a grade in grades or in the library
  * @param pressure Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock; MPa (psi), 0 MPa or more
  * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
- * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
+ * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
  * @param [wet] Whether the bush may become saturated with water; "dry" or "wet", default "dry"
  * @param [shock] Whether the load comes in blows; "steady" or "shock", default "steady"
  * @param [shaft] Shaft material; not looked at unless given; "hardened steel", "stainless steel", "soft steel", "hard-anodised aluminium" or "chromed"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade
+ * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns One caution per row
  */
