@@ -5,6 +5,8 @@ import { fromWorking } from "./units";
 /** A use in percent, whole numbers; more digits where it is small, or where rounding would hide on which side of 100 it is. */
 export function percentText(use: number): string {
   const percent = use * 100;
+  const whole = Math.round(percent);
+  if (percent >= 10 && (whole !== 100 || use === 1)) return `${whole} %`;
   if (percent > 0 && percent < 10) return `${Number(percent.toPrecision(2))} %`;
   let digits = 0;
   while (digits < 6 && use !== 1 && Number(percent.toFixed(digits)) === 100) digits++;

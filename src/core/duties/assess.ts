@@ -1,6 +1,6 @@
 import type { Values } from "../grade/properties";
 import { criteria } from "./criteria";
-import type { Check } from "./criterion";
+import type { Check, Criterion, Finding } from "./criterion";
 import type { Duty } from "./duty";
 
 /** What every criterion that the duty asks finds of a grade's figures; a figure that is missing is "no data". */
@@ -8,12 +8,9 @@ export function assess(values: Values, duty: Duty): Check[] {
   const checks: Check[] = [];
   for (const criterion of criteria) {
     if (!criterion.asks(duty)) continue;
-    const { word, figures, value, limit, upper, use, property, field, say, tell, notes } = criterion.check(
-      values,
-      duty,
-      checks,
-    );
-    checks.push({ criterion, word, figures, value, limit, upper, use, property, field, say, tell, notes });
+    const finding: Finding & { criterion?: Criterion } = criterion.check(values, duty, checks);
+    finding.criterion = criterion; // each finding is new, and a copy would cost as much as the judging
+    checks.push(finding as Check);
   }
   return checks;
 }

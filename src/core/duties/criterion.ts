@@ -79,17 +79,42 @@ export const figure = (value: number, kind: Kind, text: string): Lookup => ({ va
 export const rounding = 1e-9;
 export const holds = (use: number): boolean => use <= 1 + rounding;
 
+/** A finding in figures; all of one shape, and with room for its criterion, for the engine's sake. */
+export const inFigures = (
+  word: Word,
+  figures: readonly PropertyKey[],
+  value: number,
+  limit: number,
+  use: number | undefined,
+  property: PropertyKey,
+  notes?: Finding["notes"],
+  upper?: number,
+): Finding & { criterion: Criterion | undefined } => ({
+  criterion: undefined,
+  word,
+  figures,
+  value,
+  limit,
+  upper,
+  use,
+  property,
+  field: undefined,
+  say: undefined,
+  tell: undefined,
+  notes,
+});
+
 /** A value against its limit. */
-export const ratio = (
+export function ratio(
   figures: readonly PropertyKey[],
   value: number,
   limit: number,
   property: PropertyKey,
   notes?: Finding["notes"],
-): Finding => {
+): Finding {
   const use = value / limit;
-  return { word: holds(use) ? "fits" : "fails", figures, value, limit, use, property, notes };
-};
+  return inFigures(holds(use) ? "fits" : "fails", figures, value, limit, use, property, notes);
+}
 
 /** A figure that the grade lacks: never a pass. */
 export const lacking = (property: PropertyKey, value?: number): Finding => ({

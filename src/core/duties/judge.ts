@@ -1,4 +1,4 @@
-import { labelOf, weakest } from "../grade/labels";
+import { labelOf, labels } from "../grade/labels";
 import type { Label } from "../grade/labels";
 import type { Grade } from "../grade/library";
 import { assess } from "./assess";
@@ -19,9 +19,13 @@ export function judge(grade: Grade, { corners }: NamedDuty): Check[] {
   return [...worst.values()];
 }
 
-/** How well the weakest figure that counted is known. */
-export const dataLabel = (grade: Grade, checks: readonly Check[]): Label | "" =>
-  weakest(checks.flatMap(({ figures }) => figures).map((key) => labelOf(grade, key))) ?? "";
+/** How well the weakest figure that counted is founded. */
+export function dataLabel(grade: Grade, checks: readonly Check[]): Label | "" {
+  let last = -1;
+  for (const { figures } of checks)
+    for (const key of figures) last = Math.max(last, labels.indexOf(labelOf(grade, key)));
+  return labels[last] ?? "";
+}
 
 /** The value of a criterion, or its limit, where it was asked and found. */
 export const found = (checks: readonly Check[], id: string): Check | undefined =>

@@ -45,9 +45,9 @@ export const limitUse = formula(
     example: ["Demo Medlar", 2, 0.06, "5 to 45"],
     see: ["VERDICT", "CHECKS", "SHORTLIST"],
   },
-  ({ grade, grades, ...duty }, system = "metric") => {
+  ({ grade, grades, pressure, speed, temperature, motion }, system = "metric") => {
     const found = findGrade(grade, grades);
-    const checks = assess(found.values, statedDuty(duty));
+    const checks = assess(found.values, statedDuty({ pressure, speed, temperature, motion }));
     const { governing, use } = verdictOf(checks);
     if (use !== undefined) return use;
     const missing = checks.find(({ word }) => word === "no data");

@@ -1,7 +1,7 @@
 import type { PropertyKey } from "../../grade/properties";
 import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
-import { criterion, figure, holds, lacking, rounding } from "../criterion";
+import { criterion, figure, holds, inFigures, lacking, rounding } from "../criterion";
 import type { Finding } from "../criterion";
 import { boreRise } from "../temperatures";
 
@@ -55,9 +55,9 @@ export const boreTemperature = criterion(
     const share = frictionLow && frictionHigh ? Math.min(1, (duty.pv * frictionHigh) / (frictionLow * pvLimit!)) : 0;
     const upper = share > 0 ? surroundings + Math.max(rise, (limit - statedAt) * share) : undefined;
     const notes = upper === undefined ? undefined : tellUpper;
-    if (!holds(use)) return { word: "fails", figures, value, limit, upper, use, property, notes };
+    if (!holds(use)) return inFigures("fails", figures, value, limit, use, property, notes, upper);
     if (limit <= straightUpTo || surroundings + bent * rise <= limit)
-      return { word: "fits", figures, value, limit, upper, use, property, notes };
+      return inFigures("fits", figures, value, limit, use, property, notes, upper);
     const say = (system: Parameters<typeof measure>[2]) =>
       `bore ${measure("temperature", value, system, 4)}: friction that falls with heat may take it above ${measure("temperature", limit, system, 4)}`;
     return { word: "care", figures, value, limit, upper, use, property, notes, say };

@@ -1,5 +1,5 @@
 import { measure } from "../../measure";
-import { criterion, lacking, rounding } from "../criterion";
+import { criterion, inFigures, lacking, rounding } from "../criterion";
 
 export const highestTemperature = criterion(
   {
@@ -18,7 +18,7 @@ export const highestTemperature = criterion(
     if (limit === undefined) return lacking("highestTemperature", value);
     const isAbove = value > limit + rounding;
     const isAt = isMoving && value >= limit - rounding;
-    if (!isAbove && !isAt) return { word: "fits", figures, value, limit, property: "highestTemperature" };
+    if (!isAbove && !isAt) return inFigures("fits", figures, value, limit, undefined, "highestTemperature");
     return {
       word: "fails",
       figures,

@@ -1,5 +1,5 @@
 import { measure } from "../../measure";
-import { criterion, lacking, rounding } from "../criterion";
+import { criterion, inFigures, lacking, rounding } from "../criterion";
 
 /** Limits are stated at room temperature: only a colder duty asks how cold the material may become, °C (ISO 1). */
 export const roomTemperature = 20;
@@ -19,11 +19,10 @@ export const lowestTemperature = criterion(
   ({ lowestTemperature: limit }, { temperature }) => {
     const value = temperature.low;
     if (limit === undefined) return lacking("lowestTemperature", value);
-    const found = { figures, value, limit, property: "lowestTemperature" } as const;
-    if (value >= limit - rounding) return { word: "fits", ...found };
+    if (value >= limit - rounding) return inFigures("fits", figures, value, limit, undefined, "lowestTemperature");
     const say = (system: Parameters<typeof measure>[2]) =>
       `temperature ${measure("temperature", value, system)} below ${measure("temperature", limit, system)}`;
-    return { word: "fails", ...found, say };
+    return { word: "fails", figures, value, limit, property: "lowestTemperature", say };
   },
 );
 const figures = ["lowestTemperature"] as const;

@@ -2,7 +2,7 @@ import { criterion } from "../criterion";
 import type { Criterion } from "../criterion";
 import type { Duty } from "../duty";
 import { field, fieldKeys } from "../fields";
-import type { FieldKey } from "../fields";
+import type { FieldKey, Given } from "../fields";
 
 /**
  * What a duty says and no criterion looks at must not pass in silence. Made for the criteria that stand before it; names
@@ -10,9 +10,9 @@ import type { FieldKey } from "../fields";
  */
 export function notJudged(criteria: readonly Criterion[]): Criterion {
   const judged = new Set<FieldKey>(criteria.flatMap(({ fields }) => fields));
-  const open = fieldKeys.filter((key) => !judged.has(key) && !["name", "cost"].includes(field(key).group));
-  const found = ({ given }: Duty): FieldKey[] =>
-    open.filter((key) => given[key] !== undefined && given[key] !== field(key).default);
+  const open = new Set(fieldKeys.filter((key) => !judged.has(key) && !["name", "cost"].includes(field(key).group)));
+  const isOpen = (given: Given, key: FieldKey) => open.has(key) && given[key] !== field(key).default;
+  const found = ({ given }: Duty) => (Object.keys(given) as FieldKey[]).filter((key) => isOpen(given, key));
   return criterion(
     {
       id: "notJudged",
@@ -20,10 +20,13 @@ export function notJudged(criteria: readonly Criterion[]): Criterion {
       kind: "ratio",
       text: "What the duty says and no criterion looks at is told, and leaves care",
       asked: "where a field is filled that no criterion judges",
-      fields: open,
+      fields: [...open],
       properties: [],
       source: { key: "own", at: "nothing that was typed is passed over in silence" },
-      asks: (duty) => found(duty).length > 0,
+      asks: ({ given }) => {
+        for (const key in given) if (isOpen(given, key as FieldKey)) return true;
+        return false;
+      },
     },
     (_, duty) => ({
       word: "care",
