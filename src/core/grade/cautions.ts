@@ -66,7 +66,7 @@ function limitCautions(grade: Grade, duty: Duty): string[] {
     if (curve && !grade.values[curve] && duty.temperature.high > laboratory)
       cautions.push(`The ${heading} was not derated: no curve against temperature is known.`);
     const origin = grade.origins[limit.key];
-    if (origin?.label === "memory")
+    if (origin?.label.startsWith("memory"))
       cautions.push(`The ${property(limit.key).heading} was recalled from ${sourceTitle(origin.source)}, not re-read.`);
     if (origin?.condition) cautions.push(`The ${property(limit.key).heading}: ${origin.condition}.`);
   }

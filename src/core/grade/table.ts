@@ -17,12 +17,16 @@ export interface GradeTable {
 /** A fault and its row, counted in the range. */
 export type RowFault = BushError & { readonly row: number };
 
-/** The library with a user's rows in front; the first fault of the table is thrown. */
+/** The library with a user's rows in front; the first fault of the table is thrown. The one word "demo" asks for the invented grades. */
 export function readGrades(cells: Cell[][], system: System, name: string): Library {
+  if (isDemo(cells)) return libraryOf("demo");
   const { grades, unknownColumns, faults } = parseGrades(cells, system, name);
   if (faults[0]) throw faults[0];
   return libraryOf(grades, unknownColumns);
 }
+
+const isDemo = ([row = [], ...others]: Cell[][]): boolean =>
+  others.length === 0 && row.length === 1 && String(row[0]).trim().toLowerCase() === "demo";
 
 /** Reads a heading row and one grade per row; rows are counted in the range, the heading being row 1 where it is the first. */
 export function parseGrades(cells: Cell[][], system: System, name: string): GradeTable {
@@ -122,7 +126,7 @@ function checkOrder(values: Values): void {
 export const gradesArg = {
   kind: "table",
   optional: true,
-  what: 'a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade',
-  text: "Own grades, searched before the library",
+  what: 'a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"',
+  text: "Own grades, searched before the library; or the invented grades of the demo alone",
   read: readGrades,
 } as const satisfies TableArg<Library>;
