@@ -185,7 +185,7 @@ export function RUNCLEARANCE(
  * @param [moisture] Water in the bush when cold and when hot: none, that of air at 50 % humidity, or saturated; "dry", "room" or "soaked", default "dry"
  * @param [borestate] Whether the bore's zone holds after pressing in or before; "pressed" or "free", default "pressed"
  * @param [housingoutside] Outside diameter of the housing; without it unbounded; mm (in), above 0 mm
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns One state per row; verdict "fits", or "binds", "retention lost", "loose in the housing", "overstressed", "no data"
  */

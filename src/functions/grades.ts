@@ -22,7 +22,7 @@ import { answer } from "../edge/sheet";
  * @customfunction GRADE
  * @param grade Name of a grade in grades or in the library
  * @param property Heading of the property: "PV limit"; case, spaces and hyphens do not count
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns The property; #N/A where the grade has no data
  */
@@ -34,7 +34,7 @@ export function GRADE(grade: any[][], property: any[][], grades?: any[][], units
  * The own grades and the library as a table that can itself serve as grades; a cell is empty where there are no data. Answers headings with units, one grade below the other
  * @customfunction GRADES
  * @param [properties] Headings of the properties wanted, in their order; all of them unless given. Grade and kind always stand first; a range
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Headings with units, one grade below the other
  */
@@ -47,7 +47,7 @@ export function GRADES(properties?: any[][], grades?: any[][], units?: any[][]):
  * @customfunction SOURCE
  * @param grade Name of a grade in grades or in the library
  * @param property Heading of the property
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @returns The source in one line
  */
 export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any[][] {
@@ -60,7 +60,7 @@ export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any
  * @param grade Name of a grade in grades or in the library
  * @param property Heading of a limit of pressure, speed or PV: "PV limit"
  * @param temperature Temperature: for PV that of the surroundings, for pressures that of the bore; °C (°F), one value or lowest and highest as text "-20 to 60"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns The limit; #N/A beyond the grade's temperatures or its curve
  */
@@ -82,7 +82,7 @@ export function ALLOWABLE(
  * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Governing use as a ratio; format the cell as a percentage
  */
@@ -106,7 +106,7 @@ export function USE(
  * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns "fits", "care", "no data" or "fails", and why
  */
@@ -130,7 +130,7 @@ export function VERDICT(
  * @param speed Mean sliding speed; not looked at where the motion is static; m/s (ft/min), 0 m/s or more
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns One criterion per row; a cell is empty where there is no number
  */
@@ -154,7 +154,7 @@ export function CHECKS(
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
  * @param [wet] Whether the bush may become saturated with water; "dry" or "wet", default "dry"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns One grade per row
  */
@@ -178,7 +178,7 @@ export function SHORTLIST(
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param speed Mean sliding speed; m/s (ft/min), 0 m/s or more
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns mm (in)
  */
@@ -202,7 +202,7 @@ export function MINLENGTH(
  * @param length Length of the bush; mm (in), above 0 mm
  * @param speed Mean sliding speed; m/s (ft/min), 0 m/s or more
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns N (lbf)
  */
@@ -226,7 +226,7 @@ export function MAXLOAD(
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param length Length of the bush; mm (in), above 0 mm
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns 1/min
  */
@@ -253,7 +253,7 @@ export function MAXRPM(
  * @param [wet] Whether the bush may become saturated with water; "dry" or "wet", default "dry"
  * @param [shock] Whether the load comes in blows; "steady" or "shock", default "steady"
  * @param [shaft] Shaft material; not looked at unless given; "hardened steel", "stainless steel", "soft steel", "hard-anodised aluminium" or "chromed"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns One caution per row
  */

@@ -52,7 +52,7 @@ export function LIFE(
  * @param pressure Mean pressure; without any there is no wear and no finite life; MPa (psi), above 0 MPa
  * @param speed Mean sliding speed; at rest there is no wear and no finite life; m/s (ft/min), above 0 m/s
  * @param allowance Wear depth that may be used up; mm (in), above 0 mm
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Shortest and longest life, h; the sliding distance of each
  */
@@ -121,7 +121,7 @@ export function RUNCOST(landed: any[][], life: any[][], labour?: any[][], downti
  * @param speed Mean sliding speed of the duty, taken for every part; m/s (ft/min), 0 m/s or more
  * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [motion] Motion of the duty; "turning", "swinging", "linear" or "static", default "turning"
- * @param [grades] Own grades, searched before the library; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns One row per quote, cheapest to run first, and notes on the whole table
  */

@@ -1,5 +1,6 @@
-import { labelOf, labels } from "../grade/labels";
+import { weakest } from "../grade/labels";
 import type { Label } from "../grade/labels";
+import { labelOf } from "../grade/library";
 import type { Grade } from "../grade/library";
 import { assess } from "./assess";
 import { worse } from "./criterion";
@@ -21,10 +22,9 @@ export function judge(grade: Grade, { corners }: NamedDuty): Check[] {
 
 /** How well the weakest figure that counted is founded. */
 export function dataLabel(grade: Grade, checks: readonly Check[]): Label | "" {
-  let last = -1;
-  for (const { figures } of checks)
-    for (const key of figures) last = Math.max(last, labels.indexOf(labelOf(grade, key)));
-  return labels[last] ?? "";
+  const counted: Label[] = [];
+  for (const { figures } of checks) for (const key of figures) counted.push(labelOf(grade, key));
+  return weakest(counted) ?? "";
 }
 
 /** The value of a criterion, or its limit, where it was asked and found. */

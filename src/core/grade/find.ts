@@ -14,7 +14,7 @@ export function findGrade(name: string, library: Library = standardLibrary()): G
     unknownName(
       "grade",
       name,
-      library.grades.map((g) => g.name),
+      [...library.byName.values()].map((g) => g.name),
       "GRADES() lists the library",
     ),
   );

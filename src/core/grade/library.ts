@@ -36,39 +36,45 @@ export interface Grade {
 }
 
 export interface Library {
-  /** Own grades first; a built-in grade of the same name gives way to them. */
-  readonly grades: readonly Grade[];
-  readonly byName: ReadonlyMap<string, Grade>;
-  /** What is looked at where no grade is named: the user's own rows, else the generic families. */
+  /** The user's rows alone. */
+  readonly own: readonly Grade[];
+  /** Where a grade is looked for that nobody named: the own rows, without any the generic families; "demo" asks for the invented. */
   readonly scope: readonly Grade[];
+  /** What a table of grades lists: own grades first, a built-in grade of the same name giving way to them; or the invented ones. */
+  readonly grades: readonly Grade[];
+  /** Every grade that can be named. */
+  readonly byName: ReadonlyMap<string, Grade>;
   /** Headings of the user's table that name no property. */
   readonly unknownColumns: readonly string[];
+}
+
+/** How well a grade's figure is founded; its family and description are this library's own words. */
+export function labelOf({ kind, origins }: Grade, key: PropertyKey): Label {
+  if (kind === "generic") return origins[key]?.label ?? "common practice";
+  return kind === "own" ? "own" : "invented";
 }
 
 /** Case and space do not count in a grade's name. */
 export const gradeKey = (name: string): string => name.toLowerCase().replace(/\s+/g, "");
 
-/** The built-in grades, behind the user's own where there are any. */
-export function libraryOf(own: readonly Grade[] = [], unknownColumns: readonly string[] = []): Library {
+/** The built-in grades behind the user's own, where there are any; "demo" puts the invented ones forward. */
+export function libraryOf(rows: readonly Grade[] | "demo" = [], unknownColumns: readonly string[] = []): Library {
+  const { families, invented } = builtIn();
+  const own = rows === "demo" ? [] : rows;
   const byName = new Map<string, Grade>();
-  for (const grade of [...own, ...builtIn()])
+  for (const grade of [...own, ...families, ...invented])
     if (!byName.has(gradeKey(grade.name))) byName.set(gradeKey(grade.name), grade);
-  const scope = own.length > 0 ? own : builtIn().filter(({ kind }) => kind === "generic");
-  return { grades: [...byName.values()], byName, scope, unknownColumns };
+  if (rows === "demo") return { own, scope: invented, grades: invented, byName, unknownColumns };
+  return { own, scope: own.length > 0 ? own : families, grades: [...byName.values()], byName, unknownColumns };
 }
 
 let standard: Library | undefined;
 /** The library of a sheet without own grades. */
 export const standardLibrary = (): Library => (standard ??= libraryOf());
 
-/** The invented grades, asked for by the word "demo". */
-export const demoLibrary = (): Library => ({
-  ...standardLibrary(),
-  scope: builtIn().filter(({ kind }) => kind === "demo"),
-});
-
-let loaded: readonly Grade[] | undefined;
-const builtIn = (): readonly Grade[] => (loaded ??= [...generic.grades.map(published), ...demo.grades.map(invented)]);
+let loaded: { readonly families: readonly Grade[]; readonly invented: readonly Grade[] } | undefined;
+const builtIn = () =>
+  (loaded ??= { families: generic.grades.map(publishedGrade), invented: demo.grades.map(inventedGrade) });
 
 interface PublishedValue extends Omit<Origin, "printed"> {
   readonly value: number;
@@ -81,7 +87,7 @@ interface Entry {
   readonly values: object;
 }
 
-function published({ grade, family, description, values }: Entry): Grade {
+function publishedGrade({ grade, family, description, values }: Entry): Grade {
   const entries = Object.entries(values) as [PropertyKey, PublishedValue][];
   const numbers = entries.map(([key, { value, unit }]) => [key, fromUnit(key, kindOf(property(key))!, value, unit)]);
   const origins = entries.map(([key, { value, unit, ...origin }]) => [
@@ -98,7 +104,7 @@ function published({ grade, family, description, values }: Entry): Grade {
 }
 
 /** An invented grade is written in working units. */
-function invented({ grade, family, description, values }: Entry): Grade {
+function inventedGrade({ grade, family, description, values }: Entry): Grade {
   const read = Object.entries(values).map(([key, value]: [string, number | string]) => [
     key,
     typeof value === "number" ? value : readProperty(key as PropertyKey, value, undefined, "metric"),

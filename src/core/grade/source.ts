@@ -15,16 +15,8 @@ export function originText(grade: Grade, key: PropertyKey): string {
   return grade.kind === "demo" ? kindText.demo : "wording of this library";
 }
 
-const labels: Record<Origin["label"], string> = {
-  read: "read in the source",
-  memory: "from memory of the source",
-  derived: "derived",
-  "common practice": "common practice",
-  "memory, band only": "from memory, band only",
-};
-
 const publishedText = ({ source, at, printed, label, condition }: Origin): string =>
-  [`${sourceTitle(source)} ${at}`, `${printed}, ${labels[label]}`, condition].filter(Boolean).join("; ");
+  [`${sourceTitle(source)} ${at}`, `${printed}, ${label}`, condition].filter(Boolean).join("; ");
 
 export const gradeSource = formula(
   {

@@ -2,7 +2,7 @@ import { BushError, clash, isMissing } from "../errors";
 import type { Cell, TableArg } from "../formula";
 import type { System } from "../kinds";
 import { readTable } from "../table/readTable";
-import { demoLibrary, gradeKey, libraryOf } from "./library";
+import { gradeKey, libraryOf } from "./library";
 import type { Grade, Library } from "./library";
 import { property, propertyHeadings, propertyList } from "./properties";
 import type { OwnKinds, Values } from "./properties";
@@ -17,9 +17,9 @@ export interface GradeTable {
 /** A fault and its row, counted in the range. */
 export type RowFault = BushError & { readonly row: number };
 
-/** The library with a user's rows in front; the first fault of the table is thrown. */
+/** The library with a user's rows in front; the first fault of the table is thrown. The one word "demo" asks for the invented grades. */
 export function readGrades(cells: Cell[][], system: System, name: string): Library {
-  if (isDemo(cells)) return demoLibrary();
+  if (isDemo(cells)) return libraryOf("demo");
   const { grades, unknownColumns, faults } = parseGrades(cells, system, name);
   if (faults[0]) throw faults[0];
   return libraryOf(grades, unknownColumns);
@@ -83,7 +83,7 @@ function checkOrder(values: Values): void {
 export const gradesArg = {
   kind: "table",
   optional: true,
-  what: 'a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo" for the invented ones',
-  text: "Own grades, searched before the library",
+  what: 'a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"',
+  text: "Own grades, searched before the library; or the invented grades of the demo alone",
   read: readGrades,
 } as const satisfies TableArg<Library>;

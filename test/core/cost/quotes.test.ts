@@ -97,7 +97,7 @@ describe("what keeps a part out of the ranking is said, and the part stays in th
     expect(row).toMatchObject({ "landed cost": 2, "shortest life": "", "cost per 1000 h": "" });
   });
   test("a grade whose data do not tell", () => {
-    const row = reasonOf(quote("a", "POM"));
+    const row = reasonOf(quote("a", "PEEK"));
     expect(row.verdict).toMatch(/^no data, /);
     expect(row.notes).toBe("no data, wear rate high");
   });
