@@ -21,7 +21,13 @@ const longestFound = 28;
 export function show(found: unknown): string {
   if (found === null || found === undefined || found === "") return "nothing";
   const text =
-    typeof found === "string" ? `"${found}"` : typeof found === "object" ? "an object" : String(found).toUpperCase();
+    typeof found === "string"
+      ? `"${found}"`
+      : Array.isArray(found)
+        ? "a list"
+        : typeof found === "object"
+          ? "an object"
+          : String(found).toUpperCase();
   return text.length > longestFound ? `${text.slice(0, longestFound - 1)}…` : text;
 }
 

@@ -1,6 +1,5 @@
-import { mustBe } from "./errors";
-import { checkDomain } from "./domain";
 import type { BushError } from "./errors";
+import { readGiven } from "./given";
 import type { Kind, Quantity, System } from "./kinds";
 
 /** What a cell may hold once the host's own wrappings are off. */
@@ -94,8 +93,11 @@ type MayLack<A> = A extends { optional: true } ? (A extends { default: unknown }
 export type Values<A extends Args> = {
   [N in keyof A]: MayLack<A[N]> extends true ? Given<A[N]> | undefined : Given<A[N]>;
 };
-type Input<A extends Args> = { [N in keyof A as A[N] extends { optional: true } ? never : N]: Given<A[N]> } & {
-  [N in keyof A as A[N] extends { optional: true } ? N : never]?: Given<A[N]>;
+/** A direct call may give what a cell would hold, where the argument has a notation for it. */
+type Typed<A> =
+  Given<A> | (A extends { kind: "span" } ? number | string : A extends { kind: "notation" } ? string : never);
+type Input<A extends Args> = { [N in keyof A as A[N] extends { optional: true } ? never : N]: Typed<A[N]> } & {
+  [N in keyof A as A[N] extends { optional: true } ? N : never]?: Typed<A[N]> | undefined;
 };
 
 /** A number whose kind is known only when it is computed (a property, a row of a check table). */
@@ -196,32 +198,18 @@ export interface Formula<A extends Args = any, R = any> {
   readonly calc: (values: Values<A>, system?: System) => R;
 }
 
-/** Puts a calculation beside its description. Called directly, it validates working-unit numbers and fills defaults in. */
+/** Puts a calculation beside its description. Called directly, it reads every argument, in working units, and fills defaults in. */
 export function formula<const A extends Args, R>(
   spec: Spec<A>,
   calc: (values: Values<A>, system?: System) => R,
 ): Formula<A, R> {
   const args = Object.entries<Arg>(spec.args);
   const call = (values: Input<A>): R => {
-    const filled: Record<string, unknown> = {};
-    for (const [name, arg] of args) {
-      const given = (values as Record<string, unknown>)[name];
-      filled[name] = given === undefined && "default" in arg ? arg.default : given;
-      if (filled[name] === undefined) {
-        if (!arg.optional) throw mustBe(name, "given", undefined);
-      } else if (isNumberArg(arg)) checkDomain(name, arg, filled[name] as number, "metric", filled[name]);
-      else if (arg.kind === "list") checkList(name, arg, filled[name] as (number | string | undefined)[]);
-    }
-    return calc(filled as Values<A>);
+    const read: Record<string, unknown> = {};
+    for (const [name, arg] of args) read[name] = readGiven(name, arg, (values as Record<string, unknown>)[name]);
+    return calc(read as Values<A>);
   };
   return Object.assign(call, { spec, calc });
-}
-
-function checkList(name: string, { of, ...bounds }: ListArg, list: readonly (number | string | undefined)[]): void {
-  if (of === "text") return;
-  list.forEach((value, i) => {
-    if (value !== undefined) checkDomain(`${name} ${i + 1}`, { ...bounds, kind: of }, value as number, "metric", value);
-  });
 }
 
 /** The lines of a formula's working that hold for these values; none where the spec has no working. */

@@ -244,7 +244,8 @@ function findConversion(from: string, to: string, of: Omit<Asked, "value">): Con
 /** A number in another unit; one that would be colder than absolute zero is an error. */
 export function convert(value: number, from: string, to: string, of: Asked = asked): number {
   const { offset, factor, plus, least } = conversion(from, to, of);
-  if (value < least) throw mustBe(of.value, `${least} ${from} or more`, value);
+  // a hair is left to the rounding of a conversion before this one
+  if (value < least - 1e-9) throw mustBe(of.value, `${least} ${from} or more`, value);
   return (value - offset) * factor + plus;
 }
 

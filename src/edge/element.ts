@@ -1,7 +1,8 @@
 import { readCell } from "../core/cell";
-import { BushError, clash, isMissing, mustBe, orList } from "../core/errors";
+import { BushError, clash, isMissing, mustBe } from "../core/errors";
 import { isNumberArg } from "../core/formula";
-import type { Arg, ChoiceArg } from "../core/formula";
+import type { Arg } from "../core/formula";
+import { readChoice } from "../core/given";
 import type { System } from "../core/kinds";
 import { readSpan } from "../core/span";
 import { matrixOf, plainCell } from "./cells";
@@ -62,11 +63,4 @@ export function readElement({ name, arg }: Element, raw: unknown, system: System
     default:
       return cell;
   }
-}
-
-function readChoice(name: string, arg: ChoiceArg, cell: number | string | boolean): string {
-  const word = String(cell).toLowerCase();
-  const choice = arg.choices.find((c) => c.toLowerCase() === word);
-  if (choice === undefined) throw mustBe(name, orList(arg.choices.map((c) => `"${c}"`)), cell);
-  return choice;
 }

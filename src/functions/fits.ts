@@ -240,7 +240,7 @@ export function FITOF(size: any[][], fit: any[][], units?: any[][]): any[][] {
 }
 
 /**
- * Angle by which the shaft may tilt before the edges of the bush touch it; a greater slope is edge loaded. Answers °
+ * Angle at which both ends of the bush touch the shaft; the pressure at its edge rises long before. Answers °
  * @customfunction FREETILT
  * @param clearance Diametral running clearance; mm (in), 0 mm or more
  * @param length Length of the bush; mm (in), above 0 mm

@@ -201,7 +201,7 @@ describe("one function undoes the other", () => {
     check(between(-1e6, 1e6), (value) => {
       for (const [a, b] of [
         ["psi", "MPa"],
-        ["°F", "°C"],
+        ...(value < -459.67 ? [] : ([["°F", "°C"]] as const)),
         ["mi", "km"],
         ["lbf", "N"],
       ] as const) {

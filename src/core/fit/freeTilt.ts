@@ -1,11 +1,11 @@
 import { formula } from "../formula";
 
-/** θ = atan(C/L): a shaft slope above it loads the edges of the bush. */
+/** θ = atan(C/L), where both ends of the bush touch. It is not the onset of edge loading: the edges carry more long before. */
 export const freeTilt = formula(
   {
     id: "FREETILT",
     family: "Fits and clearance",
-    text: "Angle by which the shaft may tilt before the edges of the bush touch it; a greater slope is edge loaded",
+    text: "Angle at which both ends of the bush touch the shaft; the pressure at its edge rises long before",
     args: {
       clearance: { kind: "length", symbol: "C", from: 0, text: "Diametral running clearance" },
       length: { kind: "length", symbol: "L", above: 0, text: "Length of the bush" },

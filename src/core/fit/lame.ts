@@ -15,7 +15,7 @@ export interface Ring {
 /**
  * Bore close-in per unit of diametral interference, κ = (2·D·d/(E·(D² − d²))) / (ch + cb) with
  * ch = ((Dh² + D²)/(Dh² − D²) + νh)/Eh and cb = ((D² + d²)/(D² − d²) − ν)/E (Lamé, plane stress: the bush may lengthen).
- * For a long bush held at its ends put in `heldAtEnds(ring)` and `heldStrain`.
+ * That is not the safe side: held at its ends the bush closes in more. For it put in `heldAtEnds(ring)` and `heldStrain`.
  */
 export function closeInOf(ring: Ring): number {
   const { bore: d, outside: D, bushModulus: E } = ring;
@@ -41,7 +41,7 @@ export const heldAtEnds = (ring: Ring): Ring => ({
   bushModulus: ring.bushModulus / (1 - ring.bushPoisson ** 2),
   bushPoisson: ring.bushPoisson / (1 - ring.bushPoisson),
 });
-/** The free strain of a bush held at its ends, where lengthening goes into its diameter: ε·(1 + ν), with the material's own ν. */
+/** The free strain of a bush held at its ends, where lengthening goes into its diameter: ε·(1 + ν), with the material's own ν; a housing that lengthens too is left out. */
 export const heldStrain = (strain: number, bushPoisson: number): number => strain * (1 + bushPoisson);
 
 /** Diameters must grow outwards; the error names the one that does not. */

@@ -1,0 +1,79 @@
+import { checkDomain } from "./domain";
+import { BushError, isMissing, mustBe, orList } from "./errors";
+import type { Arg, Cell, ChoiceArg, ListArg, Span } from "./formula";
+import type { Kind } from "./kinds";
+import { readSpan } from "./span";
+
+/**
+ * One argument of a direct call as the calculation takes it, in working units; as sharp as a sheet's edge, which reads
+ * cells instead. Text in an argument's own notation is read, and so are the rows of a table.
+ */
+export function readGiven(name: string, arg: Arg, given: unknown): unknown {
+  if (given === undefined || given === null) {
+    if (!arg.optional) throw isMissing(name);
+    return "default" in arg ? arg.default : undefined;
+  }
+  switch (arg.kind) {
+    case "choice":
+      return readChoice(name, arg, given);
+    case "text":
+      if (typeof given !== "string") throw mustBe(name, "text", given);
+      if (given.trim() === "") throw isMissing(name);
+      return given;
+    case "span":
+      return isObject(given) ? spanIn(name, given) : readSpan(name, given as Plain, "metric");
+    case "notation":
+      return isObject(given) ? given : arg.read(given as Plain, "metric", name);
+    case "table":
+      if (!isObject(given)) throw mustBe(name, `rows of cells: ${arg.what}`, given);
+      return isRows(given) ? arg.read(given, "metric", name) : given;
+    case "list":
+      return listIn(name, arg, given);
+    case "any":
+      if (isCell(given)) return given;
+      throw mustBe(name, "a number or text", given);
+    case "rest":
+      if (isObject(given) && "read" in given) return given;
+      throw mustBe(name, "a reader of arguments", given);
+    default:
+      return numberIn(name, arg, given);
+  }
+}
+
+type Plain = number | string | boolean;
+const isObject = (given: unknown): given is object => typeof given === "object" && given !== null;
+const isRows = (given: object): given is Cell[][] => Array.isArray(given) && given.every(Array.isArray);
+const isCell = (given: unknown): given is Cell =>
+  given instanceof BushError || typeof given === "string" || (typeof given === "number" && Number.isFinite(given));
+
+/** One of the words, in the list's own writing; case does not count. */
+export function readChoice(name: string, arg: ChoiceArg, given: unknown): string {
+  const choice = arg.choices.find((c) => c.toLowerCase() === String(given).trim().toLowerCase());
+  if (choice === undefined || isObject(given)) throw mustBe(name, orList(arg.choices.map((c) => `"${c}"`)), given);
+  return choice;
+}
+
+function numberIn(name: string, bounds: Parameters<typeof checkDomain>[1], given: unknown): number {
+  if (typeof given !== "number") throw mustBe(name, "a number", given);
+  checkDomain(name, bounds, given, "metric", given);
+  return given;
+}
+
+function spanIn(name: string, given: object): Span {
+  const { low, high } = given as Partial<Record<keyof Span, unknown>>;
+  if (typeof low !== "number" || typeof high !== "number") throw mustBe(name, "two temperatures { low, high }", given);
+  for (const end of [low, high]) checkDomain(name, { kind: "temperature" }, end, "metric", end);
+  if (low > high) throw mustBe(name, "lowest temperature first", `${low} to ${high}`);
+  return { low, high };
+}
+
+function listIn(name: string, arg: ListArg, given: unknown): unknown[] {
+  if (!Array.isArray(given)) throw mustBe(name, "a list", given);
+  return given.map((one: unknown, i) => {
+    if (one === undefined || one === null) return undefined;
+    const place = `${name} ${i + 1}`;
+    if (arg.of !== "text") return numberIn(place, { ...arg, kind: arg.of as Kind }, one);
+    if (typeof one !== "string") throw mustBe(place, "text", one);
+    return one;
+  });
+}

@@ -1,0 +1,115 @@
+import {
+  catalogue,
+  dutyPv,
+  limitsOfSize,
+  priceAt,
+  sleevePressure,
+  unitOf,
+  verdictLine,
+  washerTorque,
+} from "../../src/core";
+import { BushError } from "../../src/core/errors";
+import { isNumberArg } from "../../src/core/formula";
+import type { Arg, Formula } from "../../src/core/formula";
+import { readGiven } from "../../src/core/given";
+import { call } from "../support";
+
+/** Calls past the compiler, as a JavaScript program may make them. */
+const direct = (f: Formula, given: object): unknown => (f as (values: object) => unknown)(given);
+const errorOf = (run: () => unknown): BushError => {
+  try {
+    run();
+  } catch (error) {
+    expect(error).toBeInstanceOf(BushError);
+    return error as BushError;
+  }
+  throw new Error("expected an error");
+};
+const said = (f: Formula, given: object): string => errorOf(() => direct(f, given)).message;
+
+const args = (f: Formula) => Object.entries<Arg>(f.spec.args);
+/** The example by name, as a direct call gives it: a range of one list flat, a table as its rows. */
+const exampleOf = (f: Formula): Record<string, unknown> =>
+  Object.fromEntries(
+    args(f).map(([name, arg], i) => [name, arg.kind === "list" ? [f.spec.example[i]].flat(2) : f.spec.example[i]]),
+  );
+
+const byId = catalogue
+  .filter((f) => !args(f).some(([, arg]) => arg.kind === "rest"))
+  .map((f) => [f.spec.id, f] as const);
+const unreadable = {
+  number: [true, [800], "0x10", "800", NaN, Infinity, {}, new Date(0)],
+  choice: ["bogus", 1, true, ["new"], {}],
+  text: [5, true, ["POM"], {}, "  "],
+  span: [true, {}, { low: 20 }, { low: NaN, high: 20 }, { low: 20, high: Infinity }, { low: 40, high: 20 }, [20], "x"],
+  notation: [true, 7, "no zone"],
+  table: ["POM", 5, true, () => 0],
+  list: [5, "5", {}, [true], [NaN], [[1]]],
+  any: [true, NaN, {}, [1]],
+} as const;
+
+describe.each(byId)("%s called directly", (_, f) => {
+  test("answers its example as a sheet does", () => {
+    const [[inSheet]] = call(f, [...f.spec.example]) as [[unknown]];
+    const answer = direct(f, exampleOf(f));
+    if (typeof answer === "number" || typeof answer === "string") expect(answer).toEqual(inSheet);
+    else expect(answer).toBeDefined();
+  });
+
+  test("refuses what its arguments are not, and names them", () => {
+    for (const [name, arg] of args(f)) {
+      for (const given of unreadable[isNumberArg(arg) ? "number" : (arg.kind as "text")]) {
+        const error = errorOf(() => direct(f, { ...exampleOf(f), [name]: given }));
+        expect([error.code, error.argument.split(" ")[0]]).toEqual(["value", name]);
+        expect(error.message).toMatch(new RegExp(`^${name}( \\d)? (must be|is missing)`));
+      }
+      for (const blank of [null, undefined]) {
+        if (arg.optional) expect(readGiven(name, arg, blank)).toBe("default" in arg ? arg.default : undefined);
+        else expect(said(f, { ...exampleOf(f), [name]: blank })).toBe(`${name} is missing`);
+      }
+    }
+  });
+});
+
+test("each kind says what it wants", () => {
+  const pressure = { load: 800, bore: 20, length: 15 };
+  expect(said(sleevePressure, { ...pressure, load: true })).toBe("load must be a number, got TRUE");
+  expect(said(sleevePressure, { ...pressure, load: [800] })).toBe("load must be a number, got a list");
+  expect(said(sleevePressure, { ...pressure, bore: "0x10" })).toBe('bore must be a number, got "0x10"');
+  expect(said(sleevePressure, { ...pressure, bore: NaN })).toBe("bore must be above 0 mm, got NAN");
+  const washer = { load: 500, inner: 21, outer: 40, friction: 0.2 };
+  expect(said(washerTorque, { ...washer, wearstate: "bogus" })).toBe('wearstate must be "new" or "worn", got "bogus"');
+  const steps = { pressures: [2, 4], speeds: [0.1, 0.05], times: [10, 5] };
+  expect(said(dutyPv, { ...steps, speeds: [0.1, NaN] })).toBe("speeds 2 must be 0 m/s or more, got NAN");
+  expect(said(dutyPv, { ...steps, pressures: [-5, 4] })).toBe("pressures 1 must be 0 MPa or more, got -5");
+  const duty = { grade: "Demo Medlar", pressure: 0.6, speed: 0.094, temperature: { low: 5, high: 45 } };
+  expect(said(verdictLine, { ...duty, motion: "flying" })).toMatch(
+    /^motion must be "turning", "swinging", .* got "flying"$/,
+  );
+  expect(said(verdictLine, { ...duty, temperature: { low: 5 } })).toBe(
+    "temperature must be two temperatures { low, high }, got an object",
+  );
+  expect(said(verdictLine, { ...duty, temperature: { low: -300, high: 5 } })).toBe(
+    "temperature must be -273.15 °C or more, got -300",
+  );
+  expect(said(unitOf, { value: NaN, from: "m", to: "mm" })).toBe("value must be a number or text, got NAN");
+  expect(said(limitsOfSize, { size: 25, zone: "Hh7" })).toMatch(/^zone must be ISO 286 class "H7", or two deviations/);
+});
+
+test("an argument's own notation is read", () => {
+  expect(limitsOfSize({ size: 25, zone: "H7" })).toEqual([25, 25.021]);
+  const duty = { grade: "Demo Medlar", pressure: 0.6, speed: 0.094 };
+  for (const temperature of ["5 to 45", { low: 5, high: 45 }])
+    expect(verdictLine({ ...duty, temperature })).toBe("fits, PV 45 %");
+  expect(verdictLine({ ...duty, temperature: 20 })).toBe(verdictLine({ ...duty, temperature: { low: 20, high: 20 } }));
+  expect(washerTorque({ load: 500, inner: 21, outer: 40, friction: 0.2, wearstate: "Worn" as "worn" })).toBeCloseTo(
+    1.525,
+    12,
+  );
+  const breaks = [
+    [1, 4.2],
+    [100, 3.1],
+  ];
+  expect(direct(priceAt, { quantity: 250, breaks })).toBe(3.1);
+  expect(priceAt({ quantity: 250, breaks: [{ quantity: 1, price: 4 }] })).toBe(4);
+});
