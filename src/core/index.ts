@@ -42,6 +42,7 @@ import { sleeveTorque } from "./heat/torque";
 import { washerTorque } from "./heat/washerTorque";
 import { wearLife } from "./wear/life";
 import { lifeBand } from "./wear/lifeBand";
+import { wearRate } from "./wear/wearRate";
 import { wearDepth } from "./wear/wear";
 import { stepsOf } from "./teach/steps";
 import { unitOf } from "./teach/unit";
@@ -90,6 +91,7 @@ const formulas: readonly Formula[] = [
   fitOf,
   freeTilt,
   // Wear and cost
+  wearRate,
   wearDepth,
   wearLife,
   lifeBand,
@@ -145,6 +147,7 @@ export {
   fitTable,
   fitOf,
   freeTilt,
+  wearRate,
   wearDepth,
   wearLife,
   lifeBand,
