@@ -45,6 +45,7 @@ import { sleeveTorque } from "./heat/torque";
 import { washerTorque } from "./heat/washerTorque";
 import { wearLife } from "./wear/life";
 import { lifeBand } from "./wear/lifeBand";
+import { wearRate } from "./wear/wearRate";
 import { wearDepth } from "./wear/wear";
 import { stepsOf } from "./teach/steps";
 import { unitOf } from "./teach/unit";
@@ -97,6 +98,7 @@ const formulas: readonly Formula[] = [
   fitOf,
   freeTilt,
   // Wear and cost
+  wearRate,
   wearDepth,
   wearLife,
   lifeBand,
@@ -155,6 +157,7 @@ export {
   fitTable,
   fitOf,
   freeTilt,
+  wearRate,
   wearDepth,
   wearLife,
   lifeBand,

@@ -1,6 +1,7 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
 import {
+  wearRate as WEARRATE_,
   wearDepth as WEAR_,
   wearLife as LIFE_,
   lifeBand as LIFEBAND_,
@@ -13,25 +14,60 @@ import {
 import { answer } from "../edge/sheet";
 
 /**
- * Wear depth after a sliding distance, load fixed to the bush and the shaft moving. Answers mm (in)
- * @customfunction WEAR
- * @param wearrate Specific wear rate, times your own factors for shaft roughness, hardness and dirt where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), 0 mm³/(N·m) or more
- * @param pressure Mean pressure; MPa (psi), 0 MPa or more
- * @param distance Sliding distance; km (mi), 0 km or more
+ * Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Not for metals with solid lubricant. Answers mm³/(N·m) (in³·min/(ft·lbf·h))
+ * @customfunction WEARRATE
+ * @param base Specific wear rate of the tests; mm³/(N·m) (in³·min/(ft·lbf·h)), 0 mm³/(N·m) or more
+ * @param [geometry] Factor of the motion: load that turns with the shaft 0.5, fixed load 1, oscillation 2; above 0, default 1
+ * @param [heat] Factor of the cooling: thin metal housing, intermittent 0.5; metal, continuous 1; non-metal, continuous 2; leave 1 where the rate is of the bore's own temperature; above 0, default 1
+ * @param [temperature] Factor of the temperature: at 20, 100, 200 °C with PTFE 1, 2, 5, with carbon or thermosets 1, 3, 6; leave 1 where the rate is of the bore's own temperature; above 0, default 1
+ * @param [counterface] Factor of the shaft: stainless or chromed 0.5, steel 1, soft non-ferrous metal 2 to 5; above 0, default 1
+ * @param [finish] Factor of the shaft's roughness: Ra 0.1 to 0.2 µm 1, to 0.4 µm 2 to 3, to 0.8 µm 4 to 10; above 0, default 1
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns mm (in)
+ * @returns mm³/(N·m) (in³·min/(ft·lbf·h))
  */
-export function WEAR(wearrate: any[][], pressure: any[][], distance: any[][], units?: any[][]): any[][] {
-  return answer(WEAR_, [wearrate, pressure, distance, units]);
+export function WEARRATE(
+  base: any[][],
+  geometry?: any[][],
+  heat?: any[][],
+  temperature?: any[][],
+  counterface?: any[][],
+  finish?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(WEARRATE_, [base, geometry, heat, temperature, counterface, finish, units]);
 }
 
 /**
- * Running hours until the wear allowance is used up; times 60 and the cycles per minute it gives cycles. Answers h
+ * Wear depth after a sliding distance, load fixed to the bush and the shaft moving; a rate from flat tests needs from and clearance, without them the depth is at least 21 % too small. Answers mm (in)
+ * @customfunction WEAR
+ * @param wearrate Specific wear rate, with your own factors from WEARRATE where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), 0 mm³/(N·m) or more
+ * @param pressure Mean pressure on the projected area; MPa (psi), 0 MPa or more
+ * @param distance Sliding distance; km (mi), 0 km or more
+ * @param [from] Tests that gave the wear rate: bushes on their projected area, or flats and pins, whose rate knows nothing of how the load gathers at the bottom of a bore; "bush" or "flat", default "bush"
+ * @param [clearance] Diametral clearance when new, needed with "flat"; 0 is a shaft that fits its bore; mm (in), 0 mm or more
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns mm (in)
+ */
+export function WEAR(
+  wearrate: any[][],
+  pressure: any[][],
+  distance: any[][],
+  from?: any[][],
+  clearance?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(WEAR_, [wearrate, pressure, distance, from, clearance, units]);
+}
+
+/**
+ * Running hours until the wear allowance is used up; times 60 and the cycles per minute it gives cycles; a rate from flat tests needs from and clearance, without them the life is at least 27 % too long. Answers h
  * @customfunction LIFE
- * @param wearrate Specific wear rate, times your own factors for shaft roughness, hardness and dirt where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), above 0 mm³/(N·m)
+ * @param wearrate Specific wear rate, with your own factors from WEARRATE where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), above 0 mm³/(N·m)
  * @param pressure Mean pressure; without any there is no wear and no finite life; MPa (psi), above 0 MPa
  * @param speed Mean sliding speed; at rest there is no wear and no finite life; m/s (ft/min), above 0 m/s
  * @param allowance Wear depth that may be used up; mm (in), above 0 mm
+ * @param [from] Tests that gave the wear rate: bushes on their projected area, or flats and pins, whose rate knows nothing of how the load gathers at the bottom of a bore; "bush" or "flat", default "bush"
+ * @param [clearance] Diametral clearance when new, needed with "flat"; 0 is a shaft that fits its bore; mm (in), 0 mm or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns h
  */
@@ -40,9 +76,11 @@ export function LIFE(
   pressure: any[][],
   speed: any[][],
   allowance: any[][],
+  from?: any[][],
+  clearance?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(LIFE_, [wearrate, pressure, speed, allowance, units]);
+  return answer(LIFE_, [wearrate, pressure, speed, allowance, from, clearance, units]);
 }
 
 /**
@@ -52,6 +90,7 @@ export function LIFE(
  * @param pressure Mean pressure; without any there is no wear and no finite life; MPa (psi), above 0 MPa
  * @param speed Mean sliding speed; at rest there is no wear and no finite life; m/s (ft/min), above 0 m/s
  * @param allowance Wear depth that may be used up; mm (in), above 0 mm
+ * @param [clearance] Diametral clearance when new; with it the rates count as those of flat tests, as in LIFE; mm (in), 0 mm or more
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Shortest and longest life, h; the sliding distance of each
@@ -61,10 +100,11 @@ export function LIFEBAND(
   pressure: any[][],
   speed: any[][],
   allowance: any[][],
+  clearance?: any[][],
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(LIFEBAND_, [grade, pressure, speed, allowance, grades, units]);
+  return answer(LIFEBAND_, [grade, pressure, speed, allowance, clearance, grades, units]);
 }
 
 /**

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import * as core from "../../src/core";
-import { between, check, rises } from "./check";
+import { between, check, equal, rises } from "./check";
 
 type At = Readonly<Record<string, number>>;
 interface Way {
@@ -40,6 +40,24 @@ const laws: readonly Way[] = [
     { rise: 60, on: 5, off: 12, timeconstant: 9 },
     { rise: [1, 0, 300], on: [1, 0.01, 100], off: [-1, 0.01, 100], timeconstant: [-1, 0.1, 1000] },
   ),
+  way(
+    "WEAR with a flat's rate",
+    (values) => core.wearDepth({ ...values, from: "flat" }),
+    { wearrate: 2e-6, pressure: 2.5, distance: 20, clearance: 0.08 },
+    {
+      ...{ wearrate: [1, 0, 1e-4], pressure: [1, 0, 100], distance: [1, 0, 1e4] },
+      ...{ clearance: [1, 0, 5] },
+    },
+  ),
+  way(
+    "LIFE with a flat's rate",
+    (values) => core.wearLife({ ...values, from: "flat" }),
+    { wearrate: 2e-6, pressure: 2.5, speed: 0.1, allowance: 0.2, clearance: 0.08 },
+    {
+      ...{ wearrate: [-1, 1e-8, 1e-4], pressure: [-1, 0.01, 100], speed: [-1, 0.001, 5] },
+      ...{ allowance: [1, 0.001, 5], clearance: [-1, 0, 5] },
+    },
+  ),
 ];
 const moves = laws.flatMap(({ what, ways, ...rest }) =>
   Object.entries(ways).map(([name, range]) => ({ what, name, range, ...rest })),
@@ -74,5 +92,22 @@ describe("the first-order peak of a cycle", () => {
           timeconstant,
         ),
       ).toBeLessThanOrEqual(bound * (1 + 1e-9));
+    }));
+});
+
+describe("a bore worn by a rate from flat tests", () => {
+  const duty = fc.tuple(between(1e-8, 1e-5), between(0.1, 20), between(0.1, 1000));
+  test("sinks by 4/π of the flat's depth at least, and by no more than (4/π − 1)·C/2 above it", () =>
+    check(fc.tuple(duty, between(0.001, 1)), ([[wearrate, pressure, distance], clearance]) => {
+      const flat = core.wearDepth({ wearrate, pressure, distance });
+      const worn = core.wearDepth({ wearrate, pressure, distance, from: "flat", clearance });
+      expect(worn).toBeGreaterThanOrEqual((4 / Math.PI) * flat * (1 - 1e-9));
+      expect(worn).toBeLessThanOrEqual((4 / Math.PI) * flat + ((4 / Math.PI - 1) * clearance) / 2 + 1e-12);
+    }));
+  test("without clearance it is that of the smallest clearance", () =>
+    check(duty, ([wearrate, pressure, distance]) => {
+      const flat = core.wearDepth({ wearrate, pressure, distance });
+      const of = (clearance: number) => core.wearDepth({ wearrate, pressure, distance, from: "flat", clearance });
+      for (const by of [1e-6, 1e-11, 1e-13, 1e-300]) equal(of(by * flat), of(0), 1e-6);
     }));
 });

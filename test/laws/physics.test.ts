@@ -13,7 +13,7 @@ const number = (cells: unknown[][], at = 0): number => {
 };
 
 /** The power of each argument in the answer: doubling the argument multiplies by 2 to that power. */
-const powers: readonly [Formula, Record<string, number>][] = [
+const powers: readonly [Formula, Record<string, number>, (readonly unknown[])?][] = [
   [core.sleevePressure, { load: 1, bore: -1, length: -1 }],
   [core.washerPressure, { load: 1 }],
   [core.turningSpeed, { bore: 1, rpm: 1 }],
@@ -26,14 +26,17 @@ const powers: readonly [Formula, Record<string, number>][] = [
   [core.frictionHeat, { load: 1, speed: 1, friction: 1 }],
   [core.heatPv, { rise: 1, friction: -1 }],
   [core.deratedPv, { pvlimit: 1 }],
-  [core.wearDepth, { wearrate: 1, pressure: 1, distance: 1 }],
-  [core.wearLife, { wearrate: -1, pressure: -1, speed: -1, allowance: 1 }],
+  [core.wearRate, { base: 1, geometry: 1, heat: 1, temperature: 1, counterface: 1, finish: 1 }],
+  [core.wearDepth, { wearrate: 1, pressure: 1, distance: 1 }, [2e-6, 2.67, 400]],
+  [core.wearDepth, { wearrate: 1, pressure: 1, distance: 1 }, [2e-6, 2.67, 400, "flat", 0]],
+  [core.wearLife, { wearrate: -1, pressure: -1, speed: -1, allowance: 1 }, [2e-6, 2.67, 0.1257, 0.5]],
+  [core.wearLife, { wearrate: -1, pressure: -1, speed: -1 }],
   [core.runCost, { life: -1 }],
   [core.pressFit, { interference: 1 }],
 ];
-test.each(powers.map(([f, of]) => [f.spec.id, f, of] as const))("%s scales as its formula says", (_, f, of) => {
+const scalings = powers.map(([f, of, given = f.spec.example]) => [f.spec.id, f, of, given] as const);
+test.each(scalings)("%s scales as its formula says", (_, f, of, example) => {
   const names = Object.keys(f.spec.args);
-  const { example } = f.spec;
   for (const [name, power] of Object.entries(of))
     check(between(0.01, 100), (factor) => {
       const at = names.indexOf(name);
@@ -173,12 +176,16 @@ describe("one function undoes the other", () => {
       const speed = core.turningSpeed({ bore, rpm });
       equal(number(call(core.limitUse, [grade, core.sleevePressure({ load, bore, length }), speed, t])), 1);
     }));
-  test("WEAR over the distance of a LIFE is the allowance", () =>
+  test("WEAR over the distance of a LIFE is the allowance, whatever shapes the wear", () =>
     check(
-      fc.tuple(between(1e-8, 1e-4), between(0.01, 50), between(0.001, 3), between(0.01, 2)),
-      ([wearrate, pressure, speed, allowance]) => {
-        const life = core.wearLife({ wearrate, pressure, speed, allowance });
-        equal(core.wearDepth({ wearrate, pressure, distance: life * speed * 3.6 }), allowance);
+      fc.tuple(
+        fc.tuple(between(1e-8, 1e-4), between(0.01, 50), between(0.001, 3), between(0.01, 2)),
+        fc.constantFrom("bush" as const, "flat" as const),
+        fc.oneof(fc.constant(0), between(1e-3, 2)),
+      ),
+      ([[wearrate, pressure, speed, allowance], from, clearance]) => {
+        const life = core.wearLife({ wearrate, pressure, speed, allowance, from, clearance });
+        equal(core.wearDepth({ wearrate, pressure, distance: life * speed * 3.6, from, clearance }), allowance);
       },
     ));
   test("the PV of HEATPV heats a bush by its rise", () =>

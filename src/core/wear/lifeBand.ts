@@ -17,6 +17,10 @@ export const lifeBand = formula(
       pressure: wearLife.spec.args.pressure,
       speed: wearLife.spec.args.speed,
       allowance: wearLife.spec.args.allowance,
+      clearance: {
+        ...wearLife.spec.args.clearance,
+        text: "Diametral clearance when new; with it the rates count as those of flat tests, as in LIFE",
+      },
       grades: gradesArg,
     },
     units: true,
@@ -34,13 +38,20 @@ export const lifeBand = formula(
     example: ["Demo Sorrel", 2.67, 0.1257, 0.5],
     see: ["LIFE", "WEAR", "QUOTES"],
   },
-  ({ grade: name, pressure, speed, allowance, grades }): Answer[] => {
+  ({ grade: name, pressure, speed, allowance, clearance, grades }): Answer[] => {
     const grade = findGrade(name, grades);
     const hours = (["wearHigh", "wearLow"] as const).map((key) => {
       const wearrate = grade.values[key];
       return wearrate === undefined
         ? lacks(grade, property(key).heading)
-        : wearLife({ wearrate, pressure, speed, allowance });
+        : wearLife({
+            wearrate,
+            pressure,
+            speed,
+            allowance,
+            clearance,
+            from: clearance === undefined ? "bush" : "flat",
+          });
     });
     return [...hours, ...hours.map((life) => (typeof life === "number" ? life * speed * 3.6 : life))];
   },

@@ -12,14 +12,22 @@ const own = [
 describe("LIFEBAND", () => {
   test("is LIFE by the high and the low wear rate, then the distance slid in each", () => {
     const duty = { pressure: 2, speed: 0.1, allowance: 0.5 };
-    const [[shortest, longest, near, far]] = answer(lifeBand, ["house blend", 2, 0.1, 0.5, own], host) as [number[]];
+    const [[shortest, longest, near, far]] = answer(lifeBand, ["house blend", 2, 0.1, 0.5, null, own], host) as [
+      number[],
+    ];
     expect(shortest).toBeCloseTo(wearLife({ ...duty, wearrate: 4e-6 }), 9);
     expect(longest).toBeCloseTo(wearLife({ ...duty, wearrate: 1e-6 }), 9);
     expect(near).toBeCloseTo((shortest! * 3600 * 0.1) / 1000, 10);
     expect(far! / near!).toBeCloseTo(4, 10);
   });
+  test("with a clearance the rates count as those of flat tests", () => {
+    const duty = { pressure: 2, speed: 0.1, allowance: 0.5, clearance: 0.08, from: "flat" as const };
+    const [[shortest, longest]] = answer(lifeBand, ["house blend", 2, 0.1, 0.5, 0.08, own], host) as [number[]];
+    expect(shortest).toBeCloseTo(wearLife({ ...duty, wearrate: 4e-6 }), 9);
+    expect(longest).toBeCloseTo(wearLife({ ...duty, wearrate: 1e-6 }), 9);
+  });
   test("a rate that the data lack is no data, in its own cells", () => {
-    const [line] = answer(lifeBand, ["Half known", 2, 0.1, 0.5, own], host);
+    const [line] = answer(lifeBand, ["Half known", 2, 0.1, 0.5, null, own], host);
     const noData = { code: "#N/A", message: 'grade "Half known" has no data on wear rate high' };
     expect(line).toEqual([noData, expect.any(Number), noData, expect.any(Number)]);
   });
@@ -33,7 +41,7 @@ describe("LIFEBAND", () => {
   });
   test("inch inputs of the same duty: the same hours, the distance in miles", () => {
     const inch = (kind: Parameters<typeof fromWorking>[0], value: number) => fromWorking(kind, value, "inch");
-    const given = ["Demo Sorrel", inch("pressure", 2), inch("speed", 0.1), inch("length", 0.5), null, "inch"];
+    const given = ["Demo Sorrel", inch("pressure", 2), inch("speed", 0.1), inch("length", 0.5), null, null, "inch"];
     const [metric] = answer(lifeBand, ["Demo Sorrel", 2, 0.1, 0.5], host) as number[][];
     const [converted] = answer(lifeBand, given, host) as number[][];
     expect(converted![0]! / metric![0]!).toBeCloseTo(1, 12);

@@ -1,7 +1,8 @@
 import fc from "fast-check";
-import { wearDepth, wearLife } from "../../../src/core";
+import { wearDepth, wearLife, wearRate, workedSteps } from "../../../src/core";
 import { fromWorking } from "../../../src/core/units";
 import { answer } from "../../../src/edge/sheet";
+import { call } from "../../support";
 
 const host = { error: (code: string, message?: string) => ({ code, message }) };
 const message = (f: Parameters<typeof answer>[0], given: unknown[]) =>
@@ -47,11 +48,19 @@ describe("WEAR and LIFE", () => {
     const inch = (kind: Parameters<typeof fromWorking>[0], value: number) => fromWorking(kind, value, "inch");
     const wear = answer(
       wearDepth,
-      [inch("wearRate", 2e-6), inch("pressure", 2.5), inch("distance", 400), "inch"],
+      [inch("wearRate", 2e-6), inch("pressure", 2.5), inch("distance", 400), null, null, "inch"],
       host,
     );
     expect(wear[0]![0]).toBeCloseTo(2 / 25.4, 12);
-    const given = [inch("wearRate", 2e-6), inch("pressure", 2.5), inch("speed", 0.1), inch("length", 0.5), "inch"];
+    const given = [
+      inch("wearRate", 2e-6),
+      inch("pressure", 2.5),
+      inch("speed", 0.1),
+      inch("length", 0.5),
+      null,
+      null,
+      "inch",
+    ];
     expect(answer(wearLife, given, host)[0]![0]).toBeCloseTo(
       wearLife({ wearrate: 2e-6, pressure: 2.5, speed: 0.1, allowance: 0.5 }),
       8,
@@ -65,5 +74,37 @@ describe("WEAR and LIFE", () => {
       [{ code: "#VALUE!", message: expect.stringMatching(/^pressure must be a number/) as string }],
       [expect.closeTo(2, 12)],
     ]);
+  });
+  test("a rate from flat tests: the bore wears deeper and lives shorter, and needs the clearance", () => {
+    const worn = { wearrate: 2e-6, pressure: 2.5, distance: 20 };
+    expect(wearDepth({ ...worn, clearance: 0.08 })).toBeCloseTo(0.1, 12);
+    expect(wearDepth({ ...worn, from: "flat", clearance: 0 })).toBeCloseTo((4 / Math.PI) * 0.1, 12);
+    expect(wearDepth({ ...worn, from: "flat", clearance: 0.08 })).toBeCloseTo(0.137821, 6);
+    expect(wearDepth({ ...worn, pressure: 0, from: "flat", clearance: 0.08 })).toBe(0);
+    expect(message(wearDepth, [2e-6, 2.5, 20, "flat"])).toBe(
+      "clearance is missing: a wear rate from flat tests needs it",
+    );
+    expect(message(wearLife, [2e-6, 2.5, 0.1, 0.2, "flat"])).toMatch(/^clearance is missing/);
+    expect(message(wearLife, [2e-6, 2.5, 0.1, 0.2, "pin"])).toBe('from must be "bush" or "flat", got "pin"');
+  });
+  test("the working of a shaft that fits its bore, and of one that wears nothing, ends in the answer", () => {
+    const last = (...given: unknown[]) => {
+      const lines = call(workedSteps, given).filter((line) => typeof line[3] === "number");
+      return lines.at(-1)![3];
+    };
+    expect(last("WEAR", 2e-6, 2.5, 20, "flat", 0)).toBeCloseTo((4 / Math.PI) * 0.1, 12);
+    expect(last("WEAR", 2e-6, 0, 20, "flat", 0.08)).toBe(0);
+    expect(last("LIFE", 2e-6, 2.5, 0.1, 0.2, "flat", 0)).toBeCloseTo(((Math.PI / 4) * 0.2) / (5e-7 * 3600), 9);
+  });
+});
+
+describe("WEARRATE", () => {
+  test("is the rate times its factors, each 1 unless given", () => {
+    expect(wearRate({ base: 3e-6 })).toBe(3e-6);
+    expect(wearRate({ base: 3e-6, geometry: 2, heat: 0.5, temperature: 3, counterface: 0.5, finish: 4 })).toBeCloseTo(
+      18e-6,
+      18,
+    );
+    expect(message(wearRate, [3e-6, 0])).toBe("geometry must be above 0, got 0");
   });
 });

@@ -1,5 +1,6 @@
 import type { ReferenceCase } from "../case";
 import { ambientCases } from "./ambient";
+import { boreWearCases } from "./boreWear";
 import { fitCases } from "./fits";
 import { gradeCases } from "./grades";
 import { heatCases } from "./heat";
@@ -15,5 +16,6 @@ export const referenceCases: readonly ReferenceCase[] = [
   ...ambientCases,
   ...fitCases,
   ...wearCases,
+  ...boreWearCases,
   ...unitCases,
 ];

@@ -115,7 +115,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "h",
     expected: "1000",
     within: 1e-10,
-    compute: () => call(wearLife, [24e-10, 100, 100, 0.024], "inch")[0]![0] as number,
+    compute: () => call(wearLife, [24e-10, 100, 100, 0.024, null, null], "inch")[0]![0] as number,
   },
   {
     family,
@@ -155,7 +155,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "h",
     expected: () => hoursUntilWorn(4e-6, 0.5, 0.1, 0.3),
     within: 1e-4,
-    compute: () => call(lifeBand, ["A grade", 0.5, 0.1, 0.3, grades])[0]![0] as number,
+    compute: () => call(lifeBand, ["A grade", 0.5, 0.1, 0.3, null, grades])[0]![0] as number,
   },
   {
     family,

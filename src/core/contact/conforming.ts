@@ -1,0 +1,37 @@
+/**
+ * A rigid shaft pressed by the depth u into a bore with the radial clearance c, the gap closing by t·cos φ − 1 in units of c, with
+ * t = 1 + x and x = u/c. Both functions rise from 0; their plain forms cancel near x = 0, where their series stand in.
+ */
+
+/** Half of the angle over which they touch, ψ = acos(1/t), rad. */
+export const halfAngleOf = (x: number): number => Math.atan(Math.sqrt(x * (2 + x)));
+
+/** Λ = t·acos(1/t) − √(t² − 1)/t: what the gap closes by, summed over the angle in the direction of the load. */
+export function loadOf(x: number): number {
+  if (x < 0.001) return ((4 * Math.SQRT2) / 3) * x ** 1.5 * (1 - x * (13 / 20 - x * (657 / 1120 - x * (1513 / 2688))));
+  const psi = halfAngleOf(x);
+  return x * psi + (psi - Math.sin(psi));
+}
+
+/** J = (t²/2 + 1)·acos(1/t) − 1.5·√(t² − 1): the integral of Λ from 0, for a depth that grows along the bush. */
+export function summedLoadOf(x: number): number {
+  if (x >= 0.01) {
+    const psi = halfAngleOf(x);
+    return x * (1 + x / 2) * psi + 1.5 * (psi - Math.tan(psi));
+  }
+  const tail = 0.2120836520250583 - x * (0.1816841605659965 - x * 0.1591674666598911);
+  const series = 1 - x * (13 / 28 - x * (73 / 224 - x * (0.2558509199134199 - x * tail)));
+  return ((8 * Math.SQRT2) / 15) * x ** 2.5 * series;
+}
+
+/** The x of a Λ: a start within 3 %, then Newton with Λ′ = ψ + sin ψ·cos ψ. */
+export function depthOf(load: number): number {
+  if (load === 0) return 0;
+  const z = Math.cbrt(load);
+  let x = (0.65519 * z * z * (1 + z * (0.64 + z * 0.889))) / (1 + 0.91491 * z);
+  for (let i = 0; i < 4; i++) {
+    const psi = halfAngleOf(x);
+    x -= (loadOf(x) - load) / (psi + Math.sin(psi) * Math.cos(psi));
+  }
+  return x;
+}
