@@ -48,6 +48,8 @@ export interface CriterionSpec {
   readonly text: string;
   /** When it is asked, in words. */
   readonly asked: string;
+  /** Optional fields any of which asks for it; none where part, motion and temperature alone do. */
+  readonly askedBy?: readonly FieldKey[];
   /** Fields of the duty that it judges. */
   readonly fields: readonly FieldKey[];
   /** Figures of the grade that it may need. */

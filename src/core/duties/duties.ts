@@ -5,7 +5,7 @@ import { gradesArg } from "../grade/table";
 import type { Library } from "../grade/library";
 import type { System } from "../kinds";
 import { chooseGrade } from "./choose";
-import { dataLabel, found, judge } from "./judge";
+import { dataLabel, found, judge, notAsked } from "./judge";
 import type { NamedDuty } from "./namedDuty";
 import { dutiesArg } from "./readDuties";
 import type { DutyLine } from "./readDuties";
@@ -23,6 +23,7 @@ const columns = [
   { name: "life", kind: "time" },
   { name: "verdict", kind: "text" },
   { name: "data", kind: "text" },
+  { name: "not asked", kind: "text" },
 ] as const;
 const blank: Answer[] = columns.map(() => "");
 
@@ -56,6 +57,9 @@ function lineOf({ name, duty }: DutyLine, library: Library | undefined, system: 
       found(checks, "wearLife")?.limit ?? "",
       verdictText(checks, system, verdict),
       dataLabel(grade, checks),
+      notAsked(checks, duty)
+        .map(({ heading }) => heading)
+        .join(", "),
     ];
   } catch (error) {
     if (error instanceof BushError) return fault(error, duty.grade);

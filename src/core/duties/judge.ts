@@ -3,8 +3,11 @@ import type { Label } from "../grade/labels";
 import { labelOf } from "../grade/library";
 import type { Grade } from "../grade/library";
 import { assess } from "./assess";
+import { criteria } from "./criteria";
 import { worse } from "./criterion";
-import type { Check } from "./criterion";
+import type { Check, Criterion } from "./criterion";
+import type { Duty } from "./duty";
+import { isAskedFor } from "./fields";
 import type { NamedDuty } from "./namedDuty";
 
 /** Every criterion of a duty at its worst corner. */
@@ -26,6 +29,19 @@ export function dataLabel(grade: Grade, checks: readonly Check[]): Label | "" {
   for (const { figures } of checks) for (const key of figures) counted.push(labelOf(grade, key));
   return weakest(counted) ?? "";
 }
+
+/** Criteria that optional fields would ask and that were left open: what fits says nothing of them. */
+export function notAsked(checks: readonly Check[], { part, corners }: NamedDuty): readonly Criterion[] {
+  const [{ given, isMoving, steps }] = corners as [Duty];
+  const motion = isMoving ? steps[0]!.motion : "static";
+  return optional.filter(
+    ({ id, askedBy }) =>
+      askedBy!.every((key) => given[key] === undefined) &&
+      askedBy!.some((key) => isAskedFor(key, part, motion)) &&
+      !checks.some(({ criterion }) => criterion.id === id),
+  );
+}
+const optional = criteria.filter(({ askedBy }) => askedBy !== undefined);
 
 /** The value of a criterion, or its limit, where it was asked and found. */
 export const found = (checks: readonly Check[], id: string): Check | undefined =>

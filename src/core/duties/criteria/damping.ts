@@ -6,6 +6,7 @@ export const damping = rated({
   heading: "damping",
   text: "How the grade damps vibration",
   asked: "where damping is wanted",
+  askedBy: ["damping"],
   fields: ["damping"],
   asks: ({ given }) => given.damping === "yes",
   words: () => strict,

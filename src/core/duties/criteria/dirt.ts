@@ -6,6 +6,7 @@ export const dirt = rated({
   heading: "dirt",
   text: "How the grade runs in dirt; where there is some, a step milder than where it is heavy",
   asked: "where there is dirt",
+  askedBy: ["dirt"],
   fields: ["dirt"],
   asks: ({ given }) => given.dirt === "some" || given.dirt === "heavy",
   words: ({ given }) => (given.dirt === "some" ? mild : strict),

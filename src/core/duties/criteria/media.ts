@@ -19,6 +19,7 @@ export const media = criterion(
     kind: "ratio",
     text: "How the grade bears each medium: resistant passes, limited is care, attacked fails",
     asked: "where media are named",
+    askedBy: ["media"],
     fields: ["media"],
     properties: ["media"],
     source: { key: "practice", at: "rating of the grade" },

@@ -12,6 +12,7 @@ export const moisture = criterion(
     kind: "percent",
     text: "The linear swelling of the bush in these surroundings must be known; it is told with its size",
     asked: "in humid or wet surroundings",
+    askedBy: ["moisture"],
     fields: ["moisture"],
     properties: ["swelling50", "swellingSaturated"],
     source: { key: "own", at: "what swelling takes of the clearance has to be looked at" },

@@ -20,6 +20,7 @@ interface Rated {
   readonly heading: string;
   readonly text: string;
   readonly asked: string;
+  readonly askedBy: readonly FieldKey[];
   readonly fields: readonly FieldKey[];
   asks(duty: Duty): boolean;
   words(duty: Duty): Ratings;

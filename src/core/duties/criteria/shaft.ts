@@ -58,6 +58,7 @@ export const shaft = criterion(
     kind: "hardness",
     text: "Material among those suited, hardness at least the grade's; softer than 200 HB the soft-shaft rating, rougher than Ra 0.8 µm the rough-shaft rating",
     asked: "where the shaft's material, hardness or roughness is given",
+    askedBy: ["shaft", "hardness", "roughness"],
     fields: ["shaft", "hardness", "roughness"],
     properties: ["shafts", "shaftHardness", "softShaft", "roughShaft"],
     source: { key: "practice", at: "soft below 200 HB, rough above Ra 0.8 µm" },

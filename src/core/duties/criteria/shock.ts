@@ -6,6 +6,7 @@ export const shock = rated({
   heading: "shock",
   text: "How the grade bears blows",
   asked: "with an impact factor above 1",
+  askedBy: ["impactFactor"],
   fields: ["impactFactor"],
   asks: ({ hasBlows }) => hasBlows,
   words: () => strict,

@@ -10,6 +10,7 @@ export const shortPeak = criterion(
     kind: "temperature",
     text: "The short peak of the surroundings plus the rise of the bore, against the grade's short-term highest temperature",
     asked: "with a short peak temperature",
+    askedBy: ["peakTemperature"],
     fields: ["peakTemperature"],
     properties: ["shortTermTemperature", "pvLimit", "highestTemperature"],
     source: { key: "own", at: "the rise of the steady heat balance on top of the peak" },

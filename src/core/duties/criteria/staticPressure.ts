@@ -16,6 +16,7 @@ export const staticPressure = criterion(
     kind: "pressure",
     text: "The greatest load at rest, times the impact factor, against the static limit over the design factor; in a cycle at the bore's highest temperature",
     asked: "at rest, with a static load, or in a step at rest",
+    askedBy: ["staticLoad"],
     fields: ["load", "staticLoad", "impactFactor", "designFactor", "bore", "length", "motion", "temperature"],
     properties: ["staticPressure", "pressureCurve", "pvLimit", "highestTemperature"],
     source: { key: "shigley", at: "lubrication and journal bearings: boundary-lubricated bearings" },

@@ -6,6 +6,7 @@ export const vacuum = rated({
   heading: "vacuum",
   text: "How the grade serves in vacuum; at best care, since PV limits rely on air",
   asked: "in vacuum",
+  askedBy: ["vacuum"],
   fields: ["vacuum"],
   asks: ({ given }) => given.vacuum === "yes",
   words: () => atBestCare,

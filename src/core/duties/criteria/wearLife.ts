@@ -49,6 +49,7 @@ export const wearLife = criterion(
     kind: "time",
     text: "The hours wanted, rests included, against the shortest life: the allowance over the grade's high wear rate, its factors, and pressure times speed of the face that wears most",
     asked: "with hours or a wear allowance, in motion",
+    askedBy: ["hours", "allowance"],
     fields: [
       "hours",
       "allowance",
