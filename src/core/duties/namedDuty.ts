@@ -1,6 +1,5 @@
 import { Band } from "../band";
 import { clash } from "../errors";
-import type { Span } from "../formula";
 import { dutyOf } from "./duty";
 import type { Duty } from "./duty";
 import { restPressure, stepOf } from "./faces";
@@ -29,7 +28,10 @@ export class NamedDuty {
     this.bands = bandsOf(steps);
     if (this.bands.length > mostBands)
       throw clash("duty", `a duty may hold at most ${mostBands} bands, this one holds ${this.bands.length}`);
-    this.corners = cornersOf(this.bands).map((at) => this.at((band) => at.get(band)!));
+    this.corners =
+      this.bands.length === 0
+        ? [this.at(asRead)]
+        : cornersOf(this.bands).map((at) => this.at(({ values }) => plain(values, (band) => at.get(band)!)));
   }
 
   /** The values as read; those of the first step where steps differ. */
@@ -38,26 +40,39 @@ export class NamedDuty {
   }
 
   /** The duty with every band at one of its values. */
-  at(pick: (band: Band) => number): Duty {
-    const given = this.steps.map(({ values }) => plain(values, pick));
-    const [first] = given as [Given];
+  with(pick: (band: Band) => number): Duty {
+    return this.at(({ values }) => plain(values, pick));
+  }
+
+  private at(givenOf: (step: StepValues) => Given): Duty {
+    const { part } = this;
+    const first = givenOf(this.steps[0]!);
     checkWhole(first);
-    const temperature = given.reduce<Span>(
-      (span, { temperature: t }) => ({ low: Math.min(span.low, t!.low), high: Math.max(span.high, t!.high) }),
-      first.temperature!,
-    );
-    const steps = this.steps.map(({ motion }, i) => stepOf(this.part, motion, given[i]!));
-    return dutyOf(this.part, steps, temperature, first, restPressure(this.part, first));
+    let { low, high } = first.temperature!;
+    const steps = this.steps.map((step, i) => {
+      const given = i === 0 ? first : givenOf(step);
+      low = Math.min(low, given.temperature!.low);
+      high = Math.max(high, given.temperature!.high);
+      return stepOf(part, step.motion, given);
+    });
+    return dutyOf(part, steps, { low, high }, first, restPressure(part, first));
   }
 }
 
+/** Without bands what was read is what is given. */
+const asRead = ({ values }: StepValues): Given => values as Given;
+
 /** The bands of all steps; one that a step takes over counts once. */
-function bandsOf(steps: readonly StepValues[]): Band[] {
-  const bands = new Set<Band>();
+function bandsOf(steps: readonly StepValues[]): readonly Band[] {
+  let bands: Set<Band> | undefined;
   for (const { values } of steps)
-    for (const value of Object.values(values)) if (value instanceof Band) bands.add(value);
-  return [...bands];
+    for (const key in values) {
+      const value = values[key as FieldKey];
+      if (value instanceof Band) (bands ??= new Set()).add(value);
+    }
+  return bands ? [...bands] : noBands;
 }
+const noBands: readonly Band[] = [];
 
 function cornersOf(bands: readonly Band[]): ReadonlyMap<Band, number>[] {
   return Array.from(

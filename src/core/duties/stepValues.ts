@@ -33,7 +33,7 @@ export function stepValues(own: FieldValues, above: FieldValues, isLater: boolea
   const part = own.part ?? above.part ?? "sleeve";
   const motion = motionOf(own, above);
   if (isLater) checkSame(own, above);
-  const values = { ...(isLater ? carried(above, motion, own) : {}), ...own };
+  const values = isLater ? { ...carried(above, motion, own), ...own } : own;
   for (const key of misplacedIn(part, motion))
     if (own[key] !== undefined)
       throw clash(field(key).heading, `${field(key).heading} has no place ${placeOf(key, part, motion)}`);
