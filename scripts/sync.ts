@@ -1,12 +1,13 @@
 /**
  * Writes what repeats the specs and the list of properties for readers that cannot import them: the wrappers with their
- * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of the README and of docs/guide/own-data.md, the schema
- * of the grades. `--check` compares and changes nothing.
+ * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of the README, of docs/guide/own-data.md and of
+ * docs/guide/duties.md, the schema of the grades. `--check` compares and changes nothing.
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import * as core from "../src/core";
 import { between } from "./between";
+import { criterionTable, fieldTable } from "./dutyTables";
 import { functionReference } from "./functionPages";
 import { gradesSchema } from "./gradesSchema";
 import { propertyTable } from "./propertyTable";
@@ -26,13 +27,16 @@ async function put(path: string, text: string): Promise<void> {
 
 for (const [file, text] of wrappers(catalogue)) await put(`src/functions/${file}.ts`, text);
 await put("docs/functions.md", functionReference(catalogue));
-const ownData = "docs/guide/own-data.md";
-const parts = {
-  "README.md": ["functions", functionTable(catalogue)],
-  [ownData]: ["properties", propertyTable()],
-} as const;
-for (const [path, [name, part]] of Object.entries(parts))
-  await put(path, between(readFileSync(path, "utf8"), name, part));
+const parts: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  "README.md": { functions: functionTable(catalogue) },
+  "docs/guide/own-data.md": { properties: propertyTable() },
+  "docs/guide/duties.md": { fields: fieldTable(), criteria: criterionTable() },
+};
+for (const [path, named] of Object.entries(parts))
+  await put(
+    path,
+    Object.entries(named).reduce((text, [name, part]) => between(text, name, part), readFileSync(path, "utf8")),
+  );
 await put("data/grades.schema.json", `${JSON.stringify(gradesSchema, null, 2)}\n`);
 
 if (stale.length > 0) {

@@ -6,7 +6,7 @@ export { words } from "./criterion";
 export type { Check, Criterion, Finding, Word } from "./criterion";
 export { statedDuty } from "./duty";
 export type { Duty, Face, Stated, Step } from "./duty";
-export { field, fieldHeadings, fieldKeys, fields, headingOf as fieldHeading, isAskedFor } from "./fields";
+export { field, fieldHeadings, fieldKeys, fields, headingOf as fieldHeading, isAskedFor, parts } from "./fields";
 export type { FieldEntry, FieldKey, FieldValues, Part } from "./fields";
 export { dataLabel, found, judge } from "./judge";
 export { NamedDuty } from "./namedDuty";
