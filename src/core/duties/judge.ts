@@ -3,21 +3,23 @@ import type { Label } from "../grade/labels";
 import { labelOf } from "../grade/library";
 import type { Grade } from "../grade/library";
 import { assess } from "./assess";
+import { criteria } from "./criteria";
 import { worse } from "./criterion";
-import type { Check } from "./criterion";
+import type { Check, Criterion } from "./criterion";
 import type { NamedDuty } from "./namedDuty";
 
 /** Every criterion of a duty at its worst corner. */
 export function judge(grade: Grade, { corners }: NamedDuty): Check[] {
   const [only] = corners as [NamedDuty["corners"][number]];
   if (corners.length === 1) return assess(grade.values, only);
-  const worst = new Map<string, Check>();
+  const worst = new Map<Criterion, Check>();
   for (const corner of corners)
     for (const check of assess(grade.values, corner)) {
-      const before = worst.get(check.criterion.id);
-      worst.set(check.criterion.id, before ? { ...check, ...worse(before, check) } : check);
+      const before = worst.get(check.criterion);
+      worst.set(check.criterion, before ? worse(before, check) : check);
     }
-  return [...worst.values()];
+  // a criterion may be asked at some corners only: the list's order is kept
+  return criteria.flatMap((criterion) => worst.get(criterion) ?? []);
 }
 
 /** How well the weakest figure that counted is founded. */
