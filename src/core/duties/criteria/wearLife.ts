@@ -55,7 +55,6 @@ export const wearLife = criterion(
       "time",
       "runningTime",
       "restTime",
-      "loadTurns",
       "geometryFactor",
       "heatFactor",
       "temperatureFactor",
