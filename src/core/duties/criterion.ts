@@ -134,8 +134,28 @@ export const unstated = (field: FieldKey, value?: number): Finding => ({
 });
 const none: readonly PropertyKey[] = [];
 
-/** The worse of two findings: by its word, then by its use. */
-export const worse = (a: Finding, b: Finding): Finding => {
+/** The worse of two findings of one criterion: by its word, then by its use or, where there is none, by its room. */
+export function worse<F extends Finding>(a: F, b: F): F {
   const step = words.indexOf(a.word) - words.indexOf(b.word);
-  return step < 0 || (step === 0 && (a.use ?? -1) >= (b.use ?? -1)) ? a : b;
-};
+  if (step !== 0) return step < 0 ? a : b;
+  if (a.use !== undefined || b.use !== undefined) return (a.use ?? -1) >= (b.use ?? -1) ? a : b;
+  return roomOf(a) <= roomOf(b) ? a : b;
+}
+
+/** From the value to the limit; below 0 by how much it is missed. */
+function roomOf({ word, value, limit }: Finding): number {
+  if (value === undefined || limit === undefined) return Infinity;
+  const gap = Math.abs(limit - value);
+  return word === "fits" ? gap : -gap;
+}
+
+/** The worst of what was found of several things, with the reasons of all that are as bad. */
+export function together(findings: readonly Finding[]): Finding {
+  const worst = findings.reduce(worse);
+  const says = findings.flatMap(({ word, say }) => (word === worst.word && say ? [say] : []));
+  return {
+    ...worst,
+    figures: findings.flatMap(({ figures }) => figures),
+    say: says.length > 1 ? (system) => says.map((say) => say(system)).join("; ") : says[0],
+  };
+}
