@@ -2,6 +2,7 @@ import { clash, isMissing, mustBe } from "../errors";
 import type { Motion } from "../grade/limits";
 import { motions } from "../grade/limits";
 import { checkRing } from "../load/washerPressure";
+import { checkFit, wallOf } from "./fitStates";
 import { field, fieldKeys, isAskedFor, parts } from "./fields";
 import type { FieldKey, FieldValues, Given, Part } from "./fields";
 
@@ -126,7 +127,8 @@ export function checkWhole(given: Given): void {
     Math.abs(bore + 2 * wall - outside) > 1e-6 * outside
   )
     throw clash("wall", `wall and outside contradict each other: bore ${bore} + 2 × ${wall} is not ${outside} mm`);
-  const thickness = wall ?? (outside !== undefined && bore !== undefined ? (outside - bore) / 2 : undefined);
+  checkFit(given);
+  const thickness = wallOf(given);
   if (allowance !== undefined && thickness !== undefined && allowance >= thickness)
     throw mustBe("wear allowance", `below the wall of ${thickness} mm`, allowance);
   if (peakTemperature !== undefined && peakTemperature < temperature!.high)

@@ -26,14 +26,21 @@ export function closeInOf(ring: Ring): number {
 export const fitPressureOf = (ring: Ring, interference: number): number =>
   interference / (ring.outside * compliance(ring));
 
-/** Widening of the joint's diameter per diameter and unit pressure, housing and bush together. */
-function compliance({ bore: d, outside: D, housing: Dh, ...ring }: Ring): number {
+/** Widening of the joint's diameter per diameter and unit pressure, of the housing and of the bush. */
+export function compliances({ bore: d, outside: D, housing: Dh, ...ring }: Ring): {
+  readonly housing: number;
+  readonly bush: number;
+} {
   const widening = Dh === Infinity ? 1 : (Dh * Dh + D * D) / (Dh * Dh - D * D);
-  return (
-    (widening + ring.housingPoisson) / ring.housingModulus +
-    ((D * D + d * d) / (D * D - d * d) - ring.bushPoisson) / ring.bushModulus
-  );
+  return {
+    housing: (widening + ring.housingPoisson) / ring.housingModulus,
+    bush: ((D * D + d * d) / (D * D - d * d) - ring.bushPoisson) / ring.bushModulus,
+  };
 }
+const compliance = (ring: Ring): number => {
+  const { housing, bush } = compliances(ring);
+  return housing + bush;
+};
 
 /** Plane strain of a long bush that cannot lengthen: E/(1 − ν²) and ν/(1 − ν) stand for E and ν. */
 export const heldAtEnds = (ring: Ring): Ring => ({
@@ -41,8 +48,9 @@ export const heldAtEnds = (ring: Ring): Ring => ({
   bushModulus: ring.bushModulus / (1 - ring.bushPoisson ** 2),
   bushPoisson: ring.bushPoisson / (1 - ring.bushPoisson),
 });
-/** The free strain of a bush held at its ends, where lengthening goes into its diameter: ε·(1 + ν), with the material's own ν; a housing that lengthens too is left out. */
-export const heldStrain = (strain: number, bushPoisson: number): number => strain * (1 + bushPoisson);
+/** The free strain of a bush held at its ends, ε_b + ν·(ε_b − ε_h): what it may not lengthen more than its housing goes into its diameter. Shoulders push and never pull. */
+export const heldStrain = (bush: number, housing: number, bushPoisson: number): number =>
+  bush + bushPoisson * Math.max(0, bush - housing);
 
 /** Diameters must grow outwards; the error names the one that does not. */
 export function checkDiameters(bore: number, outside: number, housing: number | undefined, housingName: string): void {

@@ -244,7 +244,7 @@ const pressing: readonly Part[] = [
     expected: () => heldBoreChange(thinInSteel, 0.0114),
     within: 1e-8,
     compute: () => {
-      const free = heldStrain(0.0114, thinInSteel.bushPoisson);
+      const free = heldStrain(0.0114, 0, thinInSteel.bushPoisson);
       return thinInSteel.bore * free - closeInOf(heldAtEnds(thinInSteel)) * thinInSteel.outside * free;
     },
   },

@@ -1,9 +1,11 @@
 import type { Criterion } from "../criterion";
 import { boreTemperature } from "./boreTemperature";
+import { clearance } from "./clearance";
 import { damping } from "./damping";
 import { dirt } from "./dirt";
 import { edgePressure } from "./edgePressure";
 import { facePressure } from "./facePressure";
+import { grip } from "./grip";
 import { highestTemperature } from "./highestTemperature";
 import { lengthOverBore } from "./lengthOverBore";
 import { lowestTemperature } from "./lowestTemperature";
@@ -32,6 +34,8 @@ const judging: readonly Criterion[] = [
   lowestTemperature,
   edgePressure,
   wearLife,
+  clearance,
+  grip,
   moisture,
   media,
   dirt,

@@ -1,0 +1,56 @@
+import { measure } from "../../measure";
+import { criterion, lacking, unstated } from "../criterion";
+import { fitFields, fitStates, isMissingIn, leastBy } from "../fitStates";
+
+export const clearance = criterion(
+  {
+    id: "clearance",
+    heading: "clearance",
+    kind: "length",
+    text: "The least running clearance over assembly, cold, hot, wet and back, in the worst case of all tolerances, against the least wanted; the bush as dry at assembly as it may have been",
+    asked: "where a zone of the fit is given",
+    askedBy: fitFields,
+    fields: [
+      ...fitFields,
+      "leastClearance",
+      "zoneHolds",
+      "heldAtEnds",
+      "housing",
+      "housingOutside",
+      "wall",
+      "outside",
+      "assemblyMoisture",
+      "keptGrip",
+    ],
+    properties: [
+      "expansion",
+      "compressiveModulus",
+      "poisson",
+      "swelling50",
+      "swellingSaturated",
+      "pvLimit",
+      "highestTemperature",
+    ],
+    source: [
+      { key: "shigley", at: "press and shrink fits" },
+      { key: "iso286", at: "Tables 1 to 5" },
+      { key: "own", at: "superposition of free strain and press fit" },
+    ],
+    asks: ({ given }) => fitFields.some((key) => given[key] !== undefined),
+  },
+  (values, duty) => {
+    const states = fitStates(values, duty);
+    if (isMissingIn(states)) return "field" in states ? unstated(states.field) : lacking(states.property);
+    const { name, clearance: least } = leastBy(states.forClearance, (state) => state.clearance.least);
+    const limit = duty.given.leastClearance ?? 0;
+    const found = { figures: states.figures, value: least.least, limit } as const;
+    if (least.least > 0 && least.least >= limit) return { word: "fits", ...found, notes: () => [`least when ${name}`] };
+    const say = (system: Parameters<typeof measure>[2]) => {
+      const told = measure("length", least.least, system, 3);
+      return least.least <= 0
+        ? `clearance ${told} when ${name}: the shaft binds`
+        : `clearance ${told} when ${name}, ${measure("length", limit, system, 3)} wanted`;
+    };
+    return { word: "fails", ...found, say };
+  },
+);
