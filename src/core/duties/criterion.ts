@@ -134,8 +134,17 @@ export const unstated = (field: FieldKey, value?: number): Finding => ({
 });
 const none: readonly PropertyKey[] = [];
 
-/** The worse of two findings: by its word, then by its use. */
-export const worse = (a: Finding, b: Finding): Finding => {
+/** The worse of two findings of one criterion: by its word, then by its use or, where there is none, by its room. */
+export function worse<F extends Finding>(a: F, b: F): F {
   const step = words.indexOf(a.word) - words.indexOf(b.word);
-  return step < 0 || (step === 0 && (a.use ?? -1) >= (b.use ?? -1)) ? a : b;
-};
+  if (step !== 0) return step < 0 ? a : b;
+  if (a.use !== undefined || b.use !== undefined) return (a.use ?? -1) >= (b.use ?? -1) ? a : b;
+  return roomOf(a) <= roomOf(b) ? a : b;
+}
+
+/** From the value to the limit; below 0 by how much it is missed. */
+function roomOf({ word, value, limit }: Finding): number {
+  if (value === undefined || limit === undefined) return 0;
+  const gap = Math.abs(limit - value);
+  return word === "fits" ? gap : -gap;
+}

@@ -14,13 +14,14 @@ import type { NamedDuty } from "./namedDuty";
 export function judge(grade: Grade, { corners }: NamedDuty): Check[] {
   const [only] = corners as [NamedDuty["corners"][number]];
   if (corners.length === 1) return assess(grade.values, only);
-  const worst = new Map<string, Check>();
+  const worst = new Map<Criterion, Check>();
   for (const corner of corners)
     for (const check of assess(grade.values, corner)) {
-      const before = worst.get(check.criterion.id);
-      worst.set(check.criterion.id, before ? { ...check, ...worse(before, check) } : check);
+      const before = worst.get(check.criterion);
+      worst.set(check.criterion, before ? worse(before, check) : check);
     }
-  return [...worst.values()];
+  // a criterion may be asked at some corners only: the list's order is kept
+  return criteria.flatMap((criterion) => worst.get(criterion) ?? []);
 }
 
 /** How well the weakest figure that counted is founded. */
