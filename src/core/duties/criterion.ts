@@ -144,7 +144,18 @@ export function worse<F extends Finding>(a: F, b: F): F {
 
 /** From the value to the limit; below 0 by how much it is missed. */
 function roomOf({ word, value, limit }: Finding): number {
-  if (value === undefined || limit === undefined) return 0;
+  if (value === undefined || limit === undefined) return Infinity;
   const gap = Math.abs(limit - value);
   return word === "fits" ? gap : -gap;
+}
+
+/** The worst of what was found of several things, with the reasons of all that are as bad. */
+export function together(findings: readonly Finding[]): Finding {
+  const worst = findings.reduce(worse);
+  const says = findings.flatMap(({ word, say }) => (word === worst.word && say ? [say] : []));
+  return {
+    ...worst,
+    figures: findings.flatMap(({ figures }) => figures),
+    say: says.length > 1 ? (system) => says.map((say) => say(system)).join("; ") : says[0],
+  };
 }

@@ -40,11 +40,14 @@ export interface Duty {
   readonly given: Given;
 }
 
-/** PV of a step: that of its one face, or of a flanged bush all heat referred to the bore, (PV_r·A_r + PV_a·A_a)/A_r. */
+/**
+ * PV of a step: that of its one face; of a flanged bush all heat referred to the bore, (PV_r·A_r + PV_a·A_a)/A_r, or that of
+ * its flange alone where it is small and greater.
+ */
 export function pvOf({ bore, face }: Step): number {
   if (!face) return bore!.pressure * bore!.speed;
   const ofFace = face.pressure * face.speed;
-  return bore ? bore.pressure * bore.speed + (ofFace * face.area) / bore.area : ofFace;
+  return bore ? Math.max(ofFace, bore.pressure * bore.speed + (ofFace * face.area) / bore.area) : ofFace;
 }
 
 export function dutyOf(

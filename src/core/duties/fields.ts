@@ -90,6 +90,7 @@ export const fields = {
     group: "load",
     from: 0,
     required: true,
+    typeZero: '"0 N"',
     text: "Radial load; on a washer its axial load",
   }),
   axialLoad: number({
@@ -99,6 +100,7 @@ export const fields = {
     symbol: "Fa",
     group: "load",
     from: 0,
+    blankZero: true,
     parts: ["flanged", "washer"],
     text: "Axial load on the flange or the washer",
   }),
@@ -109,6 +111,7 @@ export const fields = {
     symbol: "Fs",
     group: "load",
     from: 0,
+    blankZero: true,
     text: "Greatest load while at rest",
   }),
   impactFactor: number({
@@ -423,6 +426,7 @@ export const fields = {
     group: "shaft",
     from: 0,
     below: 10,
+    blankZero: true,
     parts: sleeves,
     text: "Slope of the shaft at the bush",
   }),
@@ -436,9 +440,8 @@ export const fields = {
     parts: sleeves,
     text: "Distance of the two bushes, from which the slope follows",
   }),
-  shaftDiameter: number({
+  spanDiameter: number({
     heading: "shaft diameter between bushes",
-    also: ["span diameter"],
     kind: "length",
     symbol: "dw",
     group: "shaft",
@@ -453,6 +456,7 @@ export const fields = {
     symbol: "le",
     group: "shaft",
     from: 0,
+    blankZero: true,
     text: "Length of each end of the shaft that stands out into the air",
   }),
 
@@ -534,6 +538,7 @@ export const fields = {
     symbol: "Cw",
     group: "fit",
     from: 0,
+    blankZero: true,
     parts: sleeves,
     text: "Least running clearance wanted; 0 unless given",
   }),

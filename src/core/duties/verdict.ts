@@ -31,11 +31,15 @@ export function verdictOf(checks: readonly Check[]): Verdict {
   }
   const governing = isOutside ?? worst;
   const { word } = governing;
-  const use = isOutside || isUnknown ? undefined : (governing.use ?? top.use);
+  const use = isOutside || isUnknown || isBeyond(governing) ? undefined : (governing.use ?? top.use);
   const isTold = governing.say !== undefined || governing.use === undefined;
   const next = isTold && !isOutside && word !== "no data" && top.use !== undefined ? top : undefined;
   return { word, governing, use, next };
 }
+
+/** A figure that fails without a limit, as where the temperature is beyond a curve: no ratio tells how far. */
+const isBeyond = ({ word, value, limit }: Check): boolean =>
+  word === "fails" && value !== undefined && limit === undefined;
 
 const rankOf = Object.fromEntries(words.map((word, i) => [word, i])) as Readonly<Record<Word, number>>;
 

@@ -156,6 +156,6 @@ function readFilled(entry: Entry, cell: Cell, unit: string | undefined, system: 
 
 /** A 0 where 0 is no value: some hosts hand a blank cell over as 0. */
 function isBlankZero(entry: Entry): boolean {
-  if (entry.kind in kinds) return excludesZero({ ...entry, kind: entry.kind as Kind });
-  return entry.blankZero === true || entry.kind === "choice" || entry.kind === "list";
+  if (entry.blankZero === true || entry.kind === "choice" || entry.kind === "list") return true;
+  return entry.kind in kinds && excludesZero({ ...entry, kind: entry.kind as Kind });
 }

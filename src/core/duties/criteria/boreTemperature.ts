@@ -53,7 +53,9 @@ export const boreTemperature = criterion(
     const use = rise / (limit - surroundings);
     const { frictionLow, frictionHigh, pvLimit } = values;
     const share = frictionLow && frictionHigh ? Math.min(1, (duty.pv * frictionHigh) / (frictionLow * pvLimit!)) : 0;
-    const upper = share > 0 ? surroundings + Math.max(rise, (limit - statedAt) * share) : undefined;
+    // a PV that is allowed drives no bore beyond the temperature that it was stated for
+    const most = holds(use) ? limit : Infinity;
+    const upper = share > 0 ? Math.min(most, surroundings + Math.max(rise, (limit - statedAt) * share)) : undefined;
     const notes = upper === undefined ? undefined : tellUpper;
     if (!holds(use)) return inFigures("fails", figures, value, limit, use, property, notes, upper);
     if (limit <= straightUpTo || surroundings + bent * rise <= limit)

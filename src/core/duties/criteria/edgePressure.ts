@@ -9,7 +9,7 @@ export const edgePressure = criterion(
     text: "The grade's rating for edge load; the pressure at the edge itself needs the running clearance",
     asked: "with a slope or a span",
     askedBy: ["slope", "span"],
-    fields: ["slope", "span", "shaftDiameter"],
+    fields: ["slope", "span"],
     properties: ["edgeLoad"],
     source: { key: "practice", at: "rating for edge load" },
     asks: ({ given }) => given.slope !== undefined || given.span !== undefined,

@@ -1,4 +1,4 @@
-import { criterion, figure } from "../criterion";
+import { criterion, figure, rounding } from "../criterion";
 import type { Duty } from "../duty";
 
 /** Short bushes lose their shaft's guidance, long ones load their edges (common practice). */
@@ -24,8 +24,9 @@ export const lengthOverBore = criterion(
   (_, duty) => {
     const value = ratioOf(duty);
     const limit = value < usual.least ? usual.least : usual.most;
-    if (value >= usual.least && value <= usual.most) return { word: "fits", figures: [], value, limit };
-    const say = () => `length ${Number(value.toPrecision(2))} times the bore, 0.5 to 2 is common practice`;
+    if (value >= usual.least - rounding && value <= usual.most + rounding)
+      return { word: "fits", figures: [], value, limit };
+    const say = () => `length ${Number(value.toPrecision(3))} times the bore, 0.5 to 2 is common practice`;
     return { word: "care", figures: [], value, limit, say };
   },
 );

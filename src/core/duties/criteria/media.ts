@@ -1,5 +1,5 @@
 import type { Values } from "../../grade/properties";
-import { criterion, lacking, worse } from "../criterion";
+import { criterion, lacking, together } from "../criterion";
 import type { Finding } from "../criterion";
 
 const words = { resistant: "fits", limited: "care", attacked: "fails" } as const;
@@ -25,5 +25,5 @@ export const media = criterion(
     source: { key: "practice", at: "rating of the grade" },
     asks: ({ given }) => given.media !== undefined && given.media.length > 0,
   },
-  (values, { given }) => given.media!.map((medium) => findingOf(values, medium)).reduce(worse),
+  (values, { given }) => together(given.media!.map((medium) => findingOf(values, medium))),
 );

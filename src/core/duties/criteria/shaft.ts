@@ -1,6 +1,7 @@
+import { property as propertyOf } from "../../grade/properties";
 import type { PropertyKey, Rating, Values } from "../../grade/properties";
 import { measure } from "../../measure";
-import { criterion, lacking, worse } from "../criterion";
+import { criterion, lacking, together } from "../criterion";
 import type { Finding } from "../criterion";
 import type { Duty } from "../duty";
 
@@ -10,9 +11,13 @@ export const softBelow = 200;
 export const roughAbove = 0.8;
 
 const passed = (property: PropertyKey): Finding => ({ word: "fits", figures: [property], property });
+const missing = (property: PropertyKey, value?: number): Finding => ({
+  ...lacking(property, value),
+  say: () => `shaft: ${propertyOf(property).heading}`,
+});
 
 function material({ shafts }: Values, shaft: string): Finding {
-  if (!shafts) return lacking("shafts");
+  if (!shafts) return missing("shafts");
   if (shafts.some((word) => word.toLowerCase() === shaft)) return passed("shafts");
   return {
     word: "care",
@@ -23,7 +28,7 @@ function material({ shafts }: Values, shaft: string): Finding {
 }
 
 function hardness({ shaftHardness: least }: Values, found: number): Finding {
-  if (least === undefined) return lacking("shaftHardness", found);
+  if (least === undefined) return missing("shaftHardness", found);
   const shown = { figures: ["shaftHardness"], value: found, limit: least, property: "shaftHardness" } as const;
   if (found >= least) return { word: "fits", ...shown };
   const say = (system: Parameters<typeof measure>[2]) =>
@@ -33,7 +38,7 @@ function hardness({ shaftHardness: least }: Values, found: number): Finding {
 
 function rating(values: Values, property: "softShaft" | "roughShaft", what: string): Finding {
   const found: Rating | undefined = values[property];
-  if (found === undefined) return lacking(property);
+  if (found === undefined) return missing(property);
   if (found === "good") return passed(property);
   return { word: found === "poor" ? "fails" : "care", figures: [property], property, say: () => `${what}: ${found}` };
 }
@@ -66,7 +71,6 @@ export const shaft = criterion(
   },
   (values, duty) => {
     const all = findings(values, duty);
-    if (all.length === 0) return { word: "fits", figures: [], value: duty.given.roughness };
-    return { ...all.reduce(worse), figures: all.flatMap(({ figures }) => figures) };
+    return all.length === 0 ? { word: "fits", figures: [] } : together(all);
   },
 );

@@ -56,7 +56,6 @@ export const wearLife = criterion(
       "time",
       "runningTime",
       "restTime",
-      "loadTurns",
       "geometryFactor",
       "heatFactor",
       "temperatureFactor",
