@@ -28,12 +28,12 @@ const loops = {
     },
   },
   RUNCLEARANCE: {
-    cells: (i) => [0.04 + (i % 20) / 1000, 20, 23, 0.05, 1.03, -20 + (i % 100), 9e-5, 2.36e-5, 1.17e-5, (i % 8) / 10],
+    cells: (i) => [0.04 + (i % 20) / 1000, 20, 23, 0.05, 1.03, -20 + (i % 100), 9e-5, 2.36e-5, 1.17e-5, (i % 8) / 1000],
     byHand(clearance, bore, outside, pressed, closeIn, temperature, bush, housing, shaft, swelling) {
       const out = [];
       for (let i = 0; i < clearance.length; i++) {
         const rise = temperature[i][0] - 20;
-        const strain = bush[i][0] * rise + swelling[i][0] / 100;
+        const strain = bush[i][0] * rise + swelling[i][0];
         const left = pressed[i][0] + outside[i][0] * (strain - housing[i][0] * rise);
         const closed = closeIn[i][0] * (Math.max(0, left) - Math.max(0, pressed[i][0]));
         const grown = (bore[i][0] - clearance[i][0]) * shaft[i][0] * rise;

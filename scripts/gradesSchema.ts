@@ -5,7 +5,7 @@ import { kinds } from "../src/core/kinds";
 import type { Kind } from "../src/core/kinds";
 
 /** Units that sources print, beside those of the two unit systems. */
-const printedUnits: Partial<Record<Kind, readonly string[]>> = { density: ["kg/m³"] };
+const printedUnits: Partial<Record<Kind, readonly string[]>> = { density: ["kg/m³"], percent: ["%"] };
 
 const identity: ReadonlySet<string> = new Set(["grade", "kind", "family", "description"]);
 const held = properties.filter((p) => !identity.has(p.key));

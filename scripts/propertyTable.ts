@@ -1,4 +1,4 @@
-import { kindOf, mediaClasses, mediaRatings, properties, ratings } from "../src/core/grade";
+import { mediaClasses, mediaRatings, properties, ratings } from "../src/core/grade";
 import type { Property } from "../src/core/grade";
 import { unitText } from "../src/core/describe";
 import { orList } from "../src/core/errors";
@@ -31,7 +31,9 @@ function unitOf(p: Property): string {
       return '"water: resistant; fuels: limited"';
     case "curve":
       return `points "23: 40; 80: 25", ${unitText("temperature")}: ${unitText(p.of)}`;
+    case "percent":
+      return "% or ratio, as the heading says";
     default:
-      return unitText(kindOf(p)!);
+      return unitText(p.kind);
   }
 }

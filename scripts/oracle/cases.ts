@@ -81,7 +81,7 @@ export const cases: readonly OracleCase[] = [
   { id: "WEAR", given: [2e-6, 2.67, 400], formulas: ["={1}*{2}*{3}*1000"] },
   { id: "LIFE", given: [2e-6, 2.67, 0.126, 0.5], formulas: ["={4}/({1}*{2}*{3}*3600)"] },
   // price with duty, freight over the lot, tooling over the volume
-  { id: "LANDED", given: [2.4, 200, 900, 5000, 60, 4], formulas: ["={1}*(1+{6}/100)+{5}/{2}+{3}/{4}"] },
+  { id: "LANDED", given: [2.4, 200, 900, 5000, 60, 0.04], formulas: ["={1}*(1+{6})+{5}/{2}+{3}/{4}"] },
   { id: "RUNCOST", given: [3, 4000, 18, 40], formulas: ["=({1}+{3}+{4})/{2}*1000"] },
   { id: "UNIT", given: [1234.5, "psi", "MPa"], formulas: ["={1}*0.006894757293168361"] },
   { id: "UNIT", given: [98.6, "°F", "°C"], formulas: ["=({1}-32)/1.8"] },

@@ -1,4 +1,4 @@
-import { mustBe } from "./errors";
+import { clash, mustBe } from "./errors";
 import { kinds } from "./kinds";
 import { absoluteZero, fromWorking } from "./units";
 import type { System, Kind } from "./kinds";
@@ -11,11 +11,14 @@ export interface Bounds {
   readonly to?: number;
 }
 
+/** The greatest percentage, as a ratio: a greater number was typed in per cent. */
+const whole = 1;
+
 /** Bounds as four plain values, ready for a loop; where none is given, every finite number lies inside. */
 export function limitsOf({ kind, above, from, below, to }: Bounds) {
   return {
     least: above ?? from ?? (kind === "temperature" ? absoluteZero : -Number.MAX_VALUE),
-    most: below ?? to ?? Number.MAX_VALUE,
+    most: below ?? to ?? (kind === "percent" ? whole : Number.MAX_VALUE),
     withLeast: above === undefined,
     withMost: below === undefined,
   };
@@ -29,25 +32,29 @@ export function isInside(bounds: Bounds, value: number): boolean {
 /** Throws where a working-unit value is not finite or outside its bounds; the message speaks the sheet's unit system. */
 export function checkDomain(name: string, bounds: Bounds, value: number, system: System, found: unknown): void {
   if (isInside(bounds, value)) return;
-  throw mustBe(name, boundsText(bounds, system) || "a finite number", found);
+  const error = mustBe(name, boundsText(bounds, system) || "a finite number", found);
+  const isPerCent = bounds.kind === "percent" && Number(found) === value && isInside(bounds, value / 100);
+  throw isPerCent ? clash(name, `${error.message}: type ${value} %`) : error;
 }
 
 /** Zero lies outside the domain, so a 0 may be a blank that the host handed over as 0. */
 export const excludesZero = (bounds: Bounds): boolean => !isInside(bounds, 0);
 
-/** "above 0 mm", "from 0 to 0.5"; empty where there is no bound. */
+/** "above 0 mm", "from 0 to 0.5", "at most 10 %"; empty where there is no bound. */
 export function boundsText(bounds: Bounds, system: System): string {
-  const unit = kinds[bounds.kind][system];
+  const isPercent = bounds.kind === "percent";
+  const unit = isPercent ? "%" : kinds[bounds.kind][system];
   const say = (limit: number) => {
-    const number = Number(fromWorking(bounds.kind, limit, system).toPrecision(10));
+    const number = Number((isPercent ? limit * 100 : fromWorking(bounds.kind, limit, system)).toPrecision(10));
     return unit === "°" || unit === "" ? `${number}${unit}` : `${number} ${unit}`;
   };
   const low = bounds.from ?? (bounds.kind === "temperature" ? absoluteZero : undefined);
+  const high = bounds.to ?? (isPercent && bounds.below === undefined ? whole : undefined);
   const parts: string[] = [];
   if (bounds.above !== undefined) parts.push(`above ${say(bounds.above)}`);
-  else if (low !== undefined && bounds.to !== undefined) return `from ${say(low)} to ${say(bounds.to)}`;
+  else if (low !== undefined && high !== undefined) return `from ${say(low)} to ${say(high)}`;
   else if (low !== undefined) parts.push(`${say(low)} or more`);
   if (bounds.below !== undefined) parts.push(`below ${say(bounds.below)}`);
-  if (bounds.to !== undefined) parts.push(`at most ${say(bounds.to)}`);
+  if (high !== undefined) parts.push(`at most ${say(high)}`);
   return parts.join(" and ");
 }

@@ -25,7 +25,8 @@ export const kinds = {
   days: { name: "lead time", metric: "d", inch: "d" },
   rate: { name: "rate", metric: "1/min", inch: "1/min" },
   angle: { name: "angle", metric: "°", inch: "°" },
-  percent: { name: "percentage", metric: "%", inch: "%" },
+  // as sheets hold them: 4 % is 0.04
+  percent: { name: "percentage", metric: "", inch: "" },
   ratio: { name: "plain number", metric: "", inch: "" },
   count: { name: "number of pieces", metric: "", inch: "" },
   money: { name: "amount of money", metric: "", inch: "" },

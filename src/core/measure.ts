@@ -15,5 +15,6 @@ export function percentText(use: number): string {
 
 /** A working value with its unit in the sheet's system. */
 export function measure(kind: Kind, value: number, system: System, digits = 6): string {
+  if (kind === "percent") return `${Number((value * 100).toPrecision(digits))} %`;
   return `${Number(fromWorking(kind, value, system).toPrecision(digits))} ${kinds[kind][system]}`.trim();
 }

@@ -24,8 +24,8 @@ const absolute: Record<string, Scale> = {
 
 /** Kinds whose units have no dimension that algebra could check. */
 const bare: Partial<Record<Kind, Record<string, number>>> = {
-  percent: { "%": 1 },
-  ratio: { "": 1, "%": 0.01 },
+  percent: { "": 1, ratio: 1, "%": 0.01 },
+  ratio: { "": 1, ratio: 1, "%": 0.01 },
   count: { "": 1 },
   money: { "": 1 },
   hardness: { HB: 1, HBW: 1 },
@@ -121,7 +121,13 @@ function splitPower(unit: string): { power: number; unit: string } {
 function wrongUnit(name: string, kind: Kind, unit: string): BushError {
   const { metric, inch } = kinds[kind];
   const accepted =
-    metric === "" ? "a plain number" : metric === inch ? `in ${metric}` : `in a unit like ${metric} or ${inch}`;
+    kind === "percent"
+      ? "in % or as a ratio"
+      : metric === ""
+        ? "a plain number"
+        : metric === inch
+          ? `in ${metric}`
+          : `in a unit like ${metric} or ${inch}`;
   return mustBe(name, accepted, unit);
 }
 
@@ -197,7 +203,7 @@ export function columnReader(name: string, kind: Kind, system: System): (text: s
 /** 0 to 9, the point and the minus sign. */
 const isDigitMark = (code: number): boolean => (code >= 48 && code <= 57) || code === 46 || code === 45;
 
-const exampleOf = (kind: Kind): string => `12.5 ${kinds[kind].metric}`.trim();
+const exampleOf = (kind: Kind): string => (kind === "percent" ? "4 %" : `12.5 ${kinds[kind].metric}`.trim());
 
 /** target = (value - offset) * factor + plus */
 export interface Conversion extends Scale {

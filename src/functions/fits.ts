@@ -133,7 +133,7 @@ export function CLEARANCE(
  * @param bushexpansion Thermal expansion of the bush; 1/K (1/°F)
  * @param housingexpansion Thermal expansion of the housing; 1/K (1/°F)
  * @param shaftexpansion Thermal expansion of the shaft; 1/K (1/°F)
- * @param [swelling] Linear swelling of the bush by moisture since pressing; %, above -100 %, default 0 %
+ * @param [swelling] Linear swelling of the bush by moisture since pressing: 0.005 or "0.5 %"; from -10 % to 10 %, default 0
  * @param [reference] Temperature at which clearance and interference hold (ISO 1); °C (°F), -273.15 °C or more, default 20 °C
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns mm (in)

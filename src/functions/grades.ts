@@ -18,7 +18,7 @@ import {
 import { answer } from "../edge/sheet";
 
 /**
- * One property of a grade, in the unit of that property; a curve, a rating or a list as text. Answers the property; #N/A where the grade has no data
+ * One property of a grade, in the unit of that property; a percentage as a ratio; a curve, a rating or a list as text. Answers the property; #N/A where the grade has no data
  * @customfunction GRADE
  * @param grade Name of a grade in grades or in the library
  * @param property Heading of the property: "PV limit"; case, spaces and hyphens do not count

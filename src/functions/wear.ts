@@ -115,7 +115,7 @@ export function LIFEBAND(
  * @param [tooling] Tooling cost, paid once; 0 or more, default 0
  * @param [volume] Pieces planned over the life of the tooling; needed where tooling is given; 0 or more
  * @param [freight] Freight of the whole lot; 0 or more, default 0
- * @param [duty] Import duty on the unit price, 8 for 8 %; %, 0 % or more, default 0 %
+ * @param [duty] Import duty on the unit price: 0.04 or "4 %"; from 0 % to 100 %, default 0
  * @returns
  */
 export function LANDED(

@@ -1,5 +1,5 @@
 import { catalogue } from "../../src/core";
-import { boundsText, isInside, limitsOf } from "../../src/core/domain";
+import { boundsText, checkDomain, isInside, limitsOf } from "../../src/core/domain";
 import { isNumberArg } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 
@@ -42,7 +42,7 @@ const domains: Readonly<Record<string, string>> = {
     "bore > 0; outside > 0; housing > 0; interference >= 0; bushmodulus > 0; bushpoisson >= 0 <= 0.5; housingmodulus > 0; housingpoisson >= 0 <= 0.5",
   CLEARANCE: "boreleast > 0; boregreatest > 0; shaftleast > 0; shaftgreatest > 0",
   RUNCLEARANCE:
-    "clearance; bore > 0; outside > 0; interference; closein >= 0; temperature; bushexpansion; housingexpansion; shaftexpansion; swelling > -100 = 0; reference = 20",
+    "clearance; bore > 0; outside > 0; interference; closein >= 0; temperature; bushexpansion; housingexpansion; shaftexpansion; swelling >= -0.1 <= 0.1 = 0; reference = 20",
   FITTABLE: "bore > 0; outside > 0; cold; hot; moisture = dry; borestate = pressed; housingoutside > 0",
   FITOF: "size > 0 <= 500",
   FREETILT: "clearance >= 0; length > 0",
@@ -91,11 +91,40 @@ describe("bounds", () => {
       withMost: false,
     });
   });
+  test("a percentage is a ratio of at most 1, unless told otherwise", () => {
+    expect([1, 1 + hair].map((x) => isInside({ kind: "percent" }, x))).toEqual([true, false]);
+    expect([0.1, 0.1 + hair].map((x) => isInside({ kind: "percent", to: 0.1 }, x))).toEqual([true, false]);
+    expect([1, 1 - hair].map((x) => isInside({ kind: "percent", below: 1 }, x))).toEqual([false, true]);
+  });
+  test("a percentage typed in per cent is refused, and what to type is said where that would do", () => {
+    const refused = (value: number, found: unknown) => {
+      try {
+        checkDomain("swelling", { kind: "percent", from: 0, to: 0.1 }, value, "metric", found);
+        return undefined;
+      } catch (error) {
+        return (error as Error).message;
+      }
+    };
+    expect(refused(0.1, 0.1)).toBeUndefined();
+    expect(refused(4, 4)).toBe("swelling must be from 0 % to 10 %, got 4: type 4 %");
+    expect(refused(4, "4")).toBe('swelling must be from 0 % to 10 %, got "4": type 4 %');
+    for (const [value, found] of [
+      [4, "400 %"],
+      [0.4, "40 %"],
+      [40, 40],
+      [-4, -4],
+    ])
+      expect(refused(value as number, found)).toMatch(/^swelling must be from 0 % to 10 %, got [^:]*$/);
+  });
   test("are told in the sheet's units", () => {
     expect(boundsText({ kind: "length", above: 25.4 }, "inch")).toBe("above 1 in");
     expect(boundsText({ kind: "ratio", from: 0, to: 0.5 }, "metric")).toBe("from 0 to 0.5");
     expect(boundsText({ kind: "angle", from: 0 }, "metric")).toBe("0° or more");
-    expect(boundsText({ kind: "percent", above: 0, below: 100 }, "metric")).toBe("above 0 % and below 100 %");
+    expect(boundsText({ kind: "percent", above: 0, below: 1 }, "metric")).toBe("above 0 % and below 100 %");
+    expect(boundsText({ kind: "percent", from: 0 }, "inch")).toBe("from 0 % to 100 %");
+    expect(boundsText({ kind: "percent", above: 0 }, "metric")).toBe("above 0 % and at most 100 %");
+    expect(boundsText({ kind: "percent" }, "metric")).toBe("at most 100 %");
+    expect(boundsText({ kind: "percent", from: -0.1, to: 0.07 }, "metric")).toBe("from -10 % to 7 %");
     expect(boundsText({ kind: "length", above: 0, to: 500 }, "metric")).toBe("above 0 mm and at most 500 mm");
     expect(boundsText({ kind: "temperature" }, "metric")).toBe("-273.15 °C or more");
     expect(boundsText({ kind: "temperature", above: 0 }, "metric")).toBe("above 0 °C");

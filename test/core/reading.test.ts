@@ -1,4 +1,4 @@
-import { percentText } from "../../src/core/grade";
+import { measure, percentText } from "../../src/core/grade";
 import { splitNumber } from "../../src/core/numbers";
 import { readSpan } from "../../src/core/span";
 import { convert } from "../../src/core/units";
@@ -74,4 +74,9 @@ test("the degrees of Rankine, Fahrenheit, Celsius and Kelvin", () => {
   expect(convert(0, "degC", "K")).toBeCloseTo(273.15, 9);
   expect(convert(212, "degF", "degC")).toBeCloseTo(100, 9);
   expect(convert(671.67, "degR", "degF")).toBeCloseTo(212, 9);
+});
+
+test("a percentage is shown in %, whatever the sheet's units", () => {
+  expect([0, 0.02, 0.0225, 0.07].map((x) => measure("percent", x, "metric"))).toEqual(["0 %", "2 %", "2.25 %", "7 %"]);
+  expect(measure("percent", 0.29, "inch")).toBe("29 %");
 });

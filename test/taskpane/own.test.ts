@@ -73,6 +73,19 @@ describe("columns", () => {
     expect(unitFault({ heading: "", key: "family", unit: "mm" })).toMatch(/takes no unit/);
   });
 
+  test("a percentage's column says whether it is in % or a ratio", () => {
+    const [grade, bare, per] = guessColumns(["Material", "Water absorption", "swelling saturated, %"]);
+    expect([grade!.key, bare!.key, per!.key]).toEqual(["grade", "waterSaturated", "swellingSaturated"]);
+    expect(unitFault(bare!)).toBe("water uptake saturated: say whether it is in % or a ratio");
+    for (const unit of ["%", "ratio"]) expect(unitFault({ ...bare!, unit })).toBeUndefined();
+    expect([per!.unit, unitFault(per!)]).toEqual(["%", undefined]);
+    const rows = [
+      ["Material", "swelling saturated, %"],
+      ["A", 2],
+    ];
+    expect(importRows(rows, [grade!, per!], "metric").headings).toEqual(["grade", "swelling saturated [%]"]);
+  });
+
   test("the grade's name is needed, and no property twice", () => {
     const column = (key: "grade" | "pvLimit") => ({ heading: key, key, unit: "" });
     expect(mappingFault([column("pvLimit")])).toMatch(/Set one column to grade/);

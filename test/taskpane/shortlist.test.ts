@@ -1,6 +1,6 @@
 import { libraryOf, rank, readGrades } from "../../src/core/grade";
 import type { Duty } from "../../src/core/grade";
-import { filterRanked, noFilter } from "../../src/taskpane/shortlist/filter";
+import { boundUnit, filterRanked, noFilter } from "../../src/taskpane/shortlist/filter";
 import { reasonsOf, verdictWords } from "../../src/taskpane/shortlist/words";
 
 const duty: Duty = { pressure: 2, speed: 0.1, temperature: { low: 20, high: 60 }, motion: "turning" };
@@ -54,6 +54,16 @@ test("a bound takes a unit, and a wrong one is told and filters nothing", () => 
   const wrong = filterRanked(ranked, { ...bound, bound: "200 mm" }, "rank", "metric");
   expect(wrong.fault).toMatch(/highest temperature must be in a unit/);
   expect(wrong.list).toHaveLength(ranked.length);
+});
+
+test("a bound on a percentage is in %, as the pane shows it, unless it says otherwise", () => {
+  const least = { ...noFilter, kind: "demo" as const, property: "swellingSaturated" as const, side: "most" as const };
+  for (const bound of ["0.22", "0.22 %", "0.0022 ratio"]) {
+    const passed = names(filterRanked(ranked, { ...least, bound }, "name", "metric").list);
+    expect(passed).toEqual(["Demo Fennel", "Demo Lovage", "Demo Medlar", "Demo Quince", "Demo Tansy"]);
+  }
+  expect(boundUnit("swellingSaturated", "inch")).toBe("%");
+  expect(boundUnit("pvLimit", "inch")).toBe("psi·ft/min");
 });
 
 test("sorts by name and by property, those without data last", () => {

@@ -24,19 +24,19 @@ export const landedCost = formula(
         from: 0,
         default: 0,
         optional: true,
-        text: "Import duty on the unit price, 8 for 8 %",
+        text: 'Import duty on the unit price: 0.04 or "4 %"',
       },
     },
     units: false,
     result: { kind: "money", symbol: "cl" },
-    working: ({ tooling }) => [`cl = c * (1 + a / 100) + cf / n${tooling > 0 ? " + ct / N" : ""}`],
+    working: ({ tooling }) => [`cl = c * (1 + a) + cf / n${tooling > 0 ? " + ct / N" : ""}`],
     source: { key: "practice", at: "landed cost" },
-    example: [2.4, 200, 900, 5000, 60, 4],
+    example: [2.4, 200, 900, 5000, 60, 0.04],
     see: ["PRICEAT", "RUNCOST", "QUOTES"],
   },
   ({ price, quantity, tooling, volume, freight, duty }) => {
     if (tooling > 0 && !volume)
       throw clash("volume", `volume is missing: tooling of ${tooling} is shared by the pieces planned`);
-    return price * (1 + duty / 100) + freight / quantity + (volume ? tooling / volume : 0);
+    return price * (1 + duty) + freight / quantity + (volume ? tooling / volume : 0);
   },
 );

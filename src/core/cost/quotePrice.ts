@@ -29,7 +29,7 @@ export function priceOf(quote: Quote, tableLabel: string | undefined, notes: Not
   (costs(freight) ? has : isRead)(quote, "orderQuantity", notes);
   (costs(tooling) ? has : isRead)(quote, "plannedVolume", notes);
   checkLabels(quote, tableLabel, notes);
-  if (duty !== undefined && duty > 0 && duty < 1) notes.remarks.push(`duty is ${duty} %: 4 % is written as 4`);
+  notes.remarks.push(...quote.remarks);
   const lot = lotOf(quote, notes);
   const unitPrice = price && !quote.faults.has("pricePer") ? price.amount / pricePer : undefined;
   const shown = { lot, unitPrice, label: labelOf(quote) ?? (price && tableLabel) };

@@ -23,7 +23,7 @@ const fields = {
   tooling: { heading: "tooling", kind: "amount", from: 0 },
   plannedVolume: { heading: "planned volume", kind: "count", above: 0 },
   freight: { heading: "freight per lot", kind: "amount", from: 0 },
-  duty: { heading: "duty %", kind: "percent", from: 0 },
+  duty: { heading: "duty", kind: "percent", from: 0 },
   leadTime: { heading: "lead time", kind: "days", from: 0 },
   wall: { heading: "wall", kind: "length", above: 0 },
   allowance: { heading: "life allowance", kind: "length", above: 0 },
@@ -38,7 +38,11 @@ const headings = new Headings<Field>(fields);
 export const headingOf = (field: Field): string => fields[field].heading;
 
 /** One quoted part in working units; a blank cell leaves its field out, and a cell that cannot be read is a fault. */
-export type Quote = ValuesOf<typeof fields, { amount: Money }> & { readonly faults: ReadonlyMap<Field, BushError> };
+export type Quote = ValuesOf<typeof fields, { amount: Money }> & {
+  readonly faults: ReadonlyMap<Field, BushError>;
+  /** What looks like a slip and was read as it stands. */
+  readonly remarks: readonly string[];
+};
 
 export interface QuoteTable {
   readonly quotes: readonly Quote[];
@@ -55,7 +59,7 @@ function readQuotes(cells: Cell[][], system: System, name: string): QuoteTable {
   const lacking = required.filter((field) => !columns.some(({ key }) => key === field)).map(headingOf);
   if (lacking.length > 0) throw clash(name, `${name} has no column ${orList(lacking.map((word) => `"${word}"`))}`);
   if (rows.length === 0) throw clash(name, `${name} holds no row below its headings`);
-  return { quotes: rows.map(({ values, faults }) => ({ ...values, faults })), unknownColumns };
+  return { quotes: rows.map(({ values, faults, remarks }) => ({ ...values, faults, remarks })), unknownColumns };
 }
 
 /** A heading's unit, checked before any row is read; "pieces" says nothing more than a count does. */
@@ -66,7 +70,9 @@ function headingUnit({ heading, kind }: Entry, unit: string): string | undefined
   return unit;
 }
 
-const optionalHeadings = names.filter((field) => !required.includes(field)).map(headingOf);
+const optionalHeadings = names
+  .filter((field) => !required.includes(field))
+  .map((field) => (fields[field].kind === "percent" ? `${headingOf(field)} %` : headingOf(field)));
 
 export const quotesArg = {
   kind: "table",

@@ -119,7 +119,7 @@ export const fitTable = formula(
       }
       const rise = temperature - assemblyTemperature;
       const result = fitState(assembly, {
-        bush: expansion * rise + swollen / 100,
+        bush: expansion * rise + swollen,
         housing: housing.expansion * rise,
         shaft: shaft.expansion * rise,
       });

@@ -25,10 +25,11 @@ export const runClearance = formula(
       swelling: {
         kind: "percent",
         symbol: "s",
-        above: -100,
+        from: -0.1,
+        to: 0.1,
         default: 0,
         optional: true,
-        text: "Linear swelling of the bush by moisture since pressing",
+        text: 'Linear swelling of the bush by moisture since pressing: 0.005 or "0.5 %"',
       },
       reference: {
         kind: "temperature",
@@ -41,7 +42,7 @@ export const runClearance = formula(
     units: true,
     result: { kind: "length", symbol: "C" },
     working: [
-      "ε = αb * (T - T0) + s / 100",
+      "ε = αb * (T - T0) + s",
       "δ = δ0 + D * (ε - αh * (T - T0))",
       "Δd = d * ε - κ * (max(0, δ) - max(0, δ0))",
       "C = C0 + Δd - (d - C0) * αs * (T - T0)",
@@ -55,7 +56,7 @@ export const runClearance = formula(
       { key: "shigley", at: "press and shrink fits" },
       { key: "own", at: "superposition of free strain and press fit" },
     ],
-    example: [0.04, 20, 23, 0.05, 1.03, 80, 0.00009, 0.0000236, 0.0000117, 0.5],
+    example: [0.04, 20, 23, 0.05, 1.03, 80, 0.00009, 0.0000236, 0.0000117, 0.005],
     see: ["CLOSEIN", "FITTABLE"],
   },
   (given) => {
@@ -68,7 +69,7 @@ export const runClearance = formula(
       outside: given.outside,
       interference: given.interference,
       closeIn: given.closein,
-      bushStrain: given.bushexpansion * rise + given.swelling / 100,
+      bushStrain: given.bushexpansion * rise + given.swelling,
       housingStrain: given.housingexpansion * rise,
       shaftStrain: given.shaftexpansion * rise,
     }).clearance;

@@ -45,7 +45,7 @@ export const gradeProperty = formula(
   {
     id: "GRADE",
     family: "Grades, limits, verdicts",
-    text: "One property of a grade, in the unit of that property; a curve, a rating or a list as text",
+    text: "One property of a grade, in the unit of that property; a percentage as a ratio; a curve, a rating or a list as text",
     args: {
       grade: gradeArg,
       property: { kind: "text", text: 'Heading of the property: "PV limit"; case, spaces and hyphens do not count' },

@@ -259,8 +259,8 @@ export const propertyList = {
     also: ["water uptake at 50 % humidity"],
     kind: "percent",
     from: 0,
-    to: 50,
-    plausible: [0, 5],
+    to: 0.5,
+    plausible: [0, 0.05],
     group: "moisture",
     text: "Water uptake at equilibrium in air of 50 % relative humidity, by mass",
     method: "ISO 62, ASTM D570",
@@ -270,8 +270,8 @@ export const propertyList = {
     also: ["saturated water uptake"],
     kind: "percent",
     from: 0,
-    to: 50,
-    plausible: [0, 12],
+    to: 0.5,
+    plausible: [0, 0.12],
     group: "moisture",
     text: "Water uptake at saturation in water, by mass",
     method: "ISO 62, ASTM D570",
@@ -281,8 +281,8 @@ export const propertyList = {
     also: [],
     kind: "percent",
     from: 0,
-    to: 20,
-    plausible: [0, 1.5],
+    to: 0.1,
+    plausible: [0, 0.015],
     group: "moisture",
     text: "Linear growth at equilibrium in air of 50 % relative humidity",
   },
@@ -291,8 +291,8 @@ export const propertyList = {
     also: ["saturated swelling"],
     kind: "percent",
     from: 0,
-    to: 20,
-    plausible: [0, 4],
+    to: 0.1,
+    plausible: [0, 0.04],
     group: "moisture",
     text: "Linear growth at saturation in water",
   },
@@ -438,10 +438,10 @@ export function propertyNamed(heading: string): Property | undefined {
   return key && property(key);
 }
 
-/** "PV limit [MPa·m/s]", "PV at temperature [°C: MPa·m/s]". */
+/** "PV limit [MPa·m/s]", "PV at temperature [°C: MPa·m/s]", "swelling saturated [ratio]". */
 export function headingOf(p: Property, system: System): string {
   const kind = kindOf(p);
-  const unit = kind ? kinds[kind][system] : "";
+  const unit = kind === "percent" ? "ratio" : kind ? kinds[kind][system] : "";
   if (unit === "") return p.heading;
   return `${p.heading} [${p.kind === "curve" ? `${kinds.temperature[system]}: ` : ""}${unit}]`;
 }

@@ -13,6 +13,8 @@ export interface GradeTable {
   readonly grades: readonly Grade[];
   readonly unknownColumns: readonly string[];
   readonly faults: readonly RowFault[];
+  /** What looks like a slip and was read as it stands. */
+  readonly remarks: readonly string[];
 }
 /** A fault and its row, counted in the range. */
 export type RowFault = BushError & { readonly row: number };
@@ -33,8 +35,9 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
     throw clash(name, `${name} must have a heading row with a column "grade"`);
   const grades: Grade[] = [];
   const faults: RowFault[] = [];
+  const remarks: string[] = [];
   const seen = new Map<string, number>();
-  for (const { number, values: all, faults: inRow, extra } of rows) {
+  for (const { number, values: all, faults: inRow, remarks: inPart, extra } of rows) {
     try {
       for (const fault of inRow.values()) throw fault;
       // every row of a user's table is an own grade, whatever its kind column says
@@ -45,6 +48,7 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
       if (before !== undefined) throw clash("grade", `grade "${grade}" stands in row ${before} already`);
       seen.set(gradeKey(grade), number);
       grades.push({ name: grade, kind: "own", values, origins: {}, extra });
+      remarks.push(...inPart.map((remark) => `${name} row ${number}: ${remark}`));
     } catch (error) {
       if (!(error instanceof BushError)) throw error;
       const told =
@@ -52,7 +56,7 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
       faults.push(Object.assign(told, { row: number }));
     }
   }
-  return { grades, unknownColumns, faults };
+  return { grades, unknownColumns, faults, remarks };
 }
 
 /** The one word "demo" in place of a table. */

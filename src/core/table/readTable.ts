@@ -6,7 +6,7 @@ import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import type { Entry, EntryList, Headings, OwnReader, ValuesOf } from "./entry";
 import { splitHeading } from "./heading";
-import { readValue } from "./readValue";
+import { percentRemark, readValue } from "./readValue";
 
 export interface Column<K extends string = string> {
   /** Place in the row, from 0. */
@@ -25,6 +25,8 @@ export interface Row<L extends EntryList, S = object> {
   readonly values: ValuesOf<L, S>;
   /** What could not be read, by entry. */
   readonly faults: ReadonlyMap<keyof L & string, BushError>;
+  /** What looks like a slip and was read as it stands. */
+  readonly remarks: readonly string[];
   /** Columns that name no entry: heading and text. */
   readonly extra: readonly (readonly [heading: string, text: string])[];
 }
@@ -115,6 +117,7 @@ export function columnsOf<L extends EntryList>(
 }
 
 const noFaults: ReadonlyMap<never, BushError> = new Map<never, BushError>();
+const noRemarks: readonly string[] = [];
 
 function readRow<L extends EntryList, S>(
   row: readonly Cell[],
@@ -124,6 +127,7 @@ function readRow<L extends EntryList, S>(
 ): Row<L, S> {
   const values: Record<string, unknown> = {};
   const extra: [string, string][] = [];
+  let remarks = noRemarks;
   let faults: Map<keyof L & string, BushError> | undefined;
   for (const { index, heading, key, unit } of columns) {
     const cell = row[index] ?? null;
@@ -134,13 +138,16 @@ function readRow<L extends EntryList, S>(
     }
     try {
       const value = readFilled(list[key]!, cell, unit, system, own);
-      if (value !== undefined) values[key] = value;
+      if (value === undefined) continue;
+      values[key] = value;
+      const remark = percentRemark(list[key]!, cell, unit);
+      if (remark !== undefined) remarks = [...remarks, remark];
     } catch (error) {
       if (!(error instanceof BushError)) throw error;
       (faults ??= new Map()).set(key, error);
     }
   }
-  return { number, values: values as ValuesOf<L, S>, faults: faults ?? noFaults, extra };
+  return { number, values: values as ValuesOf<L, S>, faults: faults ?? noFaults, remarks, extra };
 }
 
 /** Nothing where the cell is a blank after all: "no data", or a 0 where 0 is no value. */

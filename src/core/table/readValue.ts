@@ -1,6 +1,7 @@
 import { Band, splitEnds, splitTolerance } from "../band";
 import { checkDomain } from "../domain";
-import { BushError, mustBe, orList } from "../errors";
+import { BushError, clash, mustBe, orList, show } from "../errors";
+import type { Cell } from "../formula";
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { splitNumber } from "../numbers";
@@ -16,11 +17,33 @@ export function readIn(
   unit: string | undefined,
   system: System,
 ): number {
-  if (unit === undefined)
+  if (unit === undefined) {
+    if (kind === "percent" && plainNumber(cell)) throw eitherWay(name, cell);
     return typeof cell === "number" ? toWorking(kind, cell, system) : readQuantity(name, kind, cell, system);
-  const found = typeof cell === "number" ? { value: cell, rest: "" } : splitNumber(cell.trim());
-  if (found?.rest !== "") return readQuantity(name, kind, cell as string, system);
-  return fromUnit(name, kind, found.value, unit);
+  }
+  const plain = plainNumber(cell);
+  return plain === undefined ? readQuantity(name, kind, cell as string, system) : fromUnit(name, kind, plain, unit);
+}
+
+/** The number in a cell that names no unit of its own. */
+function plainNumber(cell: number | string): number | undefined {
+  if (typeof cell === "number") return cell;
+  const found = splitNumber(cell.trim());
+  return found?.rest === "" ? found.value : undefined;
+}
+
+/** Nothing tells 0.04 as a ratio from 0.04 %; only 0 is the same in both. */
+const eitherWay = (name: string, cell: number | string): BushError =>
+  clash(name, `${name} ${show(cell)} could be % or a ratio: put [%] or [ratio] in the heading`);
+
+const doubtful = 0.3;
+/** What to say of a plain number under a heading in % that is so small that a ratio may be meant. */
+export function percentRemark({ heading, kind }: Entry, cell: Cell, unit: string | undefined): string | undefined {
+  if (kind !== "percent" || unit !== "%" || (typeof cell !== "number" && typeof cell !== "string")) return undefined;
+  const plain = plainNumber(cell);
+  if (plain === undefined || plain <= 0 || plain >= doubtful) return undefined;
+  const meant = Number((plain * 100).toPrecision(10));
+  return `${heading} is ${plain} %: ${meant} % is written as ${meant}`;
 }
 
 /** What a filled cell says under its heading, in working units; throws what is wrong with it. */

@@ -102,8 +102,9 @@ const tidyUnit = (unit: string): string => unit.replace(/(?<=[A-Za-z²³2-3])\s?
 
 /** Why a unit does not suit the property that a column is mapped to. */
 export function unitFault({ key, unit }: Mapped): string | undefined {
-  if (key === "" || unit.trim() === "") return undefined;
+  if (key === "") return undefined;
   const p = property(key);
+  if (unit.trim() === "") return p.kind === "percent" ? `${p.heading}: say whether it is in % or a ratio` : undefined;
   const kind = kindOf(p);
   if (!kind) return `${p.heading} takes no unit`;
   try {

@@ -1,15 +1,13 @@
 import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { memo, useDeferredValue, useMemo, useState } from "react";
-import { kindText, property, rank, standingCautions } from "../../core/grade";
+import { kindText, rank, standingCautions } from "../../core/grade";
 import type { Duty, GradeKind, Library, PropertyKey, Ranked } from "../../core/grade";
 import type { System } from "../../core/kinds";
-import { kinds } from "../../core/kinds";
-import { kindOf } from "../../core/grade";
 import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { counted } from "../parts/words";
-import { filterRanked, noFilter, numberProperties } from "./filter";
+import { boundUnit, filterRanked, noFilter, numberProperties } from "./filter";
 import type { Filter, Order } from "./filter";
 import { GradeSheet } from "./GradeSheet";
 import { UseBar } from "./UseBar";
@@ -221,7 +219,7 @@ function Filters({ filter, setFilter, order, setOrder, system }: FilterProps) {
   const s = useShared();
   const own = useStyles();
   const set = (part: Partial<Filter>) => setFilter({ ...filter, ...part });
-  const unit = filter.property ? kinds[kindOf(property(filter.property))!][system] : "";
+  const unit = filter.property ? boundUnit(filter.property, system) : "";
   return (
     <div className={own.filters} role="search" aria-label="Sort and filter">
       <TextBox

@@ -1,8 +1,9 @@
 import { BushError } from "../../core/errors";
 import { kindOf, kindText, properties, property } from "../../core/grade";
 import type { GradeKind, PropertyKey, Ranked } from "../../core/grade";
+import { readIn } from "../../core/grade/readIn";
+import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
-import { readQuantity } from "../../core/units";
 
 export interface Filter {
   readonly text: string;
@@ -43,11 +44,17 @@ export function filterRanked(ranked: readonly Ranked[], filter: Filter, order: O
   return { list: sorted(list, order) };
 }
 
+/** The unit of a bound that names none: the one in which the pane shows the property. */
+export function boundUnit(key: PropertyKey, system: System): string {
+  const kind = kindOf(property(key))!;
+  return kind === "percent" ? "%" : kinds[kind][system];
+}
+
 function boundOf({ property: key, bound }: Filter, system: System): number | undefined | BushError {
   if (key === "" || bound.trim() === "") return undefined;
   const p = property(key);
   try {
-    return readQuantity(p.heading, kindOf(p)!, bound, system);
+    return readIn(p.heading, kindOf(p)!, bound, boundUnit(key, system) || undefined, system);
   } catch (error) {
     if (error instanceof BushError) return error;
     throw error;

@@ -60,7 +60,7 @@ export const lessons: readonly Lesson[] = [
   lesson(
     runClearance,
     "What clearance is left in the roof vent's pivot at 80 °C?",
-    [0.06, 20, 23, 0.05, 1.03, 80, 0.00009, 0.0000236, 0.0000117, 0.5],
+    [0.06, 20, 23, 0.05, 1.03, 80, 0.00009, 0.0000236, 0.0000117, 0.005],
   ),
   lesson(wearDepth, "How deep is the bush worn after 50 km?", [2e-6, 0.6, 50]),
   lesson(wearLife, "After how many hours are 0.2 mm worn off?", [2e-6, 0.6, 0.0942, 0.2]),

@@ -17,12 +17,12 @@ const headings: readonly { readonly heading: string; readonly width: number }[] 
   { heading: "PV limit [psi*ft/min]", width: 13 },
   { heading: "lowest temperature [°C]", width: 14 },
   { heading: "highest temperature [°C]", width: 14 },
-  { heading: "swelling saturated", width: 13 },
+  { heading: "swelling saturated [ratio]", width: 13 },
   { heading: "notes", width: 48 },
 ];
 
 const rows: readonly (readonly Scalar[])[] = [
-  ["Own loft mix", "acetal (POM), oil filled", 60, 30, 1.2, 0.8, 2.5, 4000, -40, 80, 0.3, "invented for the demo"],
+  ["Own loft mix", "acetal (POM), oil filled", 60, 30, 1.2, 0.8, 2.5, 4000, -40, 80, 0.003, "invented for the demo"],
   [
     "Own gutter mix",
     "polyethylene (UHMWPE), glass beads",
@@ -34,7 +34,7 @@ const rows: readonly (readonly Scalar[])[] = [
     2600,
     -100,
     70,
-    0.02,
+    0.0002,
     "invented for the demo",
   ],
   [
@@ -48,12 +48,13 @@ const rows: readonly (readonly Scalar[])[] = [
     9500,
     -40,
     180,
-    0.02,
+    0.0002,
     "invented for the demo",
   ],
 ];
 
 const lastColumn = columnName(headings.length - 1);
+const swelling = columnName(headings.findIndex(({ heading }) => heading.startsWith("swelling")));
 const lastRow = headingRow + rows.length + spareRows;
 const range = (top: number): string => `A${top}:${lastColumn}${lastRow}`;
 
@@ -88,6 +89,7 @@ export const grades: BookSheet = {
   },
   areas: [
     { range: range(headingRow + 1), look: "input" },
+    { range: `${swelling}${headingRow + 1}:${swelling}${lastRow}`, look: "input", format: "0.00 %" },
     { range: `A${headingRow + 1}:B${lastRow}`, look: "words" },
     { range: `${lastColumn}${headingRow + 1}:${lastColumn}${lastRow}`, look: "words" },
   ],

@@ -26,7 +26,11 @@ describe("columns of a quote table", () => {
       expect(quoteWith({ [name]: 0 }).notes).toBe(quoteWith({ [name]: null }).notes);
     },
   );
-  test.each(["least order", "tooling", "freight per lot", "duty %", "lead time"])("%s: zero or more", (name) => {
+  test("a duty: from nothing to all of the price", () => {
+    for (const duty of [-0.5, 101]) expect(quoteWith({ "duty %": duty }).notes).toContain("duty must be from 0 %");
+    for (const duty of [0, 0.5, 100]) expect(quoteWith({ "duty %": duty }).rank).toBe(1);
+  });
+  test.each(["least order", "tooling", "freight per lot", "lead time"])("%s: zero or more", (name) => {
     const more = { "order quantity": 10, "planned volume": 10 };
     expect(quoteWith({ ...more, [name]: -0.5 }).notes).toContain(`${name} must be 0`);
     for (const value of [0, 0.5]) expect(quoteWith({ ...more, [name]: value }).rank).toBe(1);
@@ -41,9 +45,9 @@ describe("columns of a quote table", () => {
     expect(quoteWith({ "freight per lot": 0.5 }).notes).toContain("no data, order quantity");
     expect(quoteWith({ tooling: 0, "freight per lot": 0 }).rank).toBe(1);
   });
-  test("a duty between 0 and 1 % is probably a fraction", () => {
-    const remarkOn = (duty: number) => quoteWith({ "duty %": duty }).notes.includes("is written as 4");
-    expect([0, 0.04, 0.99, 1, 1.5, 4].map(remarkOn)).toEqual([false, true, true, false, false, false]);
+  test("a duty between 0 and 0.3 % is probably a ratio", () => {
+    const remarkOn = (duty: number) => quoteWith({ "duty %": duty }).notes.includes("is written as");
+    expect([0, 0.04, 0.299, 0.3, 1, 4].map(remarkOn)).toEqual([false, true, true, false, false, false]);
   });
   test("prices beyond all numbers, either way, are out of range", () => {
     for (const [price, per] of [

@@ -7,7 +7,17 @@ const first = (f: Parameters<typeof answer>[0], given: unknown[]) => answer(f, g
 
 describe("LANDED", () => {
   test("by hand: 2.40 with 4 % duty, freight 60 over 200, tooling 900 over 5000", () => {
-    expect(first(landedCost, [2.4, 200, 900, 5000, 60, 4])).toBeCloseTo(2.496 + 0.3 + 0.18, 12);
+    for (const duty of [0.04, "4 %", "0.04"])
+      expect(first(landedCost, [2.4, 200, 900, 5000, 60, duty])).toBeCloseTo(2.496 + 0.3 + 0.18, 12);
+  });
+  test("a duty typed in per cent is refused, and what to type is said", () => {
+    const message = "duty must be from 0 % to 100 %, got 4: type 4 %";
+    expect(first(landedCost, [2.4, 200, 900, 5000, 60, 4])).toEqual({ code: "#VALUE!", message });
+    expect(answer(landedCost, [[[2.4], [2.4]], 200, null, null, null, [[4], [0.5]]], host)).toEqual([
+      [{ code: "#VALUE!", message }],
+      [2.4 * 1.5],
+    ]);
+    expect(() => landedCost({ price: 2.4, quantity: 200, duty: 4 })).toThrow(message);
   });
   test("price alone is the landed cost, whatever the lot", () => {
     expect(first(landedCost, [2.4, 200])).toBe(2.4);

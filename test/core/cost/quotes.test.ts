@@ -38,7 +38,7 @@ const one = (columns: Record<string, unknown>) => {
 describe("ranking", () => {
   test("cost per 1000 h is the landed cost over the life by the grade's high wear rate", () => {
     const row = one({ "price per": 10, tooling: 500, "planned volume": 1000, "freight per lot": 20, "duty %": 5 });
-    const landed = landedCost({ price: 0.2, quantity: 100, tooling: 500, volume: 1000, freight: 20, duty: 5 });
+    const landed = landedCost({ price: 0.2, quantity: 100, tooling: 500, volume: 1000, freight: 20, duty: 0.05 });
     const life = wearLife({ wearrate: 1.5e-6, pressure: 0.6, speed: 0.1, allowance: 0.2 });
     expect(row).toMatchObject({ rank: 1, lot: 100, "unit price": 0.2, "landed cost": landed, "shortest life": life });
     expect(row["cost per 1000 h"]).toBe(runCost({ landed, life }));
@@ -237,9 +237,25 @@ describe("units, order quantity, money", () => {
       /never converted/,
     );
   });
-  test("a duty below 1 % may be a percent cell", () => {
-    expect(one({ "duty %": 0.04 }).notes).toBe("duty is 0.04 %: 4 % is written as 4");
-    expect(one({ "duty %": "4 %" })).toMatchObject({ "landed cost": 2.08, notes: "" });
+  test("a duty is in % where its heading says so, and a small one may be a percent cell", () => {
+    for (const name of ["duty %", "duty [%]", "Duty (%)"]) {
+      expect(one({ [name]: 4 })).toMatchObject({ "landed cost": 2.08, notes: "" });
+      expect(one({ [name]: "4 %" })).toMatchObject({ "landed cost": 2.08, notes: "" });
+      expect(one({ [name]: "0.2 %" })).toMatchObject({ "landed cost": 2.004, notes: "" });
+      expect(one({ [name]: 0.04 }).notes).toBe("duty is 0.04 %: 4 % is written as 4");
+      expect(one({ [name]: "0.04" }).notes).toBe("duty is 0.04 %: 4 % is written as 4");
+    }
+  });
+  test("a duty is a ratio where its heading says so; where it says nothing, a plain number could be either", () => {
+    for (const name of ["duty [ratio]", "duty (1)"]) expect(one({ [name]: 0.04 })["landed cost"]).toBe(2.08);
+    expect(one({ "duty [ratio]": 4 }).notes).toBe("duty must be from 0 % to 100 %, got 4: type 4 %");
+    for (const found of [0.04, 4])
+      expect(one({ duty: found })).toMatchObject({
+        rank: "not ranked",
+        notes: `duty ${found} could be % or a ratio: put [%] or [ratio] in the heading`,
+      });
+    expect(one({ duty: 0 })["landed cost"]).toBe(2);
+    expect(one({ duty: "4 %" })["landed cost"]).toBe(2.08);
   });
 });
 

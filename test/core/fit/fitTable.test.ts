@@ -118,7 +118,7 @@ describe("laws", () => {
   });
   test("RUNCLEARANCE falls with swelling while the housing holds the bush", () => {
     let last = Infinity;
-    for (const swelling of [0, 0.2, 0.6, 1, 2, 3]) {
+    for (const swelling of [0, 0.002, 0.006, 0.01, 0.02, 0.03]) {
       const now = runClearance({
         clearance: 0.06,
         bore: 20,
@@ -134,6 +134,16 @@ describe("laws", () => {
       expect(now).toBeLessThan(last);
       last = now;
     }
+  });
+  test("RUNCLEARANCE takes swelling as a ratio or as text in %, and says what to type for a number in %", () => {
+    const swollenBy = (swelling: unknown) =>
+      answer(runClearance, [0.06, 20, 23, 0.03, 1.04, 20, 8.5e-5, 1.2e-5, 1.2e-5, swelling], host)[0]![0];
+    expect(swollenBy("0.5 %")).toBe(swollenBy(0.005));
+    expect(swollenBy(0.005)).toBeLessThan(swollenBy(0) as number);
+    expect(swollenBy(2)).toEqual({
+      code: "#VALUE!",
+      message: "swelling must be from -10 % to 10 %, got 2: type 2 %",
+    });
   });
   test("a loose bush that warms keeps its bore's growth until it touches the housing", () => {
     const at = (temperature: number) =>

@@ -13,7 +13,7 @@ const full: Values = {
   highestTemperature: 90,
   shortTermTemperature: 120,
   wearHigh: 2e-6,
-  swellingSaturated: 1,
+  swellingSaturated: 0.01,
   poisson: 0.4,
 };
 const grade = (values: Values): Grade => ({ name: "T", kind: "own", values, origins: {}, extra: [] });

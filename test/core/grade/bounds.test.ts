@@ -74,7 +74,7 @@ describe("a limit holds at itself and to a rounding", () => {
       expect(verdictOf(wears, { wear: { hours, allowance: 0.5 } }, "wear")).toBe(word);
   });
   test("moisture: a clearance used up exactly binds", () => {
-    const swells = grade({ swellingSaturated: 2, poisson: 0.4 });
+    const swells = grade({ swellingSaturated: 0.02, poisson: 0.4 });
     const closeIn = boreCloseIn(20, 23, 0.4, 0.02);
     for (const [clearance, word] of [
       [closeIn, "fails"],
@@ -144,10 +144,11 @@ describe("cautions", () => {
     const wet = (swellingSaturated: number | undefined, motion: Duty["motion"] = "turning") =>
       cautions(grade({ swellingSaturated }), { wet: true, motion });
     expect(wet(0)).not.toMatch(/Swells|No data on swelling/);
-    expect(wet(0.5)).toContain("Swells by 0.5 %");
+    expect(wet(0.005)).toContain("Swells by 0.5 % when saturated");
+    expect(wet(0.07)).toContain("Swells by 7 % when saturated");
     expect(wet(undefined)).toContain("No data on swelling saturated");
     expect([wet(0), wet(0, "static")].map((text) => text.includes("PV limits are for dry"))).toEqual([true, false]);
-    expect(cautions(grade({ swellingSaturated: 2 }))).not.toContain("Swells");
+    expect(cautions(grade({ swellingSaturated: 0.02 }))).not.toContain("Swells");
   });
   test("shafts: one among those suited, and what a soft one suffers", () => {
     const shafts = ["hardened steel", "Soft steel"];

@@ -38,6 +38,9 @@ test("a heading and its unit", () => {
   expect(splitHeading("conductivity (W/(m·K))")).toEqual({ name: "conductivity", unit: "W/(m·K)" });
   expect(splitHeading("Poisson's ratio [-]")).toEqual({ name: "Poisson's ratio" });
   expect(splitHeading("density")).toEqual({ name: "density" });
+  expect(splitHeading("duty %")).toEqual({ name: "duty", unit: "%" });
+  expect(splitHeading("swelling at 50 % RH")).toEqual({ name: "swelling at 50 % RH" });
+  expect(splitHeading("swelling at 50 % RH [1]")).toEqual({ name: "swelling at 50 % RH", unit: "ratio" });
 });
 
 test("an unknown property suggests", () => {

@@ -297,3 +297,87 @@ test.each(["metric", "inch"])("the library as GRADES spills it in %s units can i
     }),
   );
 });
+
+describe("percentages", () => {
+  const swelling = (heading: string, cell: Cell) =>
+    parseGrades(
+      [
+        ["grade", heading],
+        ["A", cell],
+      ],
+      "metric",
+      "grades",
+    );
+  const value = (heading: string, cell: Cell) => swelling(heading, cell).grades[0]?.values.swellingSaturated;
+  test("under a heading in % plain numbers are per cent", () => {
+    for (const heading of ["swelling saturated [%]", "swelling saturated %", "Swelling saturated (%)"])
+      for (const cell of [2, "2", "2 %"]) expect(value(heading, cell)).toBeCloseTo(0.02, 15);
+    expect(value("swelling at 50 % RH", "2 %")).toBeUndefined();
+    expect(
+      parseGrades(
+        [
+          ["grade", "swelling at 50 % RH [%]"],
+          ["A", 2],
+        ],
+        "metric",
+        "grades",
+      ).grades[0]!.values,
+    ).toEqual({
+      swelling50: 0.02,
+    });
+  });
+  test("under a heading as a ratio they are ratios", () => {
+    for (const heading of ["swelling saturated [ratio]", "swelling saturated (1)", "swelling saturated [ 1 ]"])
+      for (const cell of [0.02, "0.02", "2 %"]) expect(value(heading, cell)).toBeCloseTo(0.02, 15);
+  });
+  test("under a heading that does not say, a plain number is refused: it could be either; 0 is the same in both", () => {
+    for (const cell of [2, 0.02, "2"])
+      expect(swelling("swelling saturated", cell).faults[0]!.message).toBe(
+        `grades row 2: swelling saturated ${JSON.stringify(cell)} could be % or a ratio: put [%] or [ratio] in the heading`,
+      );
+    expect(value("swelling saturated", "2 %")).toBeCloseTo(0.02, 15);
+    expect(value("swelling saturated", 0)).toBe(0);
+  });
+  test("what is not possible is refused, with what to type", () => {
+    expect(swelling("swelling saturated [ratio]", 2).faults[0]!.message).toBe(
+      "grades row 2: swelling saturated must be from 0 % to 10 %, got 2: type 2 %",
+    );
+    expect(swelling("swelling saturated [%]", 20).faults[0]!.message).toBe(
+      "grades row 2: swelling saturated must be from 0 % to 10 %, got 20",
+    );
+    expect(swelling("swelling saturated [mm]", 2).faults[0]!.message).toBe(
+      'grades row 2: swelling saturated must be in % or as a ratio, got "mm"',
+    );
+    expect(swelling("swelling saturated", "much").faults[0]!.message).toBe(
+      'grades row 2: swelling saturated must be a number or text like "4 %", got "much"',
+    );
+  });
+  test("a plain number under 0.3 in a column of % is read, and noted with its row", () => {
+    const { grades, faults, remarks } = parseGrades(
+      [
+        ["grade", "swelling saturated [%]", "water uptake saturated [ratio]"],
+        ["A", 0.02, 0.1],
+        ["B", "0.02 %", null],
+        ["C", 0.3, null],
+        ["D", "0.1", null],
+        ["E", 0, null],
+      ],
+      "metric",
+      "grades",
+    );
+    expect([grades.length, faults]).toEqual([5, []]);
+    expect(remarks).toEqual([
+      "grades row 2: swelling saturated is 0.02 %: 2 % is written as 2",
+      "grades row 5: swelling saturated is 0.1 %: 10 % is written as 10",
+    ]);
+    expect(grades[0]!.values.swellingSaturated).toBeCloseTo(0.0002, 15);
+  });
+  test("GRADE and GRADES answer ratios, and the heading says so", () => {
+    expect(one(gradeProperty, "Demo Sorrel", "swelling saturated")).toBe(0.02);
+    expect(one(gradeProperty, "POM", "water uptake saturated", null, "inch")).toBeCloseTo(0.007, 15);
+    for (const units of ["metric", "inch"]) {
+      const [heading] = call(gradeTable, [["swelling saturated", "water uptake at 50 % RH"]], null, units);
+      expect(heading!.slice(2)).toEqual(["swelling saturated [ratio]", "water uptake at 50 % RH [ratio]"]);
+    }
+  });
+});

@@ -231,7 +231,7 @@ const pressing: readonly Part[] = [
             bushexpansion: 9e-5,
             housingexpansion: 2.36e-5,
             shaftexpansion: 0,
-            swelling: 0.6,
+            swelling: 0.006,
           }),
       },
     ];

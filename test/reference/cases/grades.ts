@@ -122,7 +122,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     unit,
     expected,
     within: 1e-12,
-    compute: () => number(call(gradeProperty, [grade, property], system)),
+    compute: () => number(call(gradeProperty, [grade, property], system)) * (unit === "%" ? 100 : 1),
   })),
   ...printedMetric.map(([grade, property, expected, within, unit]): ReferenceCase => ({
     family,

@@ -165,7 +165,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "",
     expected: ledger,
     within: 1e-12,
-    compute: () => landedCost({ price: 2.4, quantity: 200, tooling: 900, volume: 5000, freight: 60, duty: 4 }),
+    compute: () => landedCost({ price: 2.4, quantity: 200, tooling: 900, volume: 5000, freight: 60, duty: 0.04 }),
   },
   {
     family,
