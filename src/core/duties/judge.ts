@@ -33,8 +33,8 @@ export function dataLabel(grade: Grade, checks: readonly Check[]): Label | "" {
 
 /** Criteria that optional fields would ask and that were left open: what fits says nothing of them. */
 export function notAsked(checks: readonly Check[], { part, corners }: NamedDuty): readonly Criterion[] {
-  const [{ given, isMoving, steps }] = corners as [Duty];
-  const motion = isMoving ? steps[0]!.motion : "static";
+  const [{ given, steps }] = corners as [Duty];
+  const motion = steps.find((step) => step.motion !== "static")?.motion ?? "static";
   return optional.filter(
     ({ id, askedBy }) =>
       askedBy!.every((key) => given[key] === undefined) &&

@@ -46,15 +46,15 @@ export class NamedDuty {
 
   private at(givenOf: (step: StepValues) => Given): Duty {
     const { part } = this;
-    const first = givenOf(this.steps[0]!);
-    checkWhole(first);
+    const given = this.steps.map(givenOf);
+    const [first] = given as [Given];
     let { low, high } = first.temperature!;
-    const steps = this.steps.map((step, i) => {
-      const given = i === 0 ? first : givenOf(step);
-      low = Math.min(low, given.temperature!.low);
-      high = Math.max(high, given.temperature!.high);
-      return stepOf(part, step.motion, given);
-    });
+    for (const { temperature } of given) {
+      low = Math.min(low, temperature!.low);
+      high = Math.max(high, temperature!.high);
+    }
+    checkWhole(first, { low, high });
+    const steps = this.steps.map(({ motion }, i) => stepOf(part, motion, given[i]!));
     return dutyOf(part, steps, { low, high }, first, restPressure(part, first));
   }
 }

@@ -2,7 +2,7 @@ import { BushError, clash } from "../errors";
 import type { Cell, TableArg } from "../formula";
 import { readZone } from "../fit/zone";
 import type { System } from "../kinds";
-import { readTable } from "../table/readTable";
+import { placeOf, readTable } from "../table/readTable";
 import type { Row, Table } from "../table/readTable";
 import type { OwnReader } from "../table/entry";
 import { fieldHeadings, fields } from "./fields";
@@ -46,7 +46,9 @@ export function readDuties(cells: Cell[][], system: System, name: string): DutyT
     const [first] = rows as [DutyRow];
     const given = first.values.duty ?? "";
     const at = (error: BushError, { number }: DutyRow) =>
-      error.code === "passed" ? error : new BushError(error.code, name, `${name} row ${number}: ${error.message}`);
+      error.code === "passed"
+        ? error
+        : new BushError(error.code, name, `${placeOf(name, number, table)}: ${error.message}`);
     const line = { number: first.number, name: given };
     for (const row of rows) for (const fault of row.faults.values()) return { ...line, duty: at(fault, row) };
     try {
@@ -75,7 +77,7 @@ function groupsOf(rows: readonly DutyRow[], hasNames: boolean): DutyRow[][] {
       hasNames &&
       last !== undefined &&
       last.number === row.number - 1 &&
-      (name === undefined || name === group![0]!.values.duty);
+      (name === undefined || name.toLowerCase() === group![0]!.values.duty?.toLowerCase());
     if (isStep && !row.faults.has("duty")) group!.push(row);
     else groups.push([row]);
   }

@@ -1,4 +1,5 @@
 import { clash, isMissing, mustBe } from "../errors";
+import type { Span } from "../formula";
 import type { Motion } from "../grade/limits";
 import { motions } from "../grade/limits";
 import { checkRing } from "../load/washerPressure";
@@ -34,7 +35,7 @@ export function stepValues(own: FieldValues, above: FieldValues, isLater: boolea
   const part = own.part ?? above.part ?? "sleeve";
   const motion = motionOf(own, above);
   if (isLater) checkSame(own, above);
-  const values = isLater ? { ...carried(above, motion, own), ...own } : own;
+  const values = isLater ? { ...carried(above, motion, own), ...ofStep(own) } : own;
   for (const key of misplacedIn(part, motion))
     if (own[key] !== undefined)
       throw clash(field(key).heading, `${field(key).heading} has no place ${placeOf(key, part, motion)}`);
@@ -58,25 +59,31 @@ function motionOf(own: FieldValues, above: FieldValues): Motion {
   throw clash("motion", 'motion is missing: fill rpm, swing or stroke, or type "static"');
 }
 
-/** What a later step takes over: all but the time, and nothing of another motion. */
+/** What a later step takes over: all but the time, and no figure of another motion. */
 function carried(above: FieldValues, motion: Motion, own: FieldValues): FieldValues {
-  const taken = Object.entries(above).filter(
-    ([key]) =>
-      key !== "time" &&
-      key !== "motion" &&
-      (!field(key as FieldKey).motions || field(key as FieldKey).motions!.includes(motion)) &&
-      // of a washer's two columns of load the one that the step fills counts
-      !(key === "load" && own.axialLoad !== undefined && own.load === undefined && above.part === "washer"),
-  );
-  return { ...Object.fromEntries(taken), motion } as FieldValues;
+  const { part = "sleeve" } = above;
+  // a washer has its one load in either of two columns
+  const hasLoad = part === "washer" && (own.load ?? own.axialLoad) !== undefined;
+  const taken = (Object.entries(above) as [FieldKey, unknown][]).filter(([key]) => {
+    if (!stepKeys.has(key)) return true;
+    if (key === "time" || key === "motion" || (hasLoad && field(key).group === "load")) return false;
+    return isAskedFor(key, part, motion);
+  });
+  return { ...Object.fromEntries(taken), motion };
 }
+
+/** Of a later row what belongs to its step; the rest is what the first row says. */
+const ofStep = (own: FieldValues): FieldValues =>
+  Object.fromEntries(Object.entries(own).filter(([key]) => stepKeys.has(key as FieldKey)));
 
 function checkSame(own: FieldValues, above: FieldValues): void {
   for (const key of Object.keys(own) as FieldKey[]) {
-    if (stepKeys.has(key) || above[key] === own[key] || String(above[key]) === String(own[key])) continue;
+    if (stepKeys.has(key) || isSame(own[key], above[key] ?? field(key).default)) continue;
     throw clash(field(key).heading, `${field(key).heading} cannot change between the steps of one duty`);
   }
 }
+/** Bands, zones and lists are alike by what they hold. */
+const isSame = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
 
 /** Sizes, loads and figures of the motion that another part or motion asks for; of the rest, what is not asked is told. */
 function misplaced(part: Part, motion: Motion): FieldKey[] {
@@ -112,9 +119,9 @@ const byCase = new Map<string, { readonly required: readonly FieldKey[]; readonl
 const requiredOf = (part: Part, motion: Motion) => byCase.get(part + motion)!.required;
 const misplacedIn = (part: Part, motion: Motion) => byCase.get(part + motion)!.misplaced;
 
-/** How the fields of one duty stand to each other. */
-export function checkWhole(given: Given): void {
-  const { bore, wall, outside, inner, outer, flangeOutside, allowance, temperature, peakTemperature } = given;
+/** How the fields of one duty stand to each other, and to the temperatures of all its steps. */
+export function checkWhole(given: Given, temperature: Span): void {
+  const { bore, wall, outside, inner, outer, flangeOutside, allowance, peakTemperature } = given;
   if (inner !== undefined && outer !== undefined) checkRing(inner, outer);
   if (bore !== undefined && outside !== undefined && outside <= bore)
     throw mustBe("outside", `above the bore of ${bore} mm`, outside);
@@ -131,7 +138,7 @@ export function checkWhole(given: Given): void {
   const thickness = wallOf(given);
   if (allowance !== undefined && thickness !== undefined && allowance >= thickness)
     throw mustBe("wear allowance", `below the wall of ${thickness} mm`, allowance);
-  if (peakTemperature !== undefined && peakTemperature < temperature!.high)
+  if (peakTemperature !== undefined && peakTemperature < temperature.high)
     throw clash("short peak temperature", "short peak temperature must not be below the surroundings' warmer end");
   if ((given.runningTime === undefined) !== (given.restTime === undefined))
     throw isMissing(given.restTime === undefined ? "rest time" : "running time");

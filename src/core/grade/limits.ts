@@ -56,11 +56,14 @@ export function speedLimit(values: Values, motion: Exclude<Motion, "static">): L
   return given === undefined ? { state: "missing", key } : known(given, key);
 }
 
+/** By how much a temperature may be off once it was converted, K. */
+const converted = 1e-9;
+
 /** The PV limit in surroundings of a span of temperature: by its curve, or derated by the heat balance where there is none. */
 export function pvLimit(values: Values, span: Span): Limit {
   const { pvLimit: given, highestTemperature: highest } = values;
   if (given === undefined) return { state: "missing", key: "pvLimit" };
-  if (highest !== undefined && span.high >= highest) return { state: "hot", key: "highestTemperature" };
+  if (highest !== undefined && span.high >= highest - converted) return { state: "hot", key: "highestTemperature" };
   if (values.pvCurve) return capped(given, "pvLimit", values, "pvCurve", span);
   // at 23 °C, where PV limits are stated, there must be room for friction heat
   if (highest === undefined || highest <= statedAt) return { state: "missing", key: "highestTemperature" };

@@ -1,7 +1,7 @@
 import { BushError, clash, isMissing } from "../errors";
 import type { Cell, TableArg } from "../formula";
 import type { System } from "../kinds";
-import { readTable } from "../table/readTable";
+import { placeOf, readTable } from "../table/readTable";
 import { gradeKey, libraryOf } from "./library";
 import type { Grade, Library } from "./library";
 import { property, propertyHeadings, propertyList } from "./properties";
@@ -30,7 +30,8 @@ export function readGrades(cells: Cell[][], system: System, name: string): Libra
 /** Reads a heading row and one grade per row, or a card of one grade; rows are counted in the range, the heading being row 1 where it is the first. */
 export function parseGrades(cells: Cell[][], system: System, name: string): GradeTable {
   const reading = { list: propertyList, headings: propertyHeadings, system, name, own: readOwnKind };
-  const { columns, rows, unknownColumns } = readTable<typeof propertyList, OwnKinds>(cells, reading);
+  const table = readTable<typeof propertyList, OwnKinds>(cells, reading);
+  const { columns, rows, unknownColumns } = table;
   if (!columns.some(({ key }) => key === "grade"))
     throw clash(name, `${name} must have a heading row with a column "grade"`);
   const grades: Grade[] = [];
@@ -52,7 +53,9 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
     } catch (error) {
       if (!(error instanceof BushError)) throw error;
       const told =
-        error.code === "passed" ? error : new BushError(error.code, name, `${name} row ${number}: ${error.message}`);
+        error.code === "passed"
+          ? error
+          : new BushError(error.code, name, `${placeOf(name, number, table)}: ${error.message}`);
       faults.push(Object.assign(told, { row: number }));
     }
   }

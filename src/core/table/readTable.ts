@@ -39,6 +39,8 @@ export interface Table<L extends EntryList, S = object> {
   readonly height: number;
   /** Row of the headings, counted in the range from 1. */
   readonly top: number;
+  /** One thing down two columns: its rows are entries. */
+  readonly isCard: boolean;
   readonly unknownColumns: readonly string[];
 }
 
@@ -59,7 +61,8 @@ export interface Reading<L extends EntryList> {
  * itself. A cell that cannot be read is a fault of its row, never a blank.
  */
 export function readTable<const L extends EntryList, S = object>(cells: Cell[][], reading: Reading<L>): Table<L, S> {
-  const rows = isCard(cells, reading) ? turned(cells) : cells;
+  const isOne = isCard(cells, reading);
+  const rows = isOne ? turned(cells) : cells;
   const top = Math.max(
     0,
     rows.findIndex((row) => !isSpareRow(row)),
@@ -68,8 +71,12 @@ export function readTable<const L extends EntryList, S = object>(cells: Cell[][]
   const columns = columnsOf(rows[top] ?? [], below, reading);
   const read = below.flatMap((row, i) => (isSpareRow(row) ? [] : [readRow<L, S>(row, columns, top + i + 2, reading)]));
   const unknownColumns = columns.flatMap(({ key, heading }) => (key === undefined ? [heading] : []));
-  return { columns, rows: read, height: below.length, top: top + 1, unknownColumns };
+  return { columns, rows: read, height: below.length, top: top + 1, isCard: isOne, unknownColumns };
 }
+
+/** "duties row 3"; of a card the argument alone. */
+export const placeOf = (name: string, number: number, { isCard: isOne }: { readonly isCard: boolean }): string =>
+  isOne ? name : `${name} row ${number}`;
 
 /** How people write that there is no value. */
 export const isNoData = (cell: Cell | undefined): boolean =>
@@ -78,16 +85,19 @@ export const isNoData = (cell: Cell | undefined): boolean =>
 /** Two columns with a known heading in each of their first two rows, and none beside the first. */
 function isCard<L extends EntryList>(cells: Cell[][], { headings }: Reading<L>): boolean {
   const filled = cells.filter((row) => !isSpareRow(row));
-  const names = (cell: Cell | undefined) =>
-    typeof cell === "string" && headings.find(splitHeading(cell).name) !== undefined;
+  const names = (cell: Cell | undefined) => typeof cell === "string" && keyOf(cell, headings) !== undefined;
   const [first, second] = filled;
   return first?.length === 2 && second !== undefined && names(first[0]) && !names(first[1]) && names(second[0]);
 }
 
 const turned = (cells: Cell[][]): Cell[][] => {
-  const filled = cells.filter(([heading]) => heading !== null && heading !== undefined);
+  const filled = cells.filter((row) => !isSpareRow(row));
   return [filled.map(([heading]) => heading!), filled.map((row) => row[1] ?? null)];
 };
+
+/** The entry that a heading names, its unit left out; "speed [rpm]" is known as a whole. */
+const keyOf = <K extends string>(heading: string, headings: Headings<K>): K | undefined =>
+  headings.find(splitHeading(heading).name) ?? headings.find(heading);
 
 /** The columns of a heading row; two for one entry, and a unit that does not suit, are errors. */
 export function columnsOf<L extends EntryList>(
@@ -98,15 +108,15 @@ export function columnsOf<L extends EntryList>(
   const columns: Column<keyof L & string>[] = [];
   row.forEach((cell, index) => {
     if (cell instanceof BushError) throw cell;
-    if (cell === null) {
-      // a column without a heading counts only where something stands in it
+    if (cell === null || cell === 0) {
+      // a column without a heading, which some hosts hand over as 0, counts only where something stands in it
       if (below.some((line) => line[index] !== null && line[index] !== undefined && line[index] !== 0))
         columns.push({ index, heading: `column ${index + 1}` });
       return;
     }
     const heading = String(cell);
-    const { name: word, unit } = splitHeading(heading);
-    const key = headings.find(word);
+    const { unit } = splitHeading(heading);
+    const key = keyOf(heading, headings);
     if (key === undefined) return void columns.push({ index, heading });
     const entry = list[key]!;
     if (columns.some((c) => c.key === key)) throw clash(name, `${name} has two columns for "${entry.heading}"`);
