@@ -1,12 +1,13 @@
 /**
  * Writes what repeats the specs and the list of properties for readers that cannot import them: the wrappers with their
  * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of the README, of docs/guide/own-data.md and of
- * docs/guide/duties.md, the schema of the grades. `--check` compares and changes nothing.
+ * docs/guide/duties.md, the schemas of grades and duties. `--check` compares and changes nothing.
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import * as core from "../src/core";
 import { between } from "./between";
+import { dutiesSchema } from "./dutiesSchema";
 import { criterionTable, fieldTable } from "./dutyTables";
 import { functionReference } from "./functionPages";
 import { gradesSchema } from "./gradesSchema";
@@ -37,7 +38,8 @@ for (const [path, named] of Object.entries(parts))
     path,
     Object.entries(named).reduce((text, [name, part]) => between(text, name, part), readFileSync(path, "utf8")),
   );
-await put("data/grades.schema.json", `${JSON.stringify(gradesSchema, null, 2)}\n`);
+for (const [name, schema] of Object.entries({ grades: gradesSchema, duties: dutiesSchema }))
+  await put(`data/${name}.schema.json`, `${JSON.stringify(schema, null, 2)}\n`);
 
 if (stale.length > 0) {
   console.log(

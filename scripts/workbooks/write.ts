@@ -187,6 +187,7 @@ const ruleStyle = (look: LookStyle): CellStyle => ({
   font: {
     ...(look.bold ? { bold: true } : {}),
     ...(look.italic ? { italic: true } : {}),
+    ...(look.underline ? { underline: true } : {}),
     ...(look.ink ? { color: rgb(look.ink) } : {}),
   },
   ...(look.fill

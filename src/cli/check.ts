@@ -1,53 +1,42 @@
-import { BushError } from "../core/errors";
-import { assess, findGrade, verdictOf, verdictText } from "../core/grade";
-import type { Library } from "../core/grade";
-import { kinds } from "../core/kinds";
-import type { Kind, System } from "../core/kinds";
-import { pressureSpeed } from "../core/pv/pv";
-import { fromWorking } from "../core/units";
-import { dutyOf, gradeOf } from "./duties";
-import type { DutyRows } from "./duties";
+import { dutyTable } from "../core";
+import { readDuties } from "../core/duties";
+import type { Cell } from "../core/formula";
+import type { System } from "../core/kinds";
+import { answer } from "../edge/sheet";
 
-export type Cell = string | number;
+/** What a line of the answer shows. */
+export type Shown = string | number;
 export interface Checked {
   readonly heading: readonly string[];
-  readonly lines: readonly (readonly Cell[])[];
-  /** Whether every row fits. */
-  readonly holds: boolean;
+  readonly lines: readonly (readonly Shown[])[];
+  readonly unknownColumns: readonly string[];
+  /** The lines of the verdicts: "fits, PV 45 %". */
+  readonly verdicts: readonly string[];
 }
 
-const columns = [
-  ["pressure", "pressure"],
-  ["speed", "speed"],
-  ["PV", "pv"],
-] as const satisfies readonly (readonly [string, Kind])[];
+/** A duty, or a grade of one, that cannot be read. */
+class Unread {
+  constructor(
+    readonly code: string,
+    readonly message = code,
+  ) {}
+}
+const host = { error: (code: string, message?: string) => new Unread(code, message) };
 
-/** Each duty with pressure, speed, PV, use and verdict; a row that cannot be read says why and stays in its place. */
-export function check({ rows }: DutyRows, library: Library, system: System): Checked {
-  let holds = true;
-  const lines = rows.map(({ line, row }) => {
-    const start = [line, row.get("duty")?.text ?? "", row.get("grade")?.text ?? ""];
-    try {
-      const duty = dutyOf(row, system);
-      const verdict = verdictOf(assess(findGrade(gradeOf(row), library), duty));
-      holds &&= verdict.word === "fits";
-      const values = { ...duty, pv: pressureSpeed(duty) };
-      const numbers = columns.map(([, kind]) => rounded(fromWorking(kind, values[kind], system)));
-      return [
-        ...start,
-        ...numbers,
-        verdict.use === undefined ? "" : rounded(verdict.use),
-        verdictText(verdict, system),
-      ];
-    } catch (error) {
-      if (!(error instanceof BushError)) throw error;
-      holds = false;
-      return [...start, ...columns.map(() => ""), "", `cannot be read: ${error.message}`];
-    }
-  });
-  const headed = columns.map(([name, kind]) => `${name} [${kinds[kind][system]}]`);
-  return { heading: ["line", "duty", "grade", ...headed, "use", "verdict"], lines, holds };
+/** What DUTIES answers: a line for each duty, with the row at which it starts in front; one that cannot be read says why. */
+export function check(cells: Cell[][], grades: Cell[][] | undefined, system: System): Checked {
+  const { lines: duties, first, unknownColumns } = readDuties(cells, system, "duties");
+  const [heading, ...rows] = answer(dutyTable, [cells, grades, system], host) as [string[], ...(Shown | Unread)[][]];
+  const lines = duties.map(({ number }) => [number, ...rows[number - first]!.map(shown)]);
+  const verdict = 1 + heading.indexOf("verdict");
+  const verdicts = lines.map((line) => String(line[verdict]));
+  return { heading: ["line", ...heading], lines, unknownColumns, verdicts };
 }
 
 const digits = 6;
-const rounded = (value: number): number => Number(value.toPrecision(digits));
+const shown = (cell: Shown | Unread): Shown =>
+  cell instanceof Unread
+    ? `cannot be read: ${cell.message}`
+    : typeof cell === "number"
+      ? Number(cell.toPrecision(digits))
+      : cell;

@@ -2,18 +2,19 @@ import { readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import Papa from "papaparse";
 import { BushError } from "../core/errors";
-import { libraryOf, parseGrades, standardLibrary, standingCautions } from "../core/grade";
-import type { Library } from "../core/grade";
+import type { Cell } from "../core/formula";
+import { parseGrades } from "../core/grade";
 import { systems } from "../core/kinds";
 import type { System } from "../core/kinds";
+import { standingCautions } from "../core/verdict/cautions";
 import { check } from "./check";
-import { rowsOf } from "./duties";
 import { asCsv, asTable } from "./print";
 
-const usage = `Usage: bushcell check duties.csv [--grades own.csv] [--units metric|inch] [--table]
+const usage = `Usage: bushcell check duties.csv [--grades own.csv] [--units metric|inch] [--table] [--allow-care]
 
-Checks each duty of a file against its grade. Exit code 0: every row fits; 1: a row fails, lacks data or cannot be
-read; 2: the command or a file is wrong. docs/command-line.md names the columns.`;
+Judges each duty of a file by every criterion, with its own grade or with the best. Exit code 0: every duty fits, or
+with --allow-care fits or asks for care; 1: a duty fails, asks for care, lacks data or cannot be read; 2: the command or
+a file is wrong. docs/command-line.md names the columns.`;
 
 /** Something that ends the command before any row is checked. */
 class Refusal extends Error {}
@@ -45,6 +46,7 @@ function run(args: string[], { out, err }: Streams): number {
       grades: { type: "string" },
       units: { type: "string", default: "metric" },
       table: { type: "boolean", default: false },
+      "allow-care": { type: "boolean", default: false },
       help: { type: "boolean", short: "h", default: false },
     },
   });
@@ -56,16 +58,13 @@ function run(args: string[], { out, err }: Streams): number {
   if (command !== "check" || !file || more.length > 0) throw new Refusal(usage);
   const system = systemOf(values.units);
 
-  const { library, isSound } = values.grades
-    ? ownLibrary(values.grades, system, err)
-    : { library: standardLibrary(), isSound: true };
-  const duties = rowsOf(cellsOf(file));
-  if (duties.rows.length === 0) throw new Refusal(`${file} holds no row below its headings`);
-  for (const heading of duties.unknownColumns) err(`${file}: column "${heading}" is not used\n`);
-  const checked = check(duties, library, system);
+  const own = values.grades ? ownGrades(values.grades, system, err) : { isSound: true };
+  const checked = check(cellsOf(file), own.grades, system);
+  for (const heading of checked.unknownColumns) err(`${file}: column "${heading}" is not used\n`);
   out(values.table ? asTable(checked) : asCsv(checked));
   err(`\n${standingCautions.join("\n")}\n`);
-  return checked.holds && isSound ? 0 : 1;
+  const accepted = values["allow-care"] ? /^(fits|care), / : /^fits, /;
+  return own.isSound && checked.verdicts.every((verdict) => accepted.test(verdict)) ? 0 : 1;
 }
 
 function systemOf(word: string): System {
@@ -74,16 +73,18 @@ function systemOf(word: string): System {
   return system;
 }
 
-/** A user's grades in front of the built-in ones; a row that cannot be read is named and left out. */
-function ownLibrary(file: string, system: System, err: Streams["err"]): { library: Library; isSound: boolean } {
-  const cells = cellsOf(file).map((row) => row.map((text) => (text.trim() === "" ? null : text.trim())));
-  const { grades, unknownColumns, faults } = parseGrades(cells, system, "grades");
+/** The cells of a user's grades; a row that cannot be read is named and left out. */
+function ownGrades(file: string, system: System, err: Streams["err"]): { grades?: Cell[][]; isSound: boolean } {
+  const cells = cellsOf(file);
+  const { unknownColumns, faults } = parseGrades(cells, system, "grades");
   for (const fault of faults) err(`${file}: ${fault.message}\n`);
   for (const heading of unknownColumns) err(`${file}: column "${heading}" is no known property and is not used\n`);
-  return { library: libraryOf(grades, unknownColumns), isSound: faults.length === 0 };
+  const faulty = new Set(faults.map(({ row }) => row));
+  return { grades: cells.filter((_, i) => !faulty.has(i + 1)), isSound: faults.length === 0 };
 }
 
-function cellsOf(file: string): string[][] {
+/** A file's cells as a sheet would hand them over: text, a blank where there is none. */
+function cellsOf(file: string): Cell[][] {
   let text: string;
   try {
     text = readFileSync(file, "utf8");
@@ -93,5 +94,5 @@ function cellsOf(file: string): string[][] {
   const { data, errors } = Papa.parse<string[]>(text);
   const fault = errors.find((e) => e.type !== "Delimiter");
   if (fault) throw new Refusal(`${file} line ${(fault.row ?? 0) + 1}: ${fault.message}`);
-  return data;
+  return data.map((row) => row.map((text) => (text.trim() === "" ? null : text.trim())));
 }

@@ -41,7 +41,7 @@ export interface BookCell {
 export interface Mark {
   readonly range: string;
   readonly when: string;
-  readonly as: "fails" | "unknown";
+  readonly as: "fails" | "unknown" | "care";
 }
 
 /** Cells that take one of some words, or one value of a range on their own sheet or "Other!A1:A9". */

@@ -5,6 +5,7 @@ export interface LookStyle {
   readonly size?: number;
   readonly bold?: true;
   readonly italic?: true;
+  readonly underline?: true;
   readonly mono?: true;
   readonly ink?: string;
   readonly fill?: string;
@@ -27,6 +28,8 @@ export const palette = {
   failsFill: "#f4d7cd",
   unknownInk: "#4a4433",
   unknownFill: "#e6e2d3",
+  careInk: "#544005",
+  careFill: "#f7e8b5",
 } as const;
 
 export const looks: Readonly<Record<Look, LookStyle>> = {
@@ -47,8 +50,9 @@ export const looks: Readonly<Record<Look, LookStyle>> = {
   caution: { wrap: true, fill: palette.unknownFill, ink: palette.unknownInk },
 };
 
-/** Shade and weight together, so that a mark is seen without colour too. */
+/** Shade and weight, slant or line together, so that a mark is seen without colour too. */
 export const markStyles: Readonly<Record<Mark["as"], LookStyle>> = {
   fails: { bold: true, ink: palette.failsInk, fill: palette.failsFill },
   unknown: { italic: true, ink: palette.unknownInk, fill: palette.unknownFill },
+  care: { underline: true, ink: palette.careInk, fill: palette.careFill },
 };

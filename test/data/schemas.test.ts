@@ -2,10 +2,10 @@ import Ajv from "ajv";
 import generic from "../../data/grades/generic.json";
 import demo from "../../data/grades/demo.json";
 import gradesSchema from "../../data/grades.schema.json";
-import duties from "../../data/greenhouse/duties.json";
 import dutiesSchema from "../../data/duties.schema.json";
 import sources from "../../data/sources.json";
 import sourcesSchema from "../../data/sources.schema.json";
+import { dutyRows as duties } from "../../src/workbench/greenhouse/dutyRows";
 import { mediaClasses, properties, standardLibrary } from "../../src/core/grade";
 import type { Values } from "../../src/core/grade";
 import { isInside } from "../../src/core/domain";
@@ -92,10 +92,17 @@ test("every source that a grade names has an entry", () => {
   for (const key of new Set(named)) expect(Object.keys(sources)).toContain(key);
 });
 
+test("a duty in an unknown field, a step without its time, and a word out of no list are refused", () => {
+  const [first] = duties;
+  for (const wrong of [{ ...first, colour: "red" }, { load: 1 }, { ...first, part: "ball" }])
+    expect(faults(dutiesSchema, [...duties, wrong])).not.toEqual([]);
+});
+
 test("duties name grades of the library, in metric and with inch units typed as text", () => {
   const names = standardLibrary().grades.map((g) => g.name);
-  for (const duty of duties) expect(names).toContain(duty.grade);
+  const named = duties.filter((d) => d.duty !== undefined);
+  for (const duty of named) expect(names).toContain(duty.grade);
   expect(duties.filter((d) => /lbf/.test(String(d.load)))).toHaveLength(2);
-  expect(new Set(duties.map((d) => d.motion))).toEqual(new Set(["turning", "swinging", "linear", "static"]));
-  expect(new Set(duties.map((d) => d.part))).toEqual(new Set(["sleeve", "washer"]));
+  expect(new Set(named.map((d) => d.motion))).toEqual(new Set(["turning", "swinging", "linear", "static"]));
+  expect(new Set(named.map((d) => d.part))).toEqual(new Set(["sleeve", "flanged", "washer"]));
 });

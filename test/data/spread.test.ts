@@ -1,50 +1,155 @@
-import { assess, standardLibrary, verdictOf } from "../../src/core/grade";
-import type { Criterion, Grade } from "../../src/core/grade";
-import { dutyOf, rows } from "./greenhouse";
+import { criteria, judge, readDuties, verdictOf, words } from "../../src/core/duties";
+import type { NamedDuty, Word } from "../../src/core/duties";
+import { findGrade, standardLibrary } from "../../src/core/grade";
+import type { Grade } from "../../src/core/grade";
+import { dutyCells, dutyHeadings, dutyRows } from "../../src/workbench/greenhouse/dutyRows";
 
-/** What the demo is for: each criterion governs somewhere, and no grade is the answer to everything. */
+/** What the demo is for: each criterion governs somewhere, each verdict occurs, and no grade is the answer to everything. */
 
-const demo = standardLibrary().grades.filter((grade) => grade.kind === "demo");
-const judged = rows.map((row) => ({
-  row,
-  verdicts: demo.map((grade) => ({ grade, ...verdictOf(assess(grade, dutyOf(row))) })),
-}));
+const table = readDuties(
+  [dutyHeadings, ...dutyCells].map((row) => [...row]),
+  "metric",
+  "duties",
+);
+const duties = table.lines.map(({ duty }) => duty as NamedDuty);
+const library = standardLibrary();
+const demo = library.grades.filter((grade) => grade.kind === "demo");
+const judged = duties.map((duty) => ({ duty, verdicts: demo.map((grade) => ({ grade, ...on(grade, duty) })) }));
 
-test.each<Criterion>([
-  "static pressure",
-  "running pressure",
-  "speed",
-  "PV",
-  "lowest temperature",
-  "highest temperature",
-  "moisture",
-  "wear",
-])("%s governs for some duty with some demo grade", (criterion) => {
-  const governed = judged.filter(({ verdicts }) => verdicts.some((v) => v.governing.criterion === criterion));
-  expect(governed.map(({ row }) => row.id)).not.toEqual([]);
+function on(grade: Grade, duty: NamedDuty) {
+  const checks = judge(grade, duty);
+  return { checks, ...verdictOf(checks) };
+}
+const chosen = (name: string) => {
+  const duty = duties.find((d) => d.name === name)!;
+  return on(findGrade(duty.grade!, library), duty);
+};
+
+test("every row is read, a step with its duty, and no column is left over", () => {
+  expect(table.lines.map(({ name, duty }) => [name, (duty as NamedDuty).steps?.length ?? String(duty)])).toEqual(
+    dutyRows.flatMap(({ duty }, i) => {
+      if (duty === undefined) return [];
+      const next = dutyRows.findIndex((row, j) => j > i && row.duty !== undefined);
+      return [[duty, (next < 0 ? dutyRows.length : next) - i]];
+    }),
+  );
+  expect(table.unknownColumns).toEqual([]);
 });
+
+/** Each duty with its own grade, as read through by a person. */
+const expected: Readonly<Record<string, readonly [Word, string]>> = {
+  "Roof-vent pivot": ["fits", "staticPressure"],
+  "Roof-vent stop pin, closed against a storm": ["fits", "staticPressure"],
+  "Vent-arm joint on the outside": ["care", "media"],
+  "Curtain-rail slide": ["fits", "pv"],
+  "Seed-drum spindle": ["fits", "wearLife"],
+  "Nutrient-mixer shaft": ["fits", "wearLife"],
+  "Nutrient-mixer thrust collar": ["fits", "wearLife"],
+  "Acid-dosing pump spindle": ["care", "media"],
+  "Bench roller": ["fits", "pv"],
+  "Fog-chamber trolley roller": ["no data", "moisture"],
+  "Potting turntable washer": ["care", "shaft"],
+  "Shade-screen winding drum": ["fails", "pv"],
+  "Irrigation-boom slide": ["fits", "wearLife"],
+  "Compost-auger tail bush": ["care", "dirt"],
+  "Air-heater flap shaft": ["fits", "wearLife"],
+  "Stand-by burner fan spindle": ["care", "boreTemperature"],
+  "Wind-gauge spindle on the mast": ["fits", "speed"],
+  "Water-tank trunnion": ["fits", "runningPressure"],
+  "Crane-mast collar at rest": ["fits", "facePressure"],
+  "Tilting-bench pivot, flanged": ["fits", "facePressure"],
+  "Gantry wheel, flanged, as drawn": ["care", "notJudged"],
+  "Grow-tower foot bearing": ["fits", "wearLife"],
+  "Bench-lift drum shaft": ["fits", "wearLife"],
+  "Roller-door shaft": ["no data", "lowestTemperature"],
+  "Steam-lance swivel": ["fails", "highestTemperature"],
+  "Seed-tray washer roller": ["fails", "shortPeak"],
+  "Lamp-hoist pulley on an overhung pin": ["fails", "edgePressure"],
+  "Shaking-sieve arm": ["care", "damping"],
+  "Pot-press rocker": ["care", "shock"],
+  "Seed-store leak-test chamber, tray spindle": ["care", "vacuum"],
+  "Air-damper blade pin": ["care", "lengthOverBore"],
+};
+
+test.each(duties.map(({ name }) => name))("%s has the verdict that was read through", (name) => {
+  const { word, governing } = chosen(name);
+  expect([word, governing.criterion.id]).toEqual(expected[name]);
+});
+
+test("each criterion governs a duty, and each word is the verdict of one", () => {
+  const found = Object.values(expected);
+  expect(criteria.map(({ id }) => id).filter((id) => !found.some(([, governing]) => governing === id))).toEqual([]);
+  expect(words.filter((word) => !found.some(([other]) => other === word))).toEqual([]);
+});
+
+const use = (name: string, id: string) => chosen(name).checks.find(({ criterion }) => criterion.id === id)!.use!;
+
+test.each([
+  // k·p·v·t against the allowance (linear wear law: Archard, J. Appl. Phys. 24 (1953), memory)
+  ["Seed-drum spindle", "wearLife", (400 * 3600 * 2e-6 * (180 / (15 * 20)) * ((Math.PI * 15 * 120) / 60000)) / 0.2],
+  // three steps of 5, 2 and 60 minutes, the last at rest: p·v weighed with their times
+  [
+    "Grow-tower foot bearing",
+    "wearLife",
+    (12000 * 3600 * 1.5e-6 * Math.PI * 25 * (900 * 10 * 5 + 2400 * 4 * 2)) / (25 * 30 * 60000 * 67) / 0.3,
+  ],
+  // the heavier end of "640 to 960", running two minutes out of twelve
+  [
+    "Bench-lift drum shaft",
+    "wearLife",
+    ((2500 * 3600 * 1.5e-6 * (960 / 625) * ((Math.PI * 25 * 18) / 60000)) / 0.25) * (2 / 12),
+  ],
+  // F·K/(d·L) over the curve's 70 − 42·(60 − 23)/(90 − 23) MPa at 60 °C
+  ["Roof-vent stop pin, closed against a storm", "staticPressure", (12000 * 1.4) / 400 / (70 - (42 * 37) / 67)],
+  // a ring of 30 to 52 mm under 1.5 times its load, the limit halved; the curve at 50 °C
+  [
+    "Crane-mast collar at rest",
+    "facePressure",
+    (14000 * 1.5) / ((Math.PI / 4) * (52 ** 2 - 30 ** 2)) / ((70 - (42 * 27) / 67) / 2),
+  ],
+  // the curve between 23 °C: 0.08 and 45 °C: 0.04 MPa·m/s, at 42 °C
+  [
+    "Shade-screen winding drum",
+    "pv",
+    ((2600 / (30 * 35)) * ((Math.PI * 30 * 12) / 60000)) / (0.08 - (0.04 * 19) / 22),
+  ],
+  // no curve: the limit in proportion to the room below 95 °C, at 40 °C of 23 °C
+  ["Nutrient-mixer shaft", "pv", (((120 / 400) * ((Math.PI * 16 * 150) / 60000)) / 0.14) * (72 / 55)],
+])("%s: the use of %s is what a sum by hand gives", (name, id, byHand) => {
+  expect(use(name, id) / byHand).toBeCloseTo(1, 12);
+});
+
+test("PV curves of the demo lie on or below what the heat balance leaves, and end before the highest temperature; both curves are done without somewhere", () => {
+  for (const { name, values } of demo) {
+    const { pvLimit, pvCurve = [], pressureCurve, highestTemperature: most } = values;
+    for (const { at, value } of pvCurve)
+      expect([name, at, value <= (pvLimit! * (most! - at)) / (most! - 23) + 1e-12 && at < most!]).toEqual([name, at, true]);
+    if (pressureCurve) expect([name, pressureCurve[pressureCurve.length - 1]!.at]).toEqual([name, most]);
+  }
+  for (const curve of ["pvCurve", "pressureCurve"] as const)
+    expect(demo.filter(({ values }) => values[curve] === undefined)).toHaveLength(1);
+});
+
+/** Its edge pressure asks for a clearance, which the table does not give. */
+const open = "Lamp-hoist pulley on an overhung pin";
 
 test("demo grades lack nothing that any duty asks", () => {
-  for (const { row, verdicts } of judged)
-    for (const { grade, word } of verdicts) expect([row.id, grade.name, word]).not.toContain("no data");
+  for (const { duty, verdicts } of judged)
+    if (duty.name !== open)
+      for (const { grade, word } of verdicts) expect([duty.name, grade.name, word]).not.toContain("no data");
 });
 
-const winner = (verdicts: readonly { grade: Grade; word: string; use?: number }[]) =>
-  verdicts.filter((v) => v.word === "fits").sort((a, b) => a.use! - b.use!)[0]?.grade.name;
-
-test("every duty has a demo grade that fits, every demo grade fails a duty and fits another, none wins everywhere", () => {
-  const winners = judged.map(({ verdicts }) => winner(verdicts));
-  expect(winners).not.toContain(undefined);
-  expect(new Set(winners).size).toBeGreaterThanOrEqual(3);
+test("every duty has a demo grade that holds, every demo grade fails a duty and fits another, none wins everywhere", () => {
+  const holding = judged.map(({ duty, verdicts }) => ({
+    name: duty.name,
+    best: verdicts
+      .filter(({ word }) => word === "fits" || word === "care")
+      .sort((a, b) => Number(b.word === "fits") - Number(a.word === "fits") || a.use! - b.use!)[0]?.grade.name,
+  }));
+  expect(holding.filter(({ best }) => best === undefined).map(({ name }) => name)).toEqual([open]);
+  expect(new Set(holding.map(({ best }) => best)).size).toBeGreaterThanOrEqual(3);
   for (const grade of demo) {
-    const words = judged.map(({ verdicts }) => verdicts.find((v) => v.grade === grade)!.word);
-    expect([grade.name, words.includes("fits"), words.includes("fails")]).toEqual([grade.name, true, true]);
+    const found = judged.map(({ verdicts }) => verdicts.find((v) => v.grade === grade)!.word);
+    expect([grade.name, found.includes("fits"), found.includes("fails")]).toEqual([grade.name, true, true]);
   }
-});
-
-test("the grade chosen for a duty mostly fits; the sheet also shows a failure of PV, one of temperature and a missing datum", () => {
-  const library = standardLibrary();
-  const chosen = rows.map((row) => verdictOf(assess(library.byName.get(row.grade.toLowerCase().replace(" ", ""))!, dutyOf(row))));
-  const not = chosen.filter((v) => v.word !== "fits").map((v) => `${v.word}, ${v.governing.criterion}`);
-  expect(not.sort()).toEqual(["fails, PV", "fails, highest temperature", "no data, lowest temperature"]);
 });

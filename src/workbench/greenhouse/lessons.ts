@@ -2,7 +2,7 @@ import { closeIn } from "../../core/fit/closeIn";
 import { freeTilt } from "../../core/fit/freeTilt";
 import { runClearance } from "../../core/fit/runClearance";
 import type { Formula } from "../../core/formula";
-import { greatestLoad } from "../../core/grade/maxLoad";
+import { greatestLoad } from "../../core/verdict/maxLoad";
 import { frictionHeat } from "../../core/heat/heat";
 import { runTemperature } from "../../core/heat/runTemperature";
 import { sleeveTorque } from "../../core/heat/torque";

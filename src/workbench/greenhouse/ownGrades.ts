@@ -6,7 +6,7 @@ const headingRow = 4;
 const spareRows = 4;
 
 /** Invented, and read by the functions through their `grades` argument: any known heading may stand in any order. */
-const headings: readonly { readonly heading: string; readonly width: number }[] = [
+const headings: readonly { readonly heading: string; readonly width: number; readonly format?: string }[] = [
   { heading: "grade", width: 18 },
   { heading: "family", width: 40 },
   { heading: "static pressure limit [MPa]", width: 13 },
@@ -17,12 +17,29 @@ const headings: readonly { readonly heading: string; readonly width: number }[] 
   { heading: "PV limit [psi*ft/min]", width: 13 },
   { heading: "lowest temperature [°C]", width: 14 },
   { heading: "highest temperature [°C]", width: 14 },
-  { heading: "swelling saturated [ratio]", width: 13 },
+  { heading: "swelling saturated [%]", width: 13 },
+  { heading: "wear rate high [mm³/(N·m)]", width: 13, format: "0.0E+0" },
+  { heading: "wear rate from", width: 11 },
   { heading: "notes", width: 48 },
 ];
 
-const rows: readonly (readonly Scalar[])[] = [
-  ["Own loft mix", "acetal (POM), oil filled", 60, 30, 1.2, 0.8, 2.5, 4000, -40, 80, 0.003, "invented for the demo"],
+export const gradeRows: readonly (readonly Scalar[])[] = [
+  [
+    "Own loft mix",
+    "acetal (POM), oil filled",
+    60,
+    30,
+    1.2,
+    0.8,
+    2.5,
+    4000,
+    -40,
+    80,
+    0.3,
+    2.5e-6,
+    "bush",
+    "invented for the demo",
+  ],
   [
     "Own gutter mix",
     "polyethylene (UHMWPE), glass beads",
@@ -34,7 +51,9 @@ const rows: readonly (readonly Scalar[])[] = [
     2600,
     -100,
     70,
-    0.0002,
+    0.02,
+    1.2e-6,
+    "bush",
     "invented for the demo",
   ],
   [
@@ -48,15 +67,19 @@ const rows: readonly (readonly Scalar[])[] = [
     9500,
     -40,
     180,
-    0.0002,
+    0.02,
+    5e-6,
+    "flat",
     "invented for the demo",
   ],
 ];
 
+export const gradeHeadings = headings.map(({ heading }) => heading);
+export const gradeWidths = headings.map(({ width }) => width);
 const lastColumn = columnName(headings.length - 1);
-const swelling = columnName(headings.findIndex(({ heading }) => heading.startsWith("swelling")));
-const lastRow = headingRow + rows.length + spareRows;
-const range = (top: number): string => `A${top}:${lastColumn}${lastRow}`;
+const lastRow = headingRow + gradeRows.length + spareRows;
+const column = (i: number): string => `${columnName(i)}${headingRow + 1}:${columnName(i)}${lastRow}`;
+const isWords = (i: number): boolean => typeof gradeRows[0]![i] === "string";
 
 /** The table with its heading row and room for more grades. */
 export const gradeTable: BookTable = { name: "OwnGrades", sheet, range: `$A$${headingRow}:$${lastColumn}$${lastRow}` };
@@ -65,7 +88,7 @@ export const ownGrades = `${sheet}!${gradeTable.range}`;
 
 export const grades: BookSheet = {
   name: sheet,
-  widths: headings.map(({ width }) => width),
+  widths: gradeWidths,
   frozen: { rows: headingRow, columns: 1 },
   heights: { 1: 1.3, [headingRow]: 3 },
   cells: {
@@ -77,20 +100,15 @@ export const grades: BookSheet = {
     },
     A3: {
       value:
-        "A heading carries its unit in brackets; columns may stand in any order. An empty cell is no data, never a pass.",
+        "A heading carries its unit in brackets; columns may stand in any order. An empty cell is no data, never a pass; a wear rate of a flat test tells a bush's life only with its clearance.",
       look: "quiet",
     },
     ...Object.fromEntries<BookCell>(
-      headings.map(({ heading }, i) => [`${columnName(i)}${headingRow}`, { value: heading, look: "heading" }]),
+      gradeHeadings.map((value, i) => [`${columnName(i)}${headingRow}`, { value, look: "heading" }]),
     ),
     ...Object.fromEntries<BookCell>(
-      rows.flatMap((row, r) => row.map((value, c) => [`${columnName(c)}${headingRow + 1 + r}`, { value }])),
+      gradeRows.flatMap((row, r) => row.map((value, c) => [`${columnName(c)}${headingRow + 1 + r}`, { value }])),
     ),
   },
-  areas: [
-    { range: range(headingRow + 1), look: "input" },
-    { range: `${swelling}${headingRow + 1}:${swelling}${lastRow}`, look: "input", format: "0.00 %" },
-    { range: `A${headingRow + 1}:B${lastRow}`, look: "words" },
-    { range: `${lastColumn}${headingRow + 1}:${lastColumn}${lastRow}`, look: "words" },
-  ],
+  areas: headings.map(({ format }, i) => ({ range: column(i), look: isWords(i) ? "words" : "input", format })),
 };

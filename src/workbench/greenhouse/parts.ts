@@ -1,4 +1,4 @@
-import { standingCautions } from "../../core/grade";
+import { standingCautions } from "../../core/verdict/cautions";
 import type { BookCell, BookSheet } from "../book";
 
 export const titled = (title: string, text: string): BookSheet["cells"] => ({

@@ -1,8 +1,8 @@
-import duties from "../../../data/greenhouse/duties.json";
 import given from "../../../data/greenhouse/quotes.json";
 import { motions } from "../../core/grade";
 import { columnName } from "../../port/address";
 import type { BookCell, BookSheet, Scalar } from "../book";
+import { dutyRows } from "./dutyRows";
 import { ownGrades } from "./ownGrades";
 import { across, cautionLines, titled } from "./parts";
 
@@ -12,8 +12,8 @@ const [first, ...others] = given.rows as readonly (readonly (Scalar | null)[])[]
 export const quoteHeadings = first as readonly string[];
 export const quoteRows = others;
 
-const duty = duties.find(({ id }) => id === given.duty) as unknown as Record<
-  "name" | "load" | "bore" | "length" | "rpm" | "temperature" | "motion",
+const duty = dutyRows.find(({ id }) => id === given.duty) as Record<
+  "duty" | "load" | "bore" | "length" | "rpm" | "temperature" | "motion",
   Scalar
 >;
 
@@ -82,7 +82,7 @@ export function ranking(top: number, table: string, grades = "") {
   } as const satisfies Partial<BookSheet>;
 }
 
-export const story = `For the duty: ${String(duty.name)}. Quotes that fit come first, by cost per 1000 running hours; the rest follow with the reason.`;
+export const story = `For the duty: ${String(duty.duty)}. Quotes that fit come first, by cost per 1000 running hours; the rest follow with the reason.`;
 
 const spareRows = 4;
 const captionRow = dutyRow + 3;

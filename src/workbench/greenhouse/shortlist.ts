@@ -1,56 +1,58 @@
-import type { BookCell, BookSheet } from "../book";
-import { columnRange, dutySheet, firstDuty, smallFormat } from "./duties";
-import type { ColumnKey } from "./duties";
+import type { BookSheet } from "../book";
+import { answerRange, dutyRange, firstDuty, marksBy, nameRange } from "./duties";
 import { ownGrades } from "./ownGrades";
+import { titled } from "./parts";
 
-const chosen = "B3";
-const firstOfList = 10;
-const roomForList = 40;
+const duty = "B3";
+const among = "B4";
+const scopes = { generic: "generic families", demo: "demo", own: "own grades" } as const;
 
-/** What the chosen duty hands to the ranking, in the order of its arguments. */
-const taken: readonly { readonly label: string; readonly from: ColumnKey; readonly format?: string }[] = [
-  { label: "Pressure [MPa]", from: "pressure", format: "0.00" },
-  { label: "Speed [m/s]", from: "speed", format: smallFormat },
-  { label: "Temperature [°C]", from: "temperature" },
-  { label: "Motion", from: "motion" },
-  { label: "Wet or dry", from: "wet" },
-];
-const takenRow = (i: number): number => 4 + i;
+/** Of the chosen duty as it stands on its sheet. */
+const ofDuty = (name: Parameters<typeof answerRange>[0]): string =>
+  `=INDEX(${answerRange(name)},MATCH(${duty},${answerRange("duty")},0))`;
+const rank = (grades: string): string => `BUSH.DUTYRANK(${dutyRange},${duty},${grades})`;
 
-const lookup = (from: ColumnKey): string =>
-  `=INDEX(${dutySheet}!${columnRange(from)},MATCH($B$3,${dutySheet}!${columnRange("name")},0))`;
-
-const list = `A${firstOfList}:E${firstOfList + roomForList}`;
-const below = `A${firstOfList + 1}:E${firstOfList + roomForList}`;
+const top = 8;
+const last = top + 40;
+const below = (from: string, to = from): string => `${from}${top + 1}:${to}${last}`;
 
 export const shortlist: BookSheet = {
   name: "Shortlist",
-  widths: [30, 34, 10, 8, 52],
-  frozen: { rows: firstOfList, columns: 1 },
+  widths: [22, 24, 8, 10, 62, 14],
+  frozen: { rows: top, columns: 1 },
   heights: { 1: 1.3 },
+  growing: [below("E")],
   cells: {
-    A1: { value: "Which grade for a duty?", look: "title" },
-    A2: { value: "Choose a duty of the sheet Duties in the shaded cell: every grade is ranked for it.", look: "quiet" },
-    A3: { value: "Duty", look: "label" },
-    [chosen]: { value: firstDuty, look: "words" },
-    ...Object.fromEntries(
-      taken.flatMap(({ label, from, format }, i): [string, BookCell][] => [
-        [`A${takenRow(i)}`, { value: label, look: "label" }],
-        [`B${takenRow(i)}`, { formula: lookup(from), look: "answer", format }],
-      ]),
+    ...titled(
+      "Which grade for a duty?",
+      "Choose a duty of the sheet Duties and the grades to look at in the shaded cells: the best stands first, each with its reason.",
     ),
-    [`A${firstOfList}`]: {
-      formula: `=BUSH.SHORTLIST(${taken.map((_, i) => `B${takenRow(i)}`).join(",")},${ownGrades})`,
+    A3: { value: "Duty", look: "label" },
+    [duty]: { value: firstDuty, look: "words" },
+    A4: { value: "Among", look: "label" },
+    [among]: { value: scopes.demo, look: "words" },
+    A5: { value: "Grade it has", look: "label" },
+    B5: { formula: ofDuty("grade"), look: "answer" },
+    A6: { value: "Its verdict", look: "label" },
+    B6: { formula: ofDuty("verdict"), look: "answer" },
+    [`A${top}`]: {
+      formula: `=IF(${among}="${scopes.own}",${rank(ownGrades)},${rank(`IF(${among}="${scopes.demo}","demo","")`)})`,
     },
   },
+  merged: [`${duty}:E3`, `${among}:E4`],
   areas: [
-    { range: list, look: "answer" },
-    { range: `D${firstOfList}:D${firstOfList + roomForList}`, look: "result", format: "0 %" },
-    { range: `A${firstOfList}:E${firstOfList}`, look: "heading" },
+    { range: `${duty}:E3`, look: "words" },
+    { range: `${among}:E4`, look: "words" },
+    { range: `A${top}:F${top}`, look: "heading" },
+    { range: below("A", "B"), look: "answer" },
+    { range: below("C"), look: "result", format: "0 %" },
+    { range: below("D"), look: "result", format: "0" },
+    { range: below("E"), look: "text" },
+    { range: below("F"), look: "answer" },
   ],
-  marks: [
-    { range: below, when: `=LEFT($C${firstOfList + 1},5)="fails"`, as: "fails" },
-    { range: below, when: `=LEFT($C${firstOfList + 1},7)="no data"`, as: "unknown" },
+  marks: marksBy(below("A", "F"), `$E${top + 1}`),
+  picks: [
+    { at: duty, from: nameRange },
+    { at: among, from: Object.values(scopes) },
   ],
-  picks: [{ at: chosen, from: `${dutySheet}!${columnRange("name")}` }],
 };

@@ -12,7 +12,7 @@ const tries: readonly { readonly formula: string; readonly text: string; readonl
     format: "0.00",
   },
   {
-    formula: '=BUSH.VERDICT("Demo Tansy",2.67,0.126,"5 to 60")',
+    formula: '=BUSH.VERDICT("Demo Tansy",2.67,0.1,"5 to 60")',
     text: "Does the grade hold? MPa, m/s, °C",
   },
 ];
@@ -30,8 +30,8 @@ const cautionTop = failing + 3;
 const sheetsTop = cautionTop + cautions.length + 2;
 
 const sheets: readonly (readonly [string, string])[] = [
-  ["Duties", "the bearings of a rooftop greenhouse, each with pressure, speed, PV and a verdict"],
-  ["Shortlist", "every grade ranked for one of those duties"],
+  ["Duties", "the bearings of a rooftop greenhouse, each judged by every criterion: verdict, use, life"],
+  ["Shortlist", "grades ranked for one of those duties, each with its reason"],
   ["Grades", "a table of grades of your own, which the formulas use beside the built-in library"],
   ["Fit", "clearance of a pressed bush when cold, at assembly, hot, and hot and wet, with its press fit"],
   ["Quotes", "suppliers' quotes checked against a duty and ranked by cost per 1000 running hours"],

@@ -37,8 +37,8 @@ function addMarks(api: FUniver, { name, marks = [] }: BookSheet): void {
 }
 
 function ruleOf({ when, as }: Mark): IFormulaHighlightCell {
-  const { cl, bg, bl, it } = gridStyle(markStyles[as]);
-  return { type: CFRuleType.highlightCell, subType: CFSubRuleType.formula, value: when, style: { cl, bg, bl, it } };
+  const { cl, bg, bl, it, ul } = gridStyle(markStyles[as]);
+  return { type: CFRuleType.highlightCell, subType: CFSubRuleType.formula, value: when, style: { cl, bg, bl, it, ul } };
 }
 
 function addPicks(api: FUniver, { name, picks = [] }: BookSheet): void {

@@ -17,6 +17,7 @@ export function gridStyle(look: LookStyle, format?: string): IStyleData {
     tb: look.wrap ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW,
     ...(look.bold && { bl: BooleanNumber.TRUE }),
     ...(look.italic && { it: BooleanNumber.TRUE }),
+    ...(look.underline && { ul: { s: BooleanNumber.TRUE } }),
     ...(look.fill && { bg: { rgb: look.fill } }),
     ...(look.align && { ht: aligns[look.align] }),
     ...(look.line && { bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: look.line } } } }),
