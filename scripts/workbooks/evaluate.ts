@@ -252,11 +252,15 @@ function native(name: string, given: readonly Grid[]): Grid {
       return spread([given[0]!, given[1]!], ([a, b]) => (a instanceof CellError ? b! : a!));
     case "ROWS":
       return [[given[0]!.length]];
-    case "IF":
-      return spread(
-        [given[0]!, given[1]!, given[2] ?? [[false]]],
-        ([test, yes, no]) => passing([test!]) ?? (test ? yes! : no!),
-      );
+    case "IF": {
+      const [tests, yes, no = [[false]]] = given as [Grid, Grid, Grid?];
+      // one test chooses a whole range, as Excel has it
+      if (tests.length === 1 && tests[0]!.length === 1) {
+        const error = passing(tests[0]!);
+        return error ? [[error]] : tests[0]![0] ? yes : no;
+      }
+      return spread([tests, yes, no], ([test, a, b]) => passing([test!]) ?? (test ? a! : b!));
+    }
     case "INDEX":
       return index(given[0]!, Number(given[1]![0]![0]), Number(given[2]?.[0]?.[0] ?? 1));
     case "MATCH": {

@@ -199,7 +199,7 @@ test("a table to read has its headings word by word and its numbers below each o
   const { out } = check(file("good.csv", `${heading}\n${good}\n`), "--table");
   expect(out).toBe(
     [
-      "                                                                   bore",
+      "                                                                  bore",
       "                              pressure   speed         PV  temperature                    life",
       "line  duty       grade           [MPa]   [m/s]  [MPa·m/s]         [°C]  governing    use   [h]  verdict        data",
       "   2  Seed drum  Demo Medlar       0.6  0.0942     0.0565         66.9  PV         0.557        fits, PV 56 %  invented",

@@ -1,20 +1,35 @@
-import duties from "../../data/greenhouse/duties.json";
 import quotes from "../../data/greenhouse/quotes.json";
 import { CellError, evaluate } from "../../scripts/workbooks/evaluate";
-import { catalogue } from "../../src/core";
-import type { Arg, Cell } from "../../src/core/formula";
+import { catalogue, dutyTable } from "../../src/core";
+import { field, fieldHeadings, readDuties } from "../../src/core/duties";
+import { BushError } from "../../src/core/errors";
+import type { Arg, Cell, Column } from "../../src/core/formula";
 import { parseGrades } from "../../src/core/grade/table";
+import { splitHeading } from "../../src/core/table/heading";
 import { answer } from "../../src/edge/sheet";
 import { addressOf, areaOf } from "../../src/port/address";
+import type { Area } from "../../src/port/address";
 import type { Scalar } from "../../src/workbench/book";
 import { greenhouse } from "../../src/workbench/greenhouse/book";
+import { answers } from "../../src/workbench/greenhouse/duties";
+import { dutyCells, dutyHeadings, dutyRows } from "../../src/workbench/greenhouse/dutyRows";
 import { lessons } from "../../src/workbench/greenhouse/lessons";
 import { markStyles, looks, palette } from "../../src/workbench/looks";
+import { standardLibrary } from "../../src/core/grade";
+import { gradeRows } from "../../src/workbench/greenhouse/ownGrades";
 import { pressedBush } from "../support";
 
 const sheetNamed = (name: string) => greenhouse.sheets.find((sheet) => sheet.name === name)!;
 const formulasOf = (name: string): [string, string][] =>
   Object.entries(sheetNamed(name).cells).flatMap(([at, { formula }]) => (formula ? [[at, formula]] : []));
+
+/** The typed cells of a range, blank where there is none. */
+function cellsIn(name: string, { row, col, rows, cols }: Area): Cell[][] {
+  const { cells } = sheetNamed(name);
+  return Array.from({ length: rows }, (_, r) =>
+    Array.from({ length: cols }, (__, c): Cell => cells[addressOf(row + r, col + c)]?.value ?? null),
+  );
+}
 
 test("every formula calls functions that there are, with as many arguments as they take at most", () => {
   const most = ({ spec }: (typeof catalogue)[number]) =>
@@ -32,38 +47,42 @@ test("every formula calls functions that there are, with as many arguments as th
   }
 });
 
-test("every duty stands on its sheet once, its pressure computed by its group's one call", () => {
-  const cells = Object.entries(sheetNamed("Duties").cells);
-  const calls = formulasOf("Duties").filter(([, formula]) => /PRESSURE\(/.test(formula));
-  for (const { name, part } of duties) {
-    const rows = cells.flatMap(([at, { value }]) => (value === name ? [areaOf(at).row] : []));
-    expect([name, rows.length]).toEqual([name, 1]);
-    const serving = calls.filter(([, formula]) => {
-      const { row, rows: count } = areaOf(/[A-Z]+\d+:[A-Z]+\d+/.exec(formula)![0]);
-      return rows[0]! >= row && rows[0]! < row + count;
-    });
-    expect(serving).toHaveLength(1);
-    expect(serving[0]![1]).toContain(part === "washer" ? "BUSH.WASHERPRESSURE(" : "BUSH.PRESSURE(");
-  }
+test("every duty and step stands on its sheet once, in the one table that one DUTIES judges", () => {
+  const [[at, formula], ...others] = formulasOf("Duties") as [[string, string], ...unknown[]];
+  expect(others).toEqual([]);
+  expect(formula).toMatch(/^=BUSH\.DUTIES\([A-Z]+\d+:[A-Z]+\d+,Grades!/);
+  const range = areaOf(/[A-Z]+\d+:[A-Z]+\d+/.exec(formula)![0]);
+  // the answer stands beside it, row by row
+  expect([areaOf(at).row, areaOf(at).col + Object.keys(answers).length]).toEqual([range.row, range.col]);
+  const table = cellsIn("Duties", range);
+  expect(table.slice(0, dutyRows.length + 1)).toEqual([dutyHeadings, ...dutyCells]);
+  expect(
+    table
+      .slice(dutyRows.length + 1)
+      .flat()
+      .filter((cell) => cell !== null),
+  ).toEqual([]);
+  expect(table.length).toBeGreaterThan(dutyRows.length + 4);
+  const read = readDuties(table, "metric", "duties");
+  expect(read.unknownColumns).toEqual([]);
+  expect(read.lines.filter(({ duty }) => duty instanceof BushError)).toEqual([]);
 });
 
-test("PV, use and verdict are one call each for all rows", () => {
-  for (const name of ["PVVALUE", "USE", "VERDICT"])
-    expect(formulasOf("Duties").filter(([, formula]) => formula.startsWith(`=BUSH.${name}(`))).toHaveLength(1);
+test("the answer's columns are those of DUTIES, and a column of choices offers the words of its field", () => {
+  expect(Object.keys(answers)).toEqual((dutyTable.spec.result.columns as readonly Column[]).map(({ name }) => name));
+  const sheet = sheetNamed("Duties");
+  dutyHeadings.forEach((heading) => {
+    const [at] = Object.entries(sheet.cells).find(([, { value }]) => value === heading)!;
+    const { row, col } = areaOf(at);
+    const words = sheet.picks!.find((pick) => areaOf(pick.at).col === col && areaOf(pick.at).row === row + 1)?.from;
+    const entry = field(fieldHeadings.find(splitHeading(heading).name)!);
+    expect([heading, words]).toEqual([heading, entry.kind === "choice" ? entry.words : undefined]);
+  });
 });
 
 test("the own grades are a table that the core reads without a fault or an unknown column", () => {
   const table = greenhouse.tables.find(({ name }) => name === "OwnGrades")!;
-  const { row, col, rows, cols } = areaOf(table.range);
-  const held = new Map(
-    Object.entries(sheetNamed(table.sheet).cells).map(([at, { value }]) => {
-      const place = areaOf(at);
-      return [`${place.row} ${place.col}`, value];
-    }),
-  );
-  const cells = Array.from({ length: rows }, (_, r) =>
-    Array.from({ length: cols }, (_, c): Cell => held.get(`${row + r} ${col + c}`) ?? null),
-  );
+  const cells = cellsIn(table.sheet, areaOf(table.range));
   const read = parseGrades(cells, "metric", "grades");
   expect(read.faults).toEqual([]);
   expect(read.unknownColumns).toEqual([]);
@@ -87,12 +106,13 @@ test("every text stands out from its fill by 4.5 to 1 at least", () => {
   }
 });
 
-/** A sheet's answers as the core computes them, some of its cells typed over; the own grades stand beside it. */
+/** A sheet's answers as the core computes them, some of its cells typed over; own grades and duties stand beside it. */
 function answersOf(name: string, typed: Readonly<Record<string, Scalar>> = {}) {
+  const others = ["Grades", "Duties"].filter((other) => other !== name).map(sheetNamed);
   const sheet = sheetNamed(name);
   const over = Object.entries(typed).map(([at, value]) => [at, { ...sheet.cells[at], value }]);
   const cells = { ...sheet.cells, ...Object.fromEntries(over) };
-  const answers = evaluate({ file: "test", title: "test", sheets: [sheetNamed("Grades"), { ...sheet, cells }] });
+  const answers = evaluate({ file: "test", title: "test", sheets: [...others, { ...sheet, cells }] });
   const own = answers.filter((a) => a.sheet === name);
   return {
     of: (start: string) => own.find(({ formula }) => formula.startsWith(start))!.grid,
@@ -115,8 +135,71 @@ const bush = (id: string, ...given: unknown[]) =>
   );
 const steps = (id: string, inputs: readonly Scalar[]) => bush("STEPS", id, [...inputs]);
 
-test.each(["Fit", "Quotes", "Worked example"])("%s opens without an error in any cell", (name) => {
-  expect(answersOf(name).errors).toEqual([]);
+test.each(["Duties", "Shortlist", "Fit", "Quotes", "Worked example"])(
+  "%s opens without an error in any cell",
+  (name) => {
+    expect(answersOf(name).errors).toEqual([]);
+  },
+);
+
+test("Duties answers each duty on its own row, and leaves steps and spare rows empty", () => {
+  const [headings, ...rows] = answersOf("Duties").of("=BUSH.DUTIES(");
+  const verdict = headings!.findIndex((heading) => heading === "verdict");
+  rows.forEach((row, i) => {
+    const name = dutyRows[i]?.duty ?? "";
+    expect(row[0]).toBe(name);
+    if (name === "") expect(row.every((cell) => cell === "")).toBe(true);
+    else expect(row[verdict]).toMatch(/^(fits|care|no data|fails), /);
+  });
+  const load = addressOf(4 + dutyRows.findIndex(({ id }) => id === "seed-drum"), columnOf("load [N]"));
+  const row = 1 + dutyRows.findIndex(({ id }) => id === "seed-drum");
+  expect(answersOf("Duties", { [load]: 5000 }).of("=BUSH.DUTIES(")[row]![verdict]).toMatch(/^fails, PV/);
+});
+
+/** The column of a heading of the duties' table. */
+function columnOf(heading: string): number {
+  const [at] = Object.entries(sheetNamed("Duties").cells).find(([, { value }]) => value === heading)!;
+  return areaOf(at).col;
+}
+
+describe("Shortlist", () => {
+  const duty = beside("Shortlist", "Duty", 1);
+  const among = beside("Shortlist", "Among", 1);
+  const list = (typed: Readonly<Record<string, Scalar>>) => {
+    const found = answersOf("Shortlist", typed);
+    return {
+      names: found
+        .of("=IF(")
+        .slice(1)
+        .map(([name]) => name),
+      at: found.at,
+      grid: found.of("=IF("),
+    };
+  };
+  const table = [dutyHeadings, ...dutyCells];
+
+  test("ranks the demo grades, the generic families or the own ones for the chosen duty", () => {
+    const of = (kind: string) =>
+      standardLibrary()
+        .grades.filter((grade) => grade.kind === kind)
+        .map(({ name }) => name);
+    const own = gradeRows.map(([name]) => name);
+    for (const [word, names] of [
+      ["demo", of("demo")],
+      ["generic families", of("generic")],
+      ["own grades", own],
+    ] as const)
+      expect([...list({ [among]: word }).names].sort()).toEqual([...names].sort());
+    expect(list({ [duty]: "Steam-lance swivel" }).grid).toEqual(bush("DUTYRANK", table, "Steam-lance swivel", "demo"));
+  });
+
+  test("shows the duty's own grade and verdict as its sheet does", () => {
+    const { at } = list({ [duty]: "Steam-lance swivel" });
+    expect([at(beside("Shortlist", "Grade it has", 1)), at(beside("Shortlist", "Its verdict", 1))]).toEqual([
+      "Demo Sorrel",
+      expect.stringMatching(/^fails, temperature 130 °C above 90 °C/),
+    ]);
+  });
 });
 
 describe("Fit", () => {
