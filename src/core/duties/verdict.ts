@@ -2,7 +2,7 @@ import { property } from "../grade/properties";
 import type { System } from "../kinds";
 import { percentText } from "../measure";
 import { rounding, words } from "./criterion";
-import type { Check, Word } from "./criterion";
+import type { Check, Finding, Word } from "./criterion";
 import { field } from "./fields";
 
 export interface Verdict {
@@ -69,5 +69,5 @@ const missingReason = (heading: string, missing: string): string =>
   missing.includes(heading) ? heading : `${heading}: ${missing}`;
 
 /** The datum that is missing, as a phrase: "speed limit turning". */
-export const missingText = ({ field: unstated, property: key }: Check): string =>
+export const missingText = ({ field: unstated, property: key }: Finding): string =>
   unstated ? field(unstated).heading : property(key!).heading;

@@ -1,7 +1,10 @@
 import type { PropertyKey, Values } from "../../grade/properties";
+import { flatWearOf } from "../../wear/conformity";
 import { criterion, figure, holds, lacking, unstated } from "../criterion";
 import type { Check, Finding } from "../criterion";
 import type { Duty } from "../duty";
+import { fitStates, isMissingIn } from "../fitStates";
+import { missingText } from "../verdict";
 
 /** Beyond these the linear law says nothing. */
 const bounds: ReadonlySet<string> = new Set(["runningPressure", "facePressure", "speed", "pv"]);
@@ -28,26 +31,33 @@ const factorsOf = ({ given }: Duty): number =>
   (given.counterfaceFactor ?? 1) *
   (given.finishFactor ?? 1);
 
-/** Hours until the allowance is worn by the grade's high rate, from bush tests; endless where nothing wears. */
-export const shortestLife = (rate: number, duty: Duty, allowance: number): number =>
-  allowance / (rate * factorsOf(duty) * meanWork(duty) * 3600);
-
-/** Why there is no life to be told, where there is none. */
-function noLife(values: Values, { given }: Duty): Finding | undefined {
+/** Wear of a flat in the time in which the bore loses the allowance: the allowance itself by a rate of bush tests. */
+function flatAllowance(values: Values, duty: Duty): number | Finding {
+  const { given } = duty;
   if (values.wearHigh === undefined) return lacking("wearHigh", given.hours);
   if (given.allowance === undefined) return unstated("allowance", given.hours);
+  if (values.wearFrom === "bush") return given.allowance;
+  // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
+  const states = fitStates(values, duty);
+  if (!isMissingIn(states)) {
+    const greatest = Math.max(...states.forClearance.map(({ clearance }) => clearance.greatest));
+    return flatWearOf(given.allowance, Math.max(0, greatest));
+  }
   if (values.wearFrom === undefined) return lacking("wearFrom", given.hours);
-  if (values.wearFrom === "flat")
-    return { ...unstated("boreZone", given.hours), say: () => "wear life: a rate of flat tests needs the clearance" };
-  return undefined;
+  const missing = "field" in states ? unstated(states.field, given.hours) : lacking(states.property, given.hours);
+  return { ...missing, say: () => `wear life: a rate of flat tests needs the clearance, ${missingText(missing)}` };
 }
+
+/** Hours until it is worn by the grade's high rate; endless where nothing wears. */
+const lifeOf = (flat: number, rate: number, duty: Duty): number =>
+  flat / (rate * factorsOf(duty) * meanWork(duty) * 3600);
 
 export const wearLife = criterion(
   {
     id: "wearLife",
     heading: "wear life",
     kind: "time",
-    text: "The hours wanted, rests included, against the shortest life: the allowance over the grade's high wear rate, its factors, and pressure times speed of the face that wears most",
+    text: "The hours wanted, rests included, against the shortest life: the allowance over the grade's high wear rate, its factors, and pressure times speed of the face that wears most; a rate of flat tests, or of unknown ones, by the greatest clearance of the fit",
     asked: "with hours or a wear allowance, in motion",
     askedBy: ["hours", "allowance"],
     fields: [
@@ -66,13 +76,14 @@ export const wearLife = criterion(
     source: { key: "archard", at: "linear wear law, solved for the time" },
     asks: ({ isMoving, given }) => isMoving && (given.hours !== undefined || given.allowance !== undefined),
     working: (values, duty) => {
-      const { hours, allowance } = duty.given;
-      if (noLife(values, duty) || hours === undefined || meanWork(duty) === 0) return undefined;
+      const { hours } = duty.given;
+      const flat = flatAllowance(values, duty);
+      if (typeof flat !== "number" || hours === undefined || meanWork(duty) === 0) return undefined;
       return {
         lines: ["V = t_w", "Z = h / (k * f * PV_m * 3600)", "u = V / Z"],
         known: {
           t_w: figure(hours, "time", "hours wanted"),
-          h: figure(allowance!, "length", "wear allowance"),
+          h: figure(flat, "length", "wear allowance, as the wear of a flat in the same time"),
           k: figure(values.wearHigh!, "wearRate", "wear rate, high"),
           f: figure(factorsOf(duty), "ratio", "product of the wear factors"),
           PV_m: figure(meanWork(duty), "pv", "mean of pressure times speed, rests included"),
@@ -81,12 +92,12 @@ export const wearLife = criterion(
     },
   },
   (values, duty, before) => {
-    const { hours, allowance } = duty.given;
+    const { hours } = duty.given;
     if (isBeyond(before))
       return { word: "fails", figures, value: hours, say: () => "life not valid beyond its limits" };
-    const none = noLife(values, duty);
-    if (none) return none;
-    const limit = shortestLife(values.wearHigh!, duty, allowance!);
+    const flat = flatAllowance(values, duty);
+    if (typeof flat !== "number") return flat;
+    const limit = lifeOf(flat, values.wearHigh!, duty);
     if (hours === undefined) return { ...unstated("hours"), limit: Number.isFinite(limit) ? limit : undefined };
     const use = hours / limit;
     const shown = Number.isFinite(limit) ? { limit } : {};
