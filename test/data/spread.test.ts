@@ -44,6 +44,8 @@ const expected: Readonly<Record<string, readonly [Word, string]>> = {
   "Curtain-rail slide": ["fits", "pv"],
   "Seed-drum spindle": ["fits", "wearLife"],
   "Nutrient-mixer shaft": ["fits", "wearLife"],
+  "Overflow-gate pivot in the tank": ["fails", "clearance"],
+  "Belt idler, pressed into its lever": ["care", "grip"],
   "Nutrient-mixer thrust collar": ["fits", "wearLife"],
   "Acid-dosing pump spindle": ["care", "media"],
   "Bench roller": ["fits", "pv"],

@@ -27,13 +27,14 @@ export const answers = {
   governing: { width: 12, look: "text" },
   use: { width: 6, look: "result", format: "0 %" },
   life: { width: 9, look: "result", format: "0" },
-  verdict: { width: 48, look: "text" },
+  verdict: { width: 42, look: "text" },
   data: { width: 10, look: "text" },
+  "not asked": { width: 42, look: "text" },
 } as const satisfies Record<string, Column>;
 
 const answered = Object.entries<Column>(answers);
 const letterOf = (name: keyof typeof answers): string => columnName(Object.keys(answers).indexOf(name));
-/** The duties stand to the right of what is answered, beside verdict and data. */
+/** The duties stand to the right of what is answered. */
 const inputAt = (i: number): string => columnName(answered.length + i);
 export const firstInput = inputAt(0);
 const lastInput = inputAt(dutyColumns.length - 1);
@@ -64,13 +65,13 @@ export function dutyLooks(top: number, last: number) {
   return {
     widths: [...answered.map(([, { width }]) => width), ...dutyColumns.map((key, i) => widthOf(key, dutyHeadings[i]!))],
     frozen: { rows: top, columns: 1 },
-    growing: [below("A"), below(governing), below(verdict)],
+    growing: ["A", governing, verdict, letterOf("not asked")].map((letter) => below(letter)),
     areas: [
       { range: `A${top}:${columnName(answered.length - 1)}${top}`, look: "heading" },
       ...answered.map(([, { look, format }], i) => ({ range: below(columnName(i)), look, format })),
       ...dutyColumns.map((key, i) => ({ range: below(inputAt(i)), look: isNumber(key) ? "input" : "words" }) as const),
     ],
-    marks: marksBy(below(governing, columnName(answered.length - 1)), `$${verdict}${top + 1}`),
+    marks: marksBy(below(governing, letterOf("data")), `$${verdict}${top + 1}`),
     picks: dutyColumns.flatMap((key, i): PickList[] => {
       const entry = fields[key];
       return entry.kind === "choice" ? [{ at: below(inputAt(i)), from: entry.words }] : [];
