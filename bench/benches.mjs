@@ -93,6 +93,43 @@ const growths = [
   growth("QUOTES with 500 own grades", [500, 5000], quotes),
 ];
 
+/** Cost of a verdict beside that of a pressure on as many rows: 33 before verdicts were made of criteria, and half as much again is allowed. */
+function verdictsBesidePressures() {
+  const rows = 10_000;
+  const columns = pressureColumns(rows);
+  const [verdict, pressure] = bestOfEach([verdicts(rows), () => call("PRESSURE", ...columns)]);
+  const note = `${verdict.toPrecision(3)} ms, ${pressure.toPrecision(3)} ms`;
+  return { name: "VERDICT over 10 000 rows, against PRESSURE", ratio: verdict / pressure, limit: 49.5, note };
+}
+
+const dutyHeading = ["duty", "grade", "load", "bore", "length", "rpm", "temperature"];
+const dutyRow = (i, grade) => [`Duty ${i}`, grade, 30 + (i % 30) * 10, 20, 15, 10 + (i % 100), 40];
+
+/** Described duties with a chosen grade, against VERDICT on their pressures and speeds. */
+function dutiesBesideVerdicts() {
+  const rows = 10_000;
+  const named = Array.from({ length: rows }, (_, i) => `own ${1 + (i % 500)}`);
+  const table = [dutyHeading, ...named.map((grade, i) => dutyRow(i, grade))];
+  const given = table
+    .slice(1)
+    .map(([, , load, bore, length, rpm]) => [load / (bore * length), (Math.PI * bore * rpm) / 60_000]);
+  const columns = [named.map((grade) => [grade]), given.map(([p]) => [p]), given.map(([, v]) => [v])];
+  const [duties, verdict] = bestOfEach([
+    () => call("DUTIES", table, grades),
+    () => call("VERDICT", ...columns, 40, "turning", grades),
+  ]);
+  const note = `${duties.toPrecision(3)} ms, ${verdict.toPrecision(3)} ms`;
+  return { name: "DUTIES over 10 000 rows, against VERDICT on the same", ratio: duties / verdict, limit: 12, note };
+}
+
+/** The best of a hundred grades for each of a hundred duties. */
+function bestOfHundred() {
+  const table = [dutyHeading, ...Array.from({ length: 100 }, (_, i) => dutyRow(i, ""))];
+  const hundred = grades.slice(0, 101);
+  const ms = best(() => call("DUTIES", table, hundred));
+  return { name: "100 duties against 100 grades, in ms", ratio: ms, limit: 100 };
+}
+
 /** What a sheet of unit-aware cells would do: every cell a quantity of its own, in the whole of mathjs. */
 function pressureAgainstNaiveUnits() {
   const math = create(all);
@@ -159,6 +196,9 @@ export const benches = [
   memory,
   ...growthsBesideLoops(call),
   ...growths,
+  verdictsBesidePressures,
+  dutiesBesideVerdicts,
+  bestOfHundred,
   startUp,
   size("functions.js", 110),
   size("taskpane.js", 250),
