@@ -23,8 +23,23 @@ const under = (folder, ending) =>
     .sort();
 
 /** Wording and the order of a catalogue are held by other tests; here stand formulas, limits and the reading of numbers. */
-const folders = ["load", "motion", "pv", "heat", "wear", "contact", "cost", "fit", "grade", "table", "duties", "verdict"].map((name) => `src/core/${name}`);
-const singles = ["domain", "span", "band", "numbers", "cell", "measure", "units"].map((name) => path.join(root, `src/core/${name}.ts`));
+const folders = [
+  "load",
+  "motion",
+  "pv",
+  "heat",
+  "wear",
+  "contact",
+  "cost",
+  "fit",
+  "grade",
+  "table",
+  "duties",
+  "verdict",
+].map((name) => `src/core/${name}`);
+const singles = ["domain", "span", "band", "numbers", "cell", "measure", "units"].map((name) =>
+  path.join(root, `src/core/${name}.ts`),
+);
 const files = [...folders.flatMap((folder) => under(folder, ".ts")), ...singles];
 const chosen = files.filter((file) => path.relative(root, file).startsWith(only ?? ""));
 if (chosen.length === 0) stop(`--only must begin the path of a file of formulas, such as src/core/heat, got "${only}"`);
