@@ -84,16 +84,16 @@ export function LIFE(
 }
 
 /**
- * Shortest and longest life of a grade by its greatest and least wear rate, in hours, then in sliding distance. Answers shortest and longest life, h; the sliding distance of each
+ * Shortest and longest life of a grade by its greatest and least wear rate, in hours, then in sliding distance; #N/A where pressure, speed or PV are beyond its limits at 23 °C. Answers one row: shortest and longest life, and the sliding distance of each
  * @customfunction LIFEBAND
  * @param grade Name of the grade
  * @param pressure Mean pressure; without any there is no wear and no finite life; MPa (psi), above 0 MPa
  * @param speed Mean sliding speed; at rest there is no wear and no finite life; m/s (ft/min), above 0 m/s
  * @param allowance Wear depth that may be used up; mm (in), above 0 mm
- * @param [clearance] Diametral clearance when new; with it the rates count as those of flat tests, as in LIFE; mm (in), 0 mm or more
+ * @param [clearance] Diametral clearance when new; needed unless the grade's wear rates are known to come from bush tests, and else not used; mm (in), 0 mm or more
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Shortest and longest life, h; the sliding distance of each
+ * @returns One row: shortest and longest life, and the sliding distance of each
  */
 export function LIFEBAND(
   grade: any[][],

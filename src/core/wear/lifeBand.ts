@@ -1,17 +1,36 @@
+import { assess } from "../duties/assess";
+import { beyondLimits } from "../duties/criteria/wearLife";
+import { statedDuty } from "../duties/duty";
+import { missingText, reasonOf } from "../duties/verdict";
+import { noDatum } from "../errors";
+import type { BushError } from "../errors";
 import type { Answer } from "../formula";
 import { formula } from "../formula";
 import { findGrade } from "../grade/find";
 import { lacks } from "../grade/grade";
-import { gradesArg } from "../grade/table";
+import type { Grade } from "../grade/library";
 import { property } from "../grade/properties";
+import { gradesArg } from "../grade/table";
+import { statedAt } from "../heat/derating";
+import type { System } from "../kinds";
 import { wearLife } from "./life";
+
+/** Throws where pressure, speed or PV are beyond the grade's limits at 23 °C, or a limit is not known. */
+function requireLimits(grade: Grade, pressure: number, speed: number, system: System): void {
+  const temperature = { low: statedAt, high: statedAt };
+  const checks = assess(grade.values, statedDuty({ pressure, speed, temperature, motion: "turning" }));
+  const beyond = beyondLimits(checks, ["fails", "no data"]);
+  if (!beyond) return;
+  if (beyond.word === "no data") throw lacks(grade, missingText(beyond));
+  throw noDatum("pressure", `${reasonOf(beyond, system)}: the law of wear is not valid beyond the grade's limits`);
+}
 
 /** Hours and km by the greatest and the least wear rate of a grade; a rate that the grade's data lack is no datum. */
 export const lifeBand = formula(
   {
     id: "LIFEBAND",
     family: "Wear and cost",
-    text: "Shortest and longest life of a grade by its greatest and least wear rate, in hours, then in sliding distance",
+    text: "Shortest and longest life of a grade by its greatest and least wear rate, in hours, then in sliding distance; #N/A where pressure, speed or PV are beyond its limits at 23 °C",
     args: {
       grade: { kind: "text", text: "Name of the grade" },
       pressure: wearLife.spec.args.pressure,
@@ -19,14 +38,14 @@ export const lifeBand = formula(
       allowance: wearLife.spec.args.allowance,
       clearance: {
         ...wearLife.spec.args.clearance,
-        text: "Diametral clearance when new; with it the rates count as those of flat tests, as in LIFE",
+        text: "Diametral clearance when new; needed unless the grade's wear rates are known to come from bush tests, and else not used",
       },
       grades: gradesArg,
     },
     units: true,
     result: {
-      shape: "row",
-      text: "Shortest and longest life, h; the sliding distance of each",
+      shape: "table",
+      text: "One row: shortest and longest life, and the sliding distance of each",
       columns: [
         { name: "shortest life", kind: "time" },
         { name: "longest life", kind: "time" },
@@ -35,24 +54,20 @@ export const lifeBand = formula(
       ],
     },
     source: { key: "archard", at: "linear wear law, solved for the time" },
-    example: ["Demo Sorrel", 2.67, 0.1257, 0.5],
+    example: ["Demo Sorrel", 1.2, 0.08, 0.5],
     see: ["LIFE", "WEAR", "QUOTES"],
   },
-  ({ grade: name, pressure, speed, allowance, clearance, grades }): Answer[] => {
+  ({ grade: name, pressure, speed, allowance, clearance, grades }, system = "metric"): Answer[][] => {
     const grade = findGrade(name, grades);
-    const hours = (["wearHigh", "wearLow"] as const).map((key) => {
+    requireLimits(grade, pressure, speed, system);
+    const from = grade.values.wearFrom === "bush" ? "bush" : "flat";
+    if (from === "flat" && clearance === undefined)
+      throw noDatum("clearance", `clearance is missing: the wear rates of "${grade.name}" may come from flat tests`);
+    const hours = (["wearHigh", "wearLow"] as const).map((key): number | BushError => {
       const wearrate = grade.values[key];
-      return wearrate === undefined
-        ? lacks(grade, property(key).heading)
-        : wearLife({
-            wearrate,
-            pressure,
-            speed,
-            allowance,
-            clearance,
-            from: clearance === undefined ? "bush" : "flat",
-          });
+      if (wearrate === undefined) return lacks(grade, property(key).heading);
+      return wearLife.calc({ wearrate, pressure, speed, allowance, clearance, from });
     });
-    return [...hours, ...hours.map((life) => (typeof life === "number" ? life * speed * 3.6 : life))];
+    return [[...hours, ...hours.map((life) => (typeof life === "number" ? life * speed * 3.6 : life))]];
   },
 );

@@ -1,15 +1,23 @@
 import type { PropertyKey, Values } from "../../grade/properties";
 import { flatWearOf } from "../../wear/conformity";
 import { criterion, figure, holds, lacking, unstated } from "../criterion";
-import type { Check, Finding } from "../criterion";
+import type { Check, Criterion, Finding, Word } from "../criterion";
 import type { Duty } from "../duty";
 import { fitStates, isMissingIn } from "../fitStates";
 import { missingText } from "../verdict";
+import { facePressure } from "./facePressure";
+import { pv } from "./pv";
+import { runningPressure } from "./runningPressure";
+import { speed } from "./speed";
 
 /** Beyond these the linear law says nothing. */
-const bounds: ReadonlySet<string> = new Set(["runningPressure", "facePressure", "speed", "pv"]);
-const isBeyond = (before: readonly Check[]): boolean =>
-  before.some(({ criterion: { id }, word }) => word === "fails" && bounds.has(id));
+const limits: readonly Criterion[] = [runningPressure, facePressure, speed, pv];
+/** The first of these limits with one of the words. */
+export const beyondLimits = (checks: readonly Check[], wanted: readonly Word[]): Check | undefined =>
+  checks.find(({ criterion, word }) => limits.includes(criterion) && wanted.includes(word));
+const failed: readonly Word[] = ["fails"];
+const isBeyond = (values: Values, duty: Duty): boolean =>
+  limits.some((limit) => limit.asks(duty) && limit.check(values, duty, []).word === "fails");
 
 /** Pressure times speed of the face that wears most, averaged over the whole duty with its rests, MPa·m/s. */
 function meanWork({ steps, given }: Duty): number {
@@ -78,7 +86,8 @@ export const wearLife = criterion(
     working: (values, duty) => {
       const { hours } = duty.given;
       const flat = flatAllowance(values, duty);
-      if (typeof flat !== "number" || hours === undefined || meanWork(duty) === 0) return undefined;
+      if (typeof flat !== "number" || hours === undefined || meanWork(duty) === 0 || isBeyond(values, duty))
+        return undefined;
       return {
         lines: ["V = t_w", "Z = h / (k * f * PV_m * 3600)", "u = V / Z"],
         known: {
@@ -93,7 +102,7 @@ export const wearLife = criterion(
   },
   (values, duty, before) => {
     const { hours } = duty.given;
-    if (isBeyond(before))
+    if (beyondLimits(before, failed))
       return { word: "fails", figures, value: hours, say: () => "life not valid beyond its limits" };
     const flat = flatAllowance(values, duty);
     if (typeof flat !== "number") return flat;
