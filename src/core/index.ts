@@ -34,6 +34,7 @@ import { greatestRpm } from "./grade/maxRpm";
 import { cautionList } from "./grade/cautionList";
 import { frictionHeat } from "./heat/heat";
 import { heatPv } from "./heat/heatPv";
+import { housingPath } from "./heat/housingPath";
 import { deratedPv } from "./heat/deratedPv";
 import { boreTemperature } from "./heat/boreTemperature";
 import { peakRise } from "./heat/peakRise";
@@ -77,6 +78,7 @@ const formulas: readonly Formula[] = [
   frictionHeat,
   runTemperature,
   heatPv,
+  housingPath,
   deratedPv,
   boreTemperature,
   peakRise,
@@ -135,6 +137,7 @@ export {
   frictionHeat,
   runTemperature,
   heatPv,
+  housingPath,
   deratedPv,
   boreTemperature,
   peakRise,

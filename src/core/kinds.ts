@@ -17,6 +17,7 @@ export const kinds = {
   expansion: { name: "thermal expansion", metric: "1/K", inch: "1/°F" },
   conductivity: { name: "thermal conductivity", metric: "W/(m·K)", inch: "BTU·in/(h·ft²·°F)" },
   film: { name: "heat transfer coefficient", metric: "W/(m²·K)", inch: "BTU/(h·ft²·°F)" },
+  conductance: { name: "thermal conductance", metric: "W/K", inch: "W/K" },
   distance: { name: "sliding distance", metric: "km", inch: "mi" },
   density: { name: "density", metric: "g/cm³", inch: "lb/in³" },
   time: { name: "time", metric: "h", inch: "h" },

@@ -107,7 +107,7 @@ export function PV(pressure: any[][], speed: any[][], units?: any[][]): any[][] 
  * @param pressures Mean pressure of each step, one range; MPa (psi), 0 MPa or more
  * @param speeds Sliding speed of each step, one range; m/s (ft/min), 0 m/s or more
  * @param times Duration of each step, one range, all in one unit; h, 0 h or more
- * @param [timeconstant] Time constant of the bush, in the unit of the times, as in PEAKRISE; h, above 0 h
+ * @param [timeconstant] Time constant of the bush; in the unit of the times, as in PEAKRISE; h, above 0 h
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Mean PV, greatest PV of a step, PV to compare with a limit
  */

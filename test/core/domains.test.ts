@@ -28,9 +28,10 @@ const domains: Readonly<Record<string, string>> = {
   WASHERTORQUE: "load >= 0; inner >= 0; outer > 0; friction >= 0; wearstate = new",
   HEAT: "load >= 0; speed >= 0; friction >= 0",
   RUNTEMP:
-    "load >= 0; bore > 0; length > 0; wall > 0; speed >= 0; friction >= 0; ambient; bushconductivity > 0; shaftconductivity > 0; ends >= 0 <= 2 = 1; film > 0 = 10",
+    "load >= 0; bore > 0; length > 0; wall > 0; speed >= 0; friction >= 0; ambient; bushconductivity > 0; shaftconductivity > 0; endlength >= 0; ends >= 0 <= 2 = 1; housingpath > 0; film > 0 = 10; contact > 0 <= 1 = 0.5",
   HEATPV:
-    "bore > 0; length > 0; wall > 0; rise > 0; friction > 0; bushconductivity > 0; shaftconductivity > 0; ends >= 0 <= 2 = 1; film > 0 = 10",
+    "bore > 0; length > 0; wall > 0; rise > 0; friction > 0; bushconductivity > 0; shaftconductivity > 0; endlength >= 0; ends >= 0 <= 2 = 1; housingpath > 0; film > 0 = 10; contact > 0 <= 1 = 0.5",
+  HOUSINGPATH: "outside > 0; thickness > 0; conductivity > 0; film > 0 = 10",
   DERATEDPV: "pvlimit > 0; highest; ambient; reference = 23; exponent >= 1 <= 2 = 1",
   BORETEMP: "pv >= 0; pvlimit > 0; highest; ambient; reference = 23; exponent >= 1 <= 2 = 1",
   PEAKRISE: "rises >= 0; times >= 0; timeconstant > 0",

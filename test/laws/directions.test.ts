@@ -18,6 +18,11 @@ const way = <A extends At>(
   ways: { [N in keyof A]?: readonly [1 | -1, number, number] },
 ) => ({ what, answer, at, ways }) as unknown as Way;
 
+const assembly = {
+  ...{ load: 300, bore: 20, length: 15, wall: 1.5, speed: 0.1, friction: 0.2, ambient: 25 },
+  ...{ bushconductivity: 0.25, shaftconductivity: 45, endlength: 60, ends: 1, film: 10, contact: 0.5 },
+};
+
 const laws: readonly Way[] = [
   way(
     "DERATEDPV",
@@ -39,6 +44,33 @@ const laws: readonly Way[] = [
     ({ rise, on, off, timeconstant }) => core.peakRise({ rises: [rise, 0], times: [on, off], timeconstant }),
     { rise: 60, on: 5, off: 12, timeconstant: 9 },
     { rise: [1, 0, 300], on: [1, 0.01, 100], off: [-1, 0.01, 100], timeconstant: [-1, 0.1, 1000] },
+  ),
+  ...([0, 1] as const).map((end) =>
+    way(
+      `RUNTEMP, ${end === 0 ? "housing at ambient" : "no way out through the housing"}`,
+      (values) => core.runTemperature(values)[end] as number,
+      assembly,
+      {
+        ...{ load: [1, 0, 5000], speed: [1, 0, 5], friction: [1, 0, 1], ambient: [1, -40, 150], bore: [-1, 5, 200] },
+        ...{ shaftconductivity: [-1, 1, 400], endlength: [-1, 1, 1000], film: [-1, 1, 100] },
+        ...(end === 0 ? { wall: [1, 0.1, 20], bushconductivity: [-1, 0.05, 10], contact: [-1, 0.1, 1] } : {}),
+      },
+    ),
+  ),
+  way(
+    "RUNTEMP, housing's path known",
+    (values) => core.runTemperature(values)[1] as number,
+    { ...assembly, housingpath: 0.1 },
+    {
+      ...{ wall: [1, 0.1, 20], bushconductivity: [-1, 0.05, 10], contact: [-1, 0.1, 1], bore: [-1, 5, 200] },
+      ...{ housingpath: [-1, 0.001, 10], endlength: [-1, 1, 1000] },
+    },
+  ),
+  way(
+    "HOUSINGPATH",
+    core.housingPath,
+    { outside: 23, thickness: 8, conductivity: 50, film: 10 },
+    { outside: [1, 1, 500], thickness: [1, 0.1, 100], conductivity: [1, 0.1, 400], film: [1, 1, 200] },
   ),
   way(
     "WEAR with a flat's rate",

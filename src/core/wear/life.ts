@@ -15,7 +15,7 @@ export const wearLife = formula(
         kind: "wearRate",
         symbol: "k",
         above: 0,
-        text: "Specific wear rate, with your own factors from WEARRATE where you have them",
+        text: "Specific wear rate; with your own factors from WEARRATE where you have them",
       },
       pressure: {
         kind: "pressure",

@@ -17,7 +17,7 @@ export const wearDepth = formula(
         kind: "wearRate",
         symbol: "k",
         from: 0,
-        text: "Specific wear rate, with your own factors from WEARRATE where you have them",
+        text: "Specific wear rate; with your own factors from WEARRATE where you have them",
       },
       pressure: { kind: "pressure", symbol: "p", from: 0, text: "Mean pressure on the projected area" },
       distance: { kind: "distance", symbol: "s", from: 0, text: "Sliding distance" },

@@ -4,6 +4,7 @@ import { boreWearCases } from "./boreWear";
 import { fitCases } from "./fits";
 import { gradeCases } from "./grades";
 import { heatCases } from "./heat";
+import { heatPathCases } from "./heatPaths";
 import { loadingCases } from "./loading";
 import { unitCases } from "./units";
 import { wearCases } from "./wear";
@@ -13,6 +14,7 @@ export const referenceCases: readonly ReferenceCase[] = [
   ...loadingCases,
   ...gradeCases,
   ...heatCases,
+  ...heatPathCases,
   ...ambientCases,
   ...fitCases,
   ...wearCases,
