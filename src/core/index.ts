@@ -7,6 +7,10 @@ import { swingSpeed } from "./motion/swingSpeed";
 import { washerSpeed } from "./motion/washerSpeed";
 import { dutyPv } from "./pv/dutyPv";
 import { pressureSpeed } from "./pv/pv";
+import { shaftSlope } from "./contact/shaftSlope";
+import { peakPressure } from "./contact/peakPressure";
+import { edgePressure } from "./contact/edgePressure";
+import { maxTilt } from "./contact/maxTilt";
 import { landedCost } from "./cost/landed";
 import { priceAt } from "./cost/priceAt";
 import { quoteRanking } from "./cost/quotes";
@@ -59,6 +63,10 @@ const formulas: readonly Formula[] = [
   washerSpeed,
   pressureSpeed,
   dutyPv,
+  shaftSlope,
+  peakPressure,
+  edgePressure,
+  maxTilt,
   // Grades, limits, verdicts
   gradeProperty,
   gradeTable,
@@ -120,6 +128,10 @@ export {
   washerSpeed,
   pressureSpeed,
   dutyPv,
+  shaftSlope,
+  peakPressure,
+  edgePressure,
+  maxTilt,
   gradeProperty,
   gradeTable,
   gradeSource,

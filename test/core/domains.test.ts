@@ -16,6 +16,11 @@ const domains: Readonly<Record<string, string>> = {
   WASHERSPEED: "inner >= 0; outer > 0; rpm >= 0",
   PV: "pressure >= 0; speed >= 0",
   DUTYPV: "pressures >= 0; speeds >= 0; times >= 0; timeconstant > 0",
+  SHAFTSLOPE: "load >= 0; span > 0; diameter > 0; modulus > 0; position > 0; inner >= 0 = 0",
+  PEAKPRESSURE: "load >= 0; bore > 0; length > 0; wall > 0; clearance >= 0; modulus > 0; poisson >= 0 < 0.5",
+  EDGEPRESSURE:
+    "load >= 0; bore > 0; length > 0; wall > 0; clearance >= 0; modulus > 0; poisson >= 0 < 0.5; tilt >= 0 <= 45",
+  MAXTILT: "load > 0; bore > 0; length > 0; wall > 0; clearance >= 0; modulus > 0; poisson >= 0 < 0.5; pressure > 0",
   USE: "pressure >= 0; speed >= 0; motion = turning",
   VERDICT: "pressure >= 0; speed >= 0; motion = turning",
   CHECKS: "pressure >= 0; speed >= 0; motion = turning",

@@ -1,6 +1,7 @@
 import type { ReferenceCase } from "../case";
 import { ambientCases } from "./ambient";
 import { boreWearCases } from "./boreWear";
+import { contactCases } from "./contact";
 import { fitCases } from "./fits";
 import { gradeCases } from "./grades";
 import { heatCases } from "./heat";
@@ -12,6 +13,7 @@ import { wearCases } from "./wear";
 /** Every check against something outside the project, in the order of the families. */
 export const referenceCases: readonly ReferenceCase[] = [
   ...loadingCases,
+  ...contactCases,
   ...gradeCases,
   ...heatCases,
   ...heatPathCases,
