@@ -10,6 +10,10 @@ import { pressureSpeed } from "./pv/pv";
 import { dutyChecks } from "./duties/dutyChecks";
 import { dutyRank } from "./duties/dutyRank";
 import { dutyTable } from "./duties/duties";
+import { shaftSlope } from "./contact/shaftSlope";
+import { peakPressure } from "./contact/peakPressure";
+import { edgePressure } from "./contact/edgePressure";
+import { maxTilt } from "./contact/maxTilt";
 import { landedCost } from "./cost/landed";
 import { priceAt } from "./cost/priceAt";
 import { quoteRanking } from "./cost/quotes";
@@ -37,6 +41,7 @@ import { greatestRpm } from "./verdict/maxRpm";
 import { cautionList } from "./verdict/cautionList";
 import { frictionHeat } from "./heat/heat";
 import { heatPv } from "./heat/heatPv";
+import { housingPath } from "./heat/housingPath";
 import { deratedPv } from "./heat/deratedPv";
 import { boreTemperature } from "./heat/boreTemperature";
 import { peakRise } from "./heat/peakRise";
@@ -61,6 +66,10 @@ const formulas: readonly Formula[] = [
   washerSpeed,
   pressureSpeed,
   dutyPv,
+  shaftSlope,
+  peakPressure,
+  edgePressure,
+  maxTilt,
   // Grades, limits, verdicts
   gradeProperty,
   gradeTable,
@@ -84,6 +93,7 @@ const formulas: readonly Formula[] = [
   frictionHeat,
   runTemperature,
   heatPv,
+  housingPath,
   deratedPv,
   boreTemperature,
   peakRise,
@@ -125,6 +135,10 @@ export {
   washerSpeed,
   pressureSpeed,
   dutyPv,
+  shaftSlope,
+  peakPressure,
+  edgePressure,
+  maxTilt,
   gradeProperty,
   gradeTable,
   gradeSource,
@@ -145,6 +159,7 @@ export {
   frictionHeat,
   runTemperature,
   heatPv,
+  housingPath,
   deratedPv,
   boreTemperature,
   peakRise,

@@ -6,6 +6,7 @@ import {
   frictionHeat as HEAT_,
   runTemperature as RUNTEMP_,
   heatPv as HEATPV_,
+  housingPath as HOUSINGPATH_,
   deratedPv as DERATEDPV_,
   boreTemperature as BORETEMP_,
   peakRise as PEAKRISE_,
@@ -62,7 +63,7 @@ export function HEAT(load: any[][], speed: any[][], friction: any[][], units?: a
 }
 
 /**
- * Running temperature by friction heat, a preliminary estimate: steady state, housing at ambient, no air film between bush and housing, half of the bore in contact. Answers °C (°F)
+ * Running temperature of the bore by friction heat, a preliminary estimate at steady state, least and greatest: equal when the housing's path is given (mean of the bore, within 0.5 % of the rise; its hottest point up to 5 % above), else housing at ambient, often far too cool, and a housing that takes no heat. Answers least and greatest running temperature; the greatest is #N/A where no path is left
  * @customfunction RUNTEMP
  * @param load Radial load; N (lbf), 0 N or more
  * @param bore Bore of the bush; mm (in), above 0 mm
@@ -70,13 +71,16 @@ export function HEAT(load: any[][], speed: any[][], friction: any[][], units?: a
  * @param wall Wall thickness of the bush; mm (in), above 0 mm
  * @param speed Mean sliding speed; m/s (ft/min), 0 m/s or more
  * @param friction Coefficient of friction; 0 or more
- * @param ambient Temperature of the air and the housing; °C (°F), -273.15 °C or more
+ * @param ambient Temperature of the surroundings; °C (°F), -273.15 °C or more
  * @param bushconductivity Thermal conductivity of the bush; W/(m·K) (BTU·in/(h·ft²·°F)), above 0 W/(m·K)
  * @param shaftconductivity Thermal conductivity of the shaft; W/(m·K) (BTU·in/(h·ft²·°F)), above 0 W/(m·K)
- * @param [ends] How many ends of the shaft stand far out into the air; from 0 to 2, default 1
+ * @param endlength Length of each shaft end in the air; up to half way to the next bush, 0 where none stands out; mm (in), 0 mm or more
+ * @param [ends] Number of shaft ends in the air; from 0 to 2, default 1
+ * @param [housingpath] Conductance from the bush's seat to the surroundings; exposed area times film, or HOUSINGPATH. Without it both ends are told, housing at ambient and no way out through it; W/K, above 0 W/K
  * @param [film] Heat transfer coefficient from shaft to air; the default is still air, where 2 to 25 W/(m²·K) are usual; W/(m²·K) (BTU/(h·ft²·°F)), above 0 W/(m²·K), default 10 W/(m²·K)
+ * @param [contact] Share of the bore that passes heat on; half is common practice, with a clearance C it is about 1/√(1 + λb·C/(0.027·w)); above 0 and at most 1, default 0.5
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns °C (°F)
+ * @returns Least and greatest running temperature; the greatest is #N/A where no path is left
  */
 export function RUNTEMP(
   load: any[][],
@@ -88,8 +92,11 @@ export function RUNTEMP(
   ambient: any[][],
   bushconductivity: any[][],
   shaftconductivity: any[][],
+  endlength: any[][],
   ends?: any[][],
+  housingpath?: any[][],
   film?: any[][],
+  contact?: any[][],
   units?: any[][],
 ): any[][] {
   return answer(RUNTEMP_, [
@@ -102,14 +109,17 @@ export function RUNTEMP(
     ambient,
     bushconductivity,
     shaftconductivity,
+    endlength,
     ends,
+    housingpath,
     film,
+    contact,
     units,
   ]);
 }
 
 /**
- * PV whose friction heat the bush wall and the shaft carry away at a given rise above ambient; the model and its limits are those of RUNTEMP. Answers MPa·m/s (psi·ft/min)
+ * PV whose friction heat the paths carry away at a given rise above ambient, least and greatest: equal when the housing's path is given, else a housing that takes no heat and one at ambient; the model and its errors are those of RUNTEMP. Answers least and greatest PV; the least is 0 where no path is left
  * @customfunction HEATPV
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param length Length of the bush; mm (in), above 0 mm
@@ -118,10 +128,13 @@ export function RUNTEMP(
  * @param friction Coefficient of friction; above 0
  * @param bushconductivity Thermal conductivity of the bush; W/(m·K) (BTU·in/(h·ft²·°F)), above 0 W/(m·K)
  * @param shaftconductivity Thermal conductivity of the shaft; W/(m·K) (BTU·in/(h·ft²·°F)), above 0 W/(m·K)
- * @param [ends] How many ends of the shaft stand far out into the air; from 0 to 2, default 1
+ * @param endlength Length of each shaft end in the air; up to half way to the next bush, 0 where none stands out; mm (in), 0 mm or more
+ * @param [ends] Number of shaft ends in the air; from 0 to 2, default 1
+ * @param [housingpath] Conductance from the bush's seat to the surroundings; exposed area times film, or HOUSINGPATH. Without it both ends are told, housing at ambient and no way out through it; W/K, above 0 W/K
  * @param [film] Heat transfer coefficient from shaft to air; the default is still air, where 2 to 25 W/(m²·K) are usual; W/(m²·K) (BTU/(h·ft²·°F)), above 0 W/(m²·K), default 10 W/(m²·K)
+ * @param [contact] Share of the bore that passes heat on; half is common practice, with a clearance C it is about 1/√(1 + λb·C/(0.027·w)); above 0 and at most 1, default 0.5
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns MPa·m/s (psi·ft/min)
+ * @returns Least and greatest PV; the least is 0 where no path is left
  */
 export function HEATPV(
   bore: any[][],
@@ -131,11 +144,48 @@ export function HEATPV(
   friction: any[][],
   bushconductivity: any[][],
   shaftconductivity: any[][],
+  endlength: any[][],
   ends?: any[][],
+  housingpath?: any[][],
+  film?: any[][],
+  contact?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(HEATPV_, [
+    bore,
+    length,
+    wall,
+    rise,
+    friction,
+    bushconductivity,
+    shaftconductivity,
+    endlength,
+    ends,
+    housingpath,
+    film,
+    contact,
+    units,
+  ]);
+}
+
+/**
+ * Thermal conductance of a wide plate round the bush, from its seat to the air on both faces; up to 4 % too high where the plate ends two lengths √(λ·t/2h) beyond the seat, a quarter too high at one. Answers W/K
+ * @customfunction HOUSINGPATH
+ * @param outside Outside diameter of the bush; mm (in), above 0 mm
+ * @param thickness Thickness of the plate; mm (in), above 0 mm
+ * @param conductivity Thermal conductivity of the plate; W/(m·K) (BTU·in/(h·ft²·°F)), above 0 W/(m·K)
+ * @param [film] Heat transfer coefficient from plate to air; the default is still air; W/(m²·K) (BTU/(h·ft²·°F)), above 0 W/(m²·K), default 10 W/(m²·K)
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns W/K
+ */
+export function HOUSINGPATH(
+  outside: any[][],
+  thickness: any[][],
+  conductivity: any[][],
   film?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(HEATPV_, [bore, length, wall, rise, friction, bushconductivity, shaftconductivity, ends, film, units]);
+  return answer(HOUSINGPATH_, [outside, thickness, conductivity, film, units]);
 }
 
 /**
@@ -189,7 +239,7 @@ export function BORETEMP(
  * @customfunction PEAKRISE
  * @param rises Rise that each step would reach if it lasted, one range; 0 at rest; K (°F), 0 K or more
  * @param times Duration of each step, one range, all in one unit; h, 0 h or more
- * @param timeconstant Time constant, in the unit of the times: heat capacity over conductance; h, above 0 h
+ * @param timeconstant Time constant; heat capacity over conductance, in the unit of the times; h, above 0 h
  * @returns K (°F)
  */
 export function PEAKRISE(rises: any[][], times: any[][], timeconstant: any[][]): any[][] {

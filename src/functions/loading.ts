@@ -9,6 +9,10 @@ import {
   washerSpeed as WASHERSPEED_,
   pressureSpeed as PVVALUE_,
   dutyPv as DUTYPV_,
+  shaftSlope as SHAFTSLOPE_,
+  peakPressure as PEAKPRESSURE_,
+  edgePressure as EDGEPRESSURE_,
+  maxTilt as MAXTILT_,
 } from "../core";
 
 import { answer } from "../edge/sheet";
@@ -107,7 +111,7 @@ export function PVVALUE(pressure: any[][], speed: any[][], units?: any[][]): any
  * @param pressures Mean pressure of each step, one range; MPa (psi), 0 MPa or more
  * @param speeds Sliding speed of each step, one range; m/s (ft/min), 0 m/s or more
  * @param times Duration of each step, one range, all in one unit; h, 0 h or more
- * @param [timeconstant] Time constant of the bush, in the unit of the times, as in PEAKRISE; h, above 0 h
+ * @param [timeconstant] Time constant of the bush; in the unit of the times, as in PEAKRISE; h, above 0 h
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Mean PV, greatest PV of a step, PV to compare with a limit
  */
@@ -119,4 +123,112 @@ export function DUTYPV(
   units?: any[][],
 ): any[][] {
   return answer(DUTYPV_, [pressures, speeds, times, timeconstant, units]);
+}
+
+/**
+ * Slope of a bent shaft at the nearer and the farther of its two bushes, taken as knife edges: high, the safe side, since a bush resists; add misalignment. Answers slope at the nearer and the farther bush, degrees
+ * @customfunction SHAFTSLOPE
+ * @param loadcase Where the load stands; half way, spread over the span, at a position between the bushes, or beyond the nearer one; "central", "uniform", "offset" or "overhung"
+ * @param load Load on the shaft, the whole of it; N (lbf), 0 N or more
+ * @param span Distance between the middles of the bushes; mm (in), above 0 mm
+ * @param diameter Diameter of the shaft; mm (in), above 0 mm
+ * @param modulus Modulus of the shaft; MPa (psi), above 0 MPa
+ * @param [position] Distance of the load from the nearer bush; needed with "offset" and "overhung"; mm (in), above 0 mm
+ * @param [inner] Inner diameter of a hollow shaft; mm (in), 0 mm or more, default 0 mm
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Slope at the nearer and the farther bush, degrees
+ */
+export function SHAFTSLOPE(
+  loadcase: any[][],
+  load: any[][],
+  span: any[][],
+  diameter: any[][],
+  modulus: any[][],
+  position?: any[][],
+  inner?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(SHAFTSLOPE_, [loadcase, load, span, diameter, modulus, position, inner, units]);
+}
+
+/**
+ * Peak pressure in a bore with clearance and the half angle of contact, before wear: within −5 to +8 % for ν up to 0.4 and a wall up to a fifth of the radius, up to 25 % high at 0.45; the angle to 20 %. The ends, being softer, add 3 to 18 % at mid-length. Answers peak pressure, half angle of contact in degrees
+ * @customfunction PEAKPRESSURE
+ * @param load Radial load; N (lbf), 0 N or more
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param length Length of the bush; mm (in), above 0 mm
+ * @param wall Wall thickness of the bush; mm (in), above 0 mm
+ * @param clearance Diametral running clearance; mm (in), 0 mm or more
+ * @param modulus Compressive modulus of the bush; MPa (psi), above 0 MPa
+ * @param poisson Poisson's ratio of the bush; 0 or more and below 0.5
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Peak pressure, half angle of contact in degrees
+ */
+export function PEAKPRESSURE(
+  load: any[][],
+  bore: any[][],
+  length: any[][],
+  wall: any[][],
+  clearance: any[][],
+  modulus: any[][],
+  poisson: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(PEAKPRESSURE_, [load, bore, length, wall, clearance, modulus, poisson, units]);
+}
+
+/**
+ * Pressure at the edge of a bush under a tilted shaft, before wear beds it in: compare with the compressive strength. The upper figure is safe, 7 to 110 % above where partly lifted and the more the higher Poisson's ratio; the lower is within −14 to +21 %. Answers lower and upper edge pressure, length in contact (upper), "full length", "partly lifted" or "both ends touch", where the model ends: #N/A
+ * @customfunction EDGEPRESSURE
+ * @param load Radial load; N (lbf), 0 N or more
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param length Length of the bush; mm (in), above 0 mm
+ * @param wall Wall thickness of the bush; mm (in), above 0 mm
+ * @param clearance Diametral running clearance; mm (in), 0 mm or more
+ * @param modulus Compressive modulus of the bush; MPa (psi), above 0 MPa
+ * @param poisson Poisson's ratio of the bush; 0 or more and below 0.5
+ * @param tilt Slope of the shaft in the bush; degrees, as from SHAFTSLOPE; °, from 0° to 45°
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Lower and upper edge pressure, length in contact (upper), "full length", "partly lifted" or "both ends touch", where the model ends: #N/A
+ */
+export function EDGEPRESSURE(
+  load: any[][],
+  bore: any[][],
+  length: any[][],
+  wall: any[][],
+  clearance: any[][],
+  modulus: any[][],
+  poisson: any[][],
+  tilt: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(EDGEPRESSURE_, [load, bore, length, wall, clearance, modulus, poisson, tilt, units]);
+}
+
+/**
+ * Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high. #N/A where the shaft touches both ends first. Answers °
+ * @customfunction MAXTILT
+ * @param load Radial load; N (lbf), above 0 N
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param length Length of the bush; mm (in), above 0 mm
+ * @param wall Wall thickness of the bush; mm (in), above 0 mm
+ * @param clearance Diametral running clearance; mm (in), 0 mm or more
+ * @param modulus Compressive modulus of the bush; MPa (psi), above 0 MPa
+ * @param poisson Poisson's ratio of the bush; 0 or more and below 0.5
+ * @param pressure Edge pressure allowed; MPa (psi), above 0 MPa
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns °
+ */
+export function MAXTILT(
+  load: any[][],
+  bore: any[][],
+  length: any[][],
+  wall: any[][],
+  clearance: any[][],
+  modulus: any[][],
+  poisson: any[][],
+  pressure: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(MAXTILT_, [load, bore, length, wall, clearance, modulus, poisson, pressure, units]);
 }

@@ -17,11 +17,11 @@ import { answer } from "../edge/sheet";
  * Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Not for metals with solid lubricant. Answers mm³/(N·m) (in³·min/(ft·lbf·h))
  * @customfunction WEARRATE
  * @param base Specific wear rate of the tests; mm³/(N·m) (in³·min/(ft·lbf·h)), 0 mm³/(N·m) or more
- * @param [geometry] Factor of the motion: load that turns with the shaft 0.5, fixed load 1, oscillation 2; above 0, default 1
- * @param [heat] Factor of the cooling: thin metal housing, intermittent 0.5; metal, continuous 1; non-metal, continuous 2; leave 1 where the rate is of the bore's own temperature; above 0, default 1
- * @param [temperature] Factor of the temperature: at 20, 100, 200 °C with PTFE 1, 2, 5, with carbon or thermosets 1, 3, 6; leave 1 where the rate is of the bore's own temperature; above 0, default 1
- * @param [counterface] Factor of the shaft: stainless or chromed 0.5, steel 1, soft non-ferrous metal 2 to 5; above 0, default 1
- * @param [finish] Factor of the shaft's roughness: Ra 0.1 to 0.2 µm 1, to 0.4 µm 2 to 3, to 0.8 µm 4 to 10; above 0, default 1
+ * @param [geometry] Factor of the motion; load that turns with the shaft 0.5, fixed load 1, oscillation 2; above 0, default 1
+ * @param [heat] Factor of the cooling; thin metal housing or intermittent 0.5, metal and continuous 1, non-metal and continuous 2; leave 1 where the rate is of the bore's own temperature; above 0, default 1
+ * @param [temperature] Factor of the temperature; at 20, 100, 200 °C with PTFE 1, 2, 5, with carbon or thermosets 1, 3, 6; leave 1 where the rate is of the bore's own temperature; above 0, default 1
+ * @param [counterface] Factor of the shaft's material; stainless or chromed 0.5, steel 1, soft non-ferrous metal 2 to 5; above 0, default 1
+ * @param [finish] Factor of the shaft's roughness; Ra 0.1 to 0.2 µm 1, to 0.4 µm 2 to 3, to 0.8 µm 4 to 10; above 0, default 1
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns mm³/(N·m) (in³·min/(ft·lbf·h))
  */
@@ -40,11 +40,11 @@ export function WEARRATE(
 /**
  * Wear depth after a sliding distance, load fixed to the bush and the shaft moving; a rate from flat tests needs from and clearance, without them the depth is at least 21 % too small. Answers mm (in)
  * @customfunction WEAR
- * @param wearrate Specific wear rate, with your own factors from WEARRATE where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), 0 mm³/(N·m) or more
+ * @param wearrate Specific wear rate; with your own factors from WEARRATE where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), 0 mm³/(N·m) or more
  * @param pressure Mean pressure on the projected area; MPa (psi), 0 MPa or more
  * @param distance Sliding distance; km (mi), 0 km or more
- * @param [from] Tests that gave the wear rate: bushes on their projected area, or flats and pins, whose rate knows nothing of how the load gathers at the bottom of a bore; "bush" or "flat", default "bush"
- * @param [clearance] Diametral clearance when new, needed with "flat"; 0 is a shaft that fits its bore; mm (in), 0 mm or more
+ * @param [from] Tests that gave the wear rate; bushes on their projected area, or flats and pins, whose rate knows nothing of how a load gathers at the bottom of a bore; "bush" or "flat", default "bush"
+ * @param [clearance] Diametral clearance when new; needed with "flat", 0 is a shaft that fits its bore; mm (in), 0 mm or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns mm (in)
  */
@@ -62,12 +62,12 @@ export function WEAR(
 /**
  * Running hours until the wear allowance is used up; times 60 and the cycles per minute it gives cycles; a rate from flat tests needs from and clearance, without them the life is at least 27 % too long. Answers h
  * @customfunction LIFE
- * @param wearrate Specific wear rate, with your own factors from WEARRATE where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), above 0 mm³/(N·m)
+ * @param wearrate Specific wear rate; with your own factors from WEARRATE where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), above 0 mm³/(N·m)
  * @param pressure Mean pressure; without any there is no wear and no finite life; MPa (psi), above 0 MPa
  * @param speed Mean sliding speed; at rest there is no wear and no finite life; m/s (ft/min), above 0 m/s
  * @param allowance Wear depth that may be used up; mm (in), above 0 mm
- * @param [from] Tests that gave the wear rate: bushes on their projected area, or flats and pins, whose rate knows nothing of how the load gathers at the bottom of a bore; "bush" or "flat", default "bush"
- * @param [clearance] Diametral clearance when new, needed with "flat"; 0 is a shaft that fits its bore; mm (in), 0 mm or more
+ * @param [from] Tests that gave the wear rate; bushes on their projected area, or flats and pins, whose rate knows nothing of how a load gathers at the bottom of a bore; "bush" or "flat", default "bush"
+ * @param [clearance] Diametral clearance when new; needed with "flat", 0 is a shaft that fits its bore; mm (in), 0 mm or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns h
  */

@@ -233,10 +233,10 @@ test("Quotes lists every quote, also one that is added below", async () => {
 });
 
 test("the Worked example follows the chosen calculation and a number of one's own", async () => {
-  const line = async (step: string) => (await shown("Worked example", "B8", 24, 5)).filter(([first]) => first === step);
+  const line = async (step: string) => (await shown("Worked example", "B8", 32, 5)).filter(([first]) => first === step);
   await eventually(async () => expect((await line("Answer in inch units"))[0]?.[3]).toBeCloseTo(55 / 0.75, 10));
   await sheet.write({ sheet: "Worked example", row: 3, col: 1 }, [["RUNTEMP"]]);
-  await eventually(async () => expect((await line("Calculation")).at(-1)?.[1]).toBe("T = Ta + Q / G"));
+  await eventually(async () => expect((await line("Calculation")).at(-1)?.[1]).toBe("T_high = Ta + Q / G_low"));
   const before = (await line("Calculation")).at(-1)![3] as number;
   await sheet.type("Worked example", "A15", "40");
   // ten degrees more around it are ten degrees more in it

@@ -16,6 +16,11 @@ const domains: Readonly<Record<string, string>> = {
   WASHERSPEED: "inner >= 0; outer > 0; rpm >= 0",
   PVVALUE: "pressure >= 0; speed >= 0",
   DUTYPV: "pressures >= 0; speeds >= 0; times >= 0; timeconstant > 0",
+  SHAFTSLOPE: "load >= 0; span > 0; diameter > 0; modulus > 0; position > 0; inner >= 0 = 0",
+  PEAKPRESSURE: "load >= 0; bore > 0; length > 0; wall > 0; clearance >= 0; modulus > 0; poisson >= 0 < 0.5",
+  EDGEPRESSURE:
+    "load >= 0; bore > 0; length > 0; wall > 0; clearance >= 0; modulus > 0; poisson >= 0 < 0.5; tilt >= 0 <= 45",
+  MAXTILT: "load > 0; bore > 0; length > 0; wall > 0; clearance >= 0; modulus > 0; poisson >= 0 < 0.5; pressure > 0",
   USE: "pressure >= 0; speed >= 0; motion = turning",
   VERDICT: "pressure >= 0; speed >= 0; motion = turning",
   CHECKS: "pressure >= 0; speed >= 0; motion = turning",
@@ -28,9 +33,10 @@ const domains: Readonly<Record<string, string>> = {
   WASHERTORQUE: "load >= 0; inner >= 0; outer > 0; friction >= 0; wearstate = new",
   HEAT: "load >= 0; speed >= 0; friction >= 0",
   RUNTEMP:
-    "load >= 0; bore > 0; length > 0; wall > 0; speed >= 0; friction >= 0; ambient; bushconductivity > 0; shaftconductivity > 0; ends >= 0 <= 2 = 1; film > 0 = 10",
+    "load >= 0; bore > 0; length > 0; wall > 0; speed >= 0; friction >= 0; ambient; bushconductivity > 0; shaftconductivity > 0; endlength >= 0; ends >= 0 <= 2 = 1; housingpath > 0; film > 0 = 10; contact > 0 <= 1 = 0.5",
   HEATPV:
-    "bore > 0; length > 0; wall > 0; rise > 0; friction > 0; bushconductivity > 0; shaftconductivity > 0; ends >= 0 <= 2 = 1; film > 0 = 10",
+    "bore > 0; length > 0; wall > 0; rise > 0; friction > 0; bushconductivity > 0; shaftconductivity > 0; endlength >= 0; ends >= 0 <= 2 = 1; housingpath > 0; film > 0 = 10; contact > 0 <= 1 = 0.5",
+  HOUSINGPATH: "outside > 0; thickness > 0; conductivity > 0; film > 0 = 10",
   DERATEDPV: "pvlimit > 0; highest; ambient; reference = 23; exponent >= 1 <= 2 = 1",
   BORETEMP: "pv >= 0; pvlimit > 0; highest; ambient; reference = 23; exponent >= 1 <= 2 = 1",
   PEAKRISE: "rises >= 0; times >= 0; timeconstant > 0",

@@ -18,6 +18,24 @@ const way = <A extends At>(
   ways: { [N in keyof A]?: readonly [1 | -1, number, number] },
 ) => ({ what, answer, at, ways }) as unknown as Way;
 
+const assembly = {
+  ...{ load: 300, bore: 20, length: 15, wall: 1.5, speed: 0.1, friction: 0.2, ambient: 25 },
+  ...{ bushconductivity: 0.25, shaftconductivity: 45, endlength: 60, ends: 1, film: 10, contact: 0.5 },
+};
+
+const layer = { bore: 20, length: 15, wall: 1.5, clearance: 0.08, modulus: 2500, poisson: 0.4 };
+const sizes = { bore: [-1, 2, 200], length: [-1, 1, 200], wall: [-1, 0.1, 20] } as const;
+
+/** MAXTILT, as steep as can be where the shaft would touch both ends first. */
+function tiltOf(values: Parameters<typeof core.maxTilt>[0]): number {
+  try {
+    return core.maxTilt(values);
+  } catch (error) {
+    expect((error as Error).message).toContain("touches both ends");
+    return 90;
+  }
+}
+
 const laws: readonly Way[] = [
   way(
     "DERATEDPV",
@@ -39,6 +57,70 @@ const laws: readonly Way[] = [
     ({ rise, on, off, timeconstant }) => core.peakRise({ rises: [rise, 0], times: [on, off], timeconstant }),
     { rise: 60, on: 5, off: 12, timeconstant: 9 },
     { rise: [1, 0, 300], on: [1, 0.01, 100], off: [-1, 0.01, 100], timeconstant: [-1, 0.1, 1000] },
+  ),
+  ...([0, 1] as const).map((end) =>
+    way(
+      `RUNTEMP, ${end === 0 ? "housing at ambient" : "no way out through the housing"}`,
+      (values) => core.runTemperature(values)[end] as number,
+      assembly,
+      {
+        ...{ load: [1, 0, 5000], speed: [1, 0, 5], friction: [1, 0, 1], ambient: [1, -40, 150], bore: [-1, 5, 200] },
+        ...{ shaftconductivity: [-1, 1, 400], endlength: [-1, 1, 1000], film: [-1, 1, 100] },
+        ...(end === 0 ? { wall: [1, 0.1, 20], bushconductivity: [-1, 0.05, 10], contact: [-1, 0.1, 1] } : {}),
+      },
+    ),
+  ),
+  way(
+    "RUNTEMP, housing's path known",
+    (values) => core.runTemperature(values)[1] as number,
+    { ...assembly, housingpath: 0.1 },
+    {
+      ...{ wall: [1, 0.1, 20], bushconductivity: [-1, 0.05, 10], contact: [-1, 0.1, 1], bore: [-1, 5, 200] },
+      ...{ housingpath: [-1, 0.001, 10], endlength: [-1, 1, 1000] },
+    },
+  ),
+  way(
+    "HOUSINGPATH",
+    core.housingPath,
+    { outside: 23, thickness: 8, conductivity: 50, film: 10 },
+    { outside: [1, 1, 500], thickness: [1, 0.1, 100], conductivity: [1, 0.1, 400], film: [1, 1, 200] },
+  ),
+  way(
+    "PEAKPRESSURE",
+    (values) => core.peakPressure(values)[0]!,
+    { ...layer, load: 3000 },
+    { load: [1, 0, 1e5], clearance: [1, 0, 2], modulus: [1, 10, 1e5], poisson: [1, 0, 0.49], ...sizes },
+  ),
+  ...([0, 1] as const).map((figure) =>
+    way(
+      `EDGEPRESSURE, ${figure === 0 ? "lower" : "upper"}`,
+      (values) => core.edgePressure(values)[figure] as number,
+      { ...layer, load: 800, tilt: 0.1 },
+      {
+        ...{ load: [1, 1, 2e4], clearance: [1, 0.03, 2], modulus: [1, 300, 1e4], poisson: [1, 0, 0.45] },
+        ...{ tilt: [1, 0, 0.3], bore: [-1, 5, 60], length: [-1, 3, 40], wall: [-1, 0.5, 20] },
+      },
+    ),
+  ),
+  way(
+    "MAXTILT",
+    tiltOf,
+    { ...layer, load: 800, pressure: 40 },
+    {
+      ...{ pressure: [1, 1, 70], load: [-1, 300, 1e5], clearance: [-1, 0.05, 2], modulus: [-1, 500, 1e5] },
+      ...{ poisson: [-1, 0, 0.49], bore: [1, 2, 40], length: [1, 1, 25], wall: [1, 0.5, 10] },
+    },
+  ),
+  ...(["central", "uniform", "offset", "overhung"] as const).map((loadcase) =>
+    way(
+      `SHAFTSLOPE, ${loadcase}`,
+      (values) => core.shaftSlope({ ...values, loadcase })[0]!,
+      { load: 600, span: 200, diameter: 16, modulus: 206000, position: 60, inner: 4 },
+      {
+        ...{ load: [1, 0, 1e4], span: [1, 121, 1000], diameter: [-1, 5, 80], modulus: [-1, 1000, 3e5] },
+        ...{ inner: [1, 0, 15], ...(loadcase === "overhung" ? { position: [1, 1, 500] } : {}) },
+      },
+    ),
   ),
   way(
     "WEAR with a flat's rate",
@@ -109,5 +191,35 @@ describe("a bore worn by a rate from flat tests", () => {
       const flat = core.wearDepth({ wearrate, pressure, distance });
       const of = (clearance: number) => core.wearDepth({ wearrate, pressure, distance, from: "flat", clearance });
       for (const by of [1e-6, 1e-11, 1e-13, 1e-300]) equal(of(by * flat), of(0), 1e-6);
+    }));
+});
+
+describe("a tilted shaft", () => {
+  const given = fc.tuple(between(100, 5000), between(0.02, 0.3), between(300, 5000), between(0, 0.45));
+  test("at the tilt of MAXTILT the upper edge pressure is the pressure", () =>
+    check(fc.tuple(given, between(5, 60)), ([[load, clearance, modulus, poisson], pressure]) => {
+      const at = { ...layer, load, clearance, modulus, poisson };
+      const tilt = tiltOf({ ...at, pressure });
+      if (tilt === 90) return;
+      const [lower, upper] = core.edgePressure({ ...at, tilt });
+      if (tilt === 0) expect(upper).toBeGreaterThanOrEqual(pressure * (1 - 1e-9));
+      else equal(upper as number, pressure);
+      expect(lower).toBeLessThanOrEqual((upper as number) * (1 + 1e-9));
+    }));
+  test("that does not tilt presses as PEAKPRESSURE's foundation, on its whole length", () =>
+    check(given, ([load, clearance, modulus, poisson]) => {
+      const at = { ...layer, load, clearance, modulus, poisson };
+      const [, upper, length, contact] = core.edgePressure({ ...at, tilt: 0 });
+      expect(upper).toBeLessThanOrEqual(core.peakPressure(at)[0]! * (1 + 1e-12));
+      expect([length, contact]).toEqual([15, "full length"]);
+      equal(core.edgePressure({ ...at, tilt: 1e-9 })[1] as number, upper as number, 1e-4);
+    }));
+  test("in a bore without clearance is the limit of small clearances", () =>
+    check(fc.tuple(between(2000, 20000), between(0, 0.02)), ([load, tilt]) => {
+      const of = (clearance: number) => core.edgePressure({ ...layer, load, tilt, clearance });
+      for (const clearance of [1e-9, 1e-13])
+        of(clearance).forEach((cell, i) =>
+          typeof cell === "number" ? equal(cell, of(0)[i] as number, 1e-6) : expect(cell).toEqual(of(0)[i]),
+        );
     }));
 });

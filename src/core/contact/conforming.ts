@@ -35,3 +35,27 @@ export function depthOf(load: number): number {
   }
   return x;
 }
+
+/** Λ averaged over a depth that falls by `span` along the bush, 0 where it is out of contact; the load of a tilted shaft. */
+export function meanLoadOf(x: number, span: number): number {
+  if (span > 0.05 * x) return (summedLoadOf(x) - summedLoadOf(Math.max(0, x - span))) / span;
+  // a difference of nearly equal numbers: three points of Gauss instead
+  const [middle, reach] = [x - span / 2, span * Math.sqrt(0.15)];
+  return (5 * loadOf(middle - reach) + 8 * loadOf(middle) + 5 * loadOf(middle + reach)) / 18;
+}
+
+/** The x at the deep end of a tilted shaft: Newton on `meanLoadOf`, which rises ever faster with x, so that it comes from above and stays there. */
+export function tiltedDepthOf(load: number, span: number): number {
+  let x = depthOf(load);
+  if (span <= 1e-8 * x) return x + span / 2;
+  for (let i = 0, step = Infinity; i < 100 && Math.abs(step) > 1e-15 * x; i++) {
+    const slope = (loadOf(x) - loadOf(Math.max(0, x - span))) / span;
+    step = (meanLoadOf(x, span) - load) / slope;
+    x -= step;
+  }
+  return x;
+}
+
+/** Λ and J as a working writes them, of a symbol for t. */
+export const loadText = (t: string): string => `${t} * acos(1 / ${t}) - sqrt(${t}^2 - 1) / ${t}`;
+export const summedLoadText = (t: string): string => `(${t}^2 / 2 + 1) * acos(1 / ${t}) - 1.5 * sqrt(${t}^2 - 1)`;

@@ -1,12 +1,12 @@
 import { formula } from "../formula";
-import { bushArgs, pathArgs, pathLines, pathUnits, shaftConductance, wallConductance } from "./paths";
+import { bushArgs, conductances, pathArgs, pathBetween, pathLines, pathSources } from "./paths";
 
-/** PV = ΔT·G/(μ·d·L): the inverse of RUNTEMP, by the same model and with the same limits of validity. */
+/** PV = ΔT·G/(μ·d·L): the inverse of RUNTEMP, by the same paths and with the same errors. */
 export const heatPv = formula(
   {
     id: "HEATPV",
     family: "Heat and friction",
-    text: "PV whose friction heat the bush wall and the shaft carry away at a given rise above ambient; the model and its limits are those of RUNTEMP",
+    text: "PV whose friction heat the paths carry away at a given rise above ambient, least and greatest: equal when the housing's path is given, else a housing that takes no heat and one at ambient; the model and its errors are those of RUNTEMP",
     args: {
       ...bushArgs,
       rise: { kind: "rise", symbol: "ΔT", above: 0, text: "Rise allowed above ambient" },
@@ -14,16 +14,27 @@ export const heatPv = formula(
       ...pathArgs,
     },
     units: true,
-    result: { kind: "pv", symbol: "PV" },
-    working: [...pathLines, "PV = ΔT * G / (μ * d * L)"],
-    between: pathUnits,
-    source: [
-      { key: "incropera", at: "radial conduction in a cylinder; extended surfaces: the infinitely long fin" },
-      { key: "practice", at: "half of the bore in contact; film coefficient of still air" },
+    result: {
+      shape: "row",
+      columns: [
+        { name: "least PV", kind: "pv", symbol: "PV_low" },
+        { name: "greatest PV", kind: "pv", symbol: "PV_high" },
+      ],
+      text: "Least and greatest PV; the least is 0 where no path is left",
+    },
+    working: (values) => [
+      ...pathLines(values),
+      "PV_low = ΔT * G_low / (μ * d * L)",
+      "PV_high = ΔT * G_high / (μ * d * L)",
     ],
-    example: [20, 15, 1.5, 40, 0.2, 0.25, 45, 1, 10],
-    see: ["RUNTEMP", "PVVALUE"],
+    between: pathBetween,
+    source: pathSources,
+    example: [20, 15, 1.5, 40, 0.15, 0.25, 45, 60, 2, 0.09],
+    see: ["RUNTEMP", "HOUSINGPATH", "PVVALUE"],
   },
-  ({ rise, friction, ...paths }) =>
-    (rise * (wallConductance(paths) + shaftConductance(paths))) / (friction * paths.bore * paths.length),
+  ({ rise, friction, ...paths }) => {
+    const { least, greatest } = conductances(paths);
+    const per = rise / (friction * paths.bore * paths.length);
+    return [per * least, per * greatest];
+  },
 );

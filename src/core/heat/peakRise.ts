@@ -25,7 +25,7 @@ export const peakRise = formula(
         kind: "time",
         symbol: "τ",
         above: 0,
-        text: "Time constant, in the unit of the times: heat capacity over conductance",
+        text: "Time constant; heat capacity over conductance, in the unit of the times",
       },
     },
     units: false,

@@ -20,7 +20,7 @@ export const dutyPv = formula(
         symbol: "τ",
         above: 0,
         optional: true,
-        text: "Time constant of the bush, in the unit of the times, as in PEAKRISE",
+        text: "Time constant of the bush; in the unit of the times, as in PEAKRISE",
       },
     },
     units: true,

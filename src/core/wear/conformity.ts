@@ -9,14 +9,14 @@ export const conformityArgs = {
     choices: ["bush", "flat"],
     default: "bush",
     optional: true,
-    text: "Tests that gave the wear rate: bushes on their projected area, or flats and pins, whose rate knows nothing of how the load gathers at the bottom of a bore",
+    text: "Tests that gave the wear rate; bushes on their projected area, or flats and pins, whose rate knows nothing of how a load gathers at the bottom of a bore",
   },
   clearance: {
     kind: "length",
     symbol: "C",
     from: 0,
     optional: true,
-    text: 'Diametral clearance when new, needed with "flat"; 0 is a shaft that fits its bore',
+    text: 'Diametral clearance when new; needed with "flat", 0 is a shaft that fits its bore',
   },
 } as const satisfies Record<string, NumberArg | ChoiceArg>;
 

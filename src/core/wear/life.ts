@@ -1,3 +1,4 @@
+import { loadText } from "../contact/conforming";
 import { formula } from "../formula";
 import { conformityArgs, flatWearOf, isFitted, shapingClearance } from "./conformity";
 
@@ -15,7 +16,7 @@ export const wearLife = formula(
         kind: "wearRate",
         symbol: "k",
         above: 0,
-        text: "Specific wear rate, with your own factors from WEARRATE where you have them",
+        text: "Specific wear rate; with your own factors from WEARRATE where you have them",
       },
       pressure: {
         kind: "pressure",
@@ -39,7 +40,7 @@ export const wearLife = formula(
       if (clearance === undefined) return ["t = h / (k * p * v * 3600)"];
       const shape = isFitted(clearance, values.allowance)
         ? ["h0 = pi / 4 * h"]
-        : ["u = 1 + 2 * h / C", "Λ = u * acos(1 / u) - sqrt(u^2 - 1) / u", "h0 = C / 4 * Λ"];
+        : ["u = 1 + 2 * h / C", `Λ = ${loadText("u")}`, "h0 = C / 4 * Λ"];
       return [...shape, "t = h0 / (k * p * v * 3600)"];
     },
     between: {

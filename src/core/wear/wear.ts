@@ -1,4 +1,4 @@
-import { depthOf } from "../contact/conforming";
+import { depthOf, loadText } from "../contact/conforming";
 import { formula, Measure } from "../formula";
 import type { Lookup } from "../formula";
 import { conformityArgs, isFitted, shapingClearance, sinkOf } from "./conformity";
@@ -17,7 +17,7 @@ export const wearDepth = formula(
         kind: "wearRate",
         symbol: "k",
         from: 0,
-        text: "Specific wear rate, with your own factors from WEARRATE where you have them",
+        text: "Specific wear rate; with your own factors from WEARRATE where you have them",
       },
       pressure: { kind: "pressure", symbol: "p", from: 0, text: "Mean pressure on the projected area" },
       distance: { kind: "distance", symbol: "s", from: 0, text: "Sliding distance" },
@@ -30,7 +30,7 @@ export const wearDepth = formula(
       const flat = "h0 = k * p * s * 1000";
       if (clearance === undefined) return ["h = k * p * s * 1000"];
       if (isFitted(clearance, flatWear(values))) return [flat, "h = 4 / pi * h0"];
-      return [flat, "Λ = 4 * h0 / C", "one = (t * acos(1 / t) - sqrt(t^2 - 1) / t) / Λ", "h = C / 2 * (t - 1)"];
+      return [flat, "Λ = 4 * h0 / C", `one = (${loadText("t")}) / Λ`, "h = C / 2 * (t - 1)"];
     },
     between: {
       h0: { unit: "mm", text: "Wear depth of a flat face" },

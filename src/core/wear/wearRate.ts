@@ -12,17 +12,20 @@ export const wearRate = formula(
     text: "Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Not for metals with solid lubricant",
     args: {
       base: { kind: "wearRate", symbol: "k0", from: 0, text: "Specific wear rate of the tests" },
-      geometry: factor("a", "Factor of the motion: load that turns with the shaft 0.5, fixed load 1, oscillation 2"),
+      geometry: factor("a", "Factor of the motion; load that turns with the shaft 0.5, fixed load 1, oscillation 2"),
       heat: factor(
         "b",
-        "Factor of the cooling: thin metal housing, intermittent 0.5; metal, continuous 1; non-metal, continuous 2; leave 1 where the rate is of the bore's own temperature",
+        "Factor of the cooling; thin metal housing or intermittent 0.5, metal and continuous 1, non-metal and continuous 2; leave 1 where the rate is of the bore's own temperature",
       ),
       temperature: factor(
         "c",
-        "Factor of the temperature: at 20, 100, 200 °C with PTFE 1, 2, 5, with carbon or thermosets 1, 3, 6; leave 1 where the rate is of the bore's own temperature",
+        "Factor of the temperature; at 20, 100, 200 °C with PTFE 1, 2, 5, with carbon or thermosets 1, 3, 6; leave 1 where the rate is of the bore's own temperature",
       ),
-      counterface: factor("d", "Factor of the shaft: stainless or chromed 0.5, steel 1, soft non-ferrous metal 2 to 5"),
-      finish: factor("e", "Factor of the shaft's roughness: Ra 0.1 to 0.2 µm 1, to 0.4 µm 2 to 3, to 0.8 µm 4 to 10"),
+      counterface: factor(
+        "d",
+        "Factor of the shaft's material; stainless or chromed 0.5, steel 1, soft non-ferrous metal 2 to 5",
+      ),
+      finish: factor("e", "Factor of the shaft's roughness; Ra 0.1 to 0.2 µm 1, to 0.4 µm 2 to 3, to 0.8 µm 4 to 10"),
     },
     units: true,
     result: { kind: "wearRate", symbol: "k" },

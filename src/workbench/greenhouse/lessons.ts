@@ -54,7 +54,7 @@ export const lessons: readonly Lesson[] = [
   lesson(
     runTemperature,
     "How warm does the seed drum's bush become in a glasshouse at 30 °C?",
-    [180, 15, 20, 1.5, 0.0942, 0.18, 30, 0.25, 45, 1, 10],
+    [180, 15, 20, 1.5, 0.0942, 0.18, 30, 0.25, 45, 80, 1, 0.08],
   ),
   lesson(closeIn, "How much of its bore does a pressed bush lose?", [20, 23, 40, 2000, 0.4, 69000, 0.33]),
   lesson(

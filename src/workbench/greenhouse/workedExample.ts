@@ -7,7 +7,7 @@ import { across, cautionLines, titled } from "./parts";
 const chosen = "B4";
 const steps = 8;
 const most = Math.max(...lessons.map(({ inputs }) => inputs.length));
-const roomForSteps = 24;
+const roomForSteps = 32;
 const another = steps + roomForSteps + 2;
 const roomForAnother = 20;
 const trainer = another + roomForAnother + 3;

@@ -8,7 +8,10 @@ const host = { error: (code: string, message?: string) => ({ code, message }) };
 const message = (f: Parameters<typeof answer>[0], given: unknown[]) =>
   (answer(f, given, host)[0]![0] as { message: string }).message;
 
-const bush = { bore: 20, length: 15, wall: 1.5, friction: 0.2, bushconductivity: 0.25, shaftconductivity: 45 };
+const bush = {
+  ...{ bore: 20, length: 15, wall: 1.5, friction: 0.2 },
+  ...{ bushconductivity: 0.25, shaftconductivity: 45, endlength: 60 },
+};
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe("TORQUE", () => {
@@ -67,61 +70,109 @@ describe("WASHERTORQUE", () => {
 });
 
 describe("RUNTEMP and HEATPV", () => {
+  const paths = fc.record({
+    bore: positive(2, 200),
+    length: positive(2, 200),
+    wall: positive(0.1, 20),
+    friction: positive(0.01, 0.6),
+    bushconductivity: positive(0.1, 60),
+    shaftconductivity: positive(1, 400),
+    endlength: positive(1, 1000),
+    ends: fc.constantFrom(1, 2),
+    film: positive(1, 100),
+    contact: positive(0.1, 1),
+    housingpath: fc.option(positive(0.01, 10), { nil: undefined }),
+  });
+  const numbers = (row: readonly unknown[]) => row as [number, number];
   test("are inverse to each other: at the PV of HEATPV the bush runs at ambient plus the rise", () => {
     fc.assert(
-      fc.property(
-        fc.record({
-          bore: positive(2, 200),
-          length: positive(2, 200),
-          wall: positive(0.1, 20),
-          friction: positive(0.01, 0.6),
-          bushconductivity: positive(0.1, 60),
-          shaftconductivity: positive(1, 400),
-          ends: fc.constantFrom(0, 1, 2),
-          film: positive(1, 100),
-        }),
-        positive(1, 150),
-        positive(-40, 80),
-        positive(0.01, 5),
-        (paths, rise, ambient, speed) => {
-          const load = (heatPv({ ...paths, rise }) / speed) * paths.bore * paths.length;
-          expect(runTemperature({ ...paths, load, speed, ambient })).toBeCloseTo(ambient + rise, 8);
-        },
-      ),
+      fc.property(paths, positive(1, 150), positive(-40, 80), positive(0.01, 5), (at, rise, ambient, speed) => {
+        const [least, greatest] = heatPv({ ...at, rise });
+        const loadOf = (pv: number) => (pv / speed) * at.bore * at.length;
+        const hot = numbers(runTemperature({ ...at, load: loadOf(least!), speed, ambient }))[1];
+        const cool = numbers(runTemperature({ ...at, load: loadOf(greatest!), speed, ambient }))[0];
+        expect(hot).toBeCloseTo(ambient + rise, 8);
+        expect(cool).toBeCloseTo(ambient + rise, 8);
+      }),
     );
   });
+  test("a housing of any conductance lies between the least and the greatest of an unknown one", () => {
+    fc.assert(
+      fc.property(paths, positive(0.001, 1000), (at, housingpath) => {
+        const duty = { ...at, load: 500, speed: 0.1, ambient: 25 };
+        const [least, greatest] = numbers(runTemperature({ ...duty, housingpath: undefined }));
+        const [known, same] = numbers(runTemperature({ ...duty, housingpath }));
+        expect(same).toBe(known);
+        expect(known).toBeGreaterThanOrEqual(least - 1e-9);
+        expect(known).toBeLessThanOrEqual(greatest + 1e-9);
+      }),
+    );
+  });
+  const duty = { ...bush, load: 800, speed: 0.1, ambient: 25 };
+  const at = (more: object) => numbers(runTemperature({ ...duty, ...more }));
   test("no motion, no rise; twice the friction, twice the rise", () => {
-    const duty = { ...bush, load: 800, speed: 0.1, ambient: 25 };
-    expect(runTemperature({ ...duty, speed: 0 })).toBe(25);
-    expect(runTemperature({ ...duty, friction: 0.4 }) - 25).toBeCloseTo(2 * (runTemperature(duty) - 25), 10);
+    expect(at({ speed: 0 })).toEqual([25, 25]);
+    for (const end of [0, 1] as const) expect(at({ friction: 0.4 })[end] - 25).toBeCloseTo(2 * (at({})[end] - 25), 10);
   });
   test("more ways out for the heat make it run cooler", () => {
-    const at = (more: object) => runTemperature({ ...bush, load: 800, speed: 0.1, ambient: 25, ...more });
-    expect(at({ ends: 1 })).toBe(at({}));
-    expect(at({ ends: 2 })).toBeLessThan(at({ ends: 1 }));
-    expect(at({ ends: 1 })).toBeLessThan(at({ ends: 0 }));
-    expect(at({ film: 25 })).toBeLessThan(at({ film: 10 }));
-    expect(at({ wall: 1 })).toBeLessThan(at({ wall: 2 }));
-    expect(at({ bushconductivity: 1 })).toBeLessThan(at({}));
+    expect(at({ ends: 1 })).toEqual(at({}));
+    const cooler = (a: object, b: object, end: 0 | 1 = 0) => expect(at(a)[end]).toBeLessThan(at(b)[end]);
+    for (const end of [0, 1] as const) {
+      cooler({ ends: 2 }, { ends: 1 }, end);
+      cooler({ endlength: 120 }, { endlength: 60 }, end);
+      cooler({ film: 25 }, { film: 10 }, end);
+      cooler({ shaftconductivity: 160 }, {}, end);
+    }
+    cooler({ ends: 1 }, { ends: 0 });
+    cooler({ wall: 1 }, { wall: 2 });
+    cooler({ bushconductivity: 1 }, {});
+    cooler({ contact: 1 }, {});
+    cooler({ housingpath: 0.2 }, { housingpath: 0.1 }, 1);
   });
-  test("without shaft ends the wall alone carries the heat, whatever the shaft", () => {
-    const duty = { ...bush, load: 800, speed: 0.1, ambient: 25, ends: 0 };
+  test("without shaft ends the wall alone carries the heat, whatever the shaft; without a housing nothing does", () => {
     const rise = (0.2 * 800 * 0.1) / ((0.5 * 2 * Math.PI * 0.25 * 0.015) / Math.log(23 / 20));
-    expect(runTemperature(duty)).toBeCloseTo(25 + rise, 9);
-    expect(runTemperature({ ...duty, shaftconductivity: 400 })).toBe(runTemperature(duty));
+    for (const none of [{ ends: 0 }, { endlength: 0 }]) {
+      const [least, greatest] = runTemperature({ ...duty, ...none });
+      expect(least).toBeCloseTo(25 + rise, 9);
+      expect(runTemperature({ ...duty, ...none, shaftconductivity: 400 })[0]).toBe(least);
+      expect(greatest).toMatchObject({
+        code: "missing",
+        message: "no shaft end and no housingpath: how warm it becomes at most is not known",
+      });
+      expect(heatPv({ ...bush, rise: 40, ...none })[0]).toBe(0);
+    }
+    expect(answer(runTemperature, [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 0], host)[0]![1]).toMatchObject({
+      code: "#N/A",
+    });
+    const [known, same] = at({ ends: 0, housingpath: 0.05 });
+    expect(known).toBe(same);
+    expect(known).toBeCloseTo(25 + rise + (0.2 * 800 * 0.1) / 0.05, 9);
   });
-  test("the contact fraction scales the wall's conductance; half is the default", () => {
-    expect(wallConductance({ ...bush, contact: 1 })).toBeCloseTo(2 * wallConductance(bush), 12);
+  test("the contact fraction scales the wall's conductance", () => {
+    expect(wallConductance({ ...bush, contact: 1 })).toBeCloseTo(2 * wallConductance({ ...bush, contact: 0.5 }), 12);
+    expect(at({ contact: 0.5 })).toEqual(at({}));
+  });
+  test("a long end is a fin without end, a short one its surface times the film", () => {
+    const end = { bore: 20, length: 0, shaftconductivity: 45, ends: 1, film: 10 };
+    const endless = Math.sqrt(10 * Math.PI * 0.02 * 45 * (Math.PI / 4) * 0.02 ** 2);
+    expect(shaftConductance({ ...end, endlength: 1e5 })).toBeCloseTo(endless, 12);
+    const surface = 10 * Math.PI * 0.02 * 0.001;
+    expect(shaftConductance({ ...end, endlength: 1 }) / surface).toBeCloseTo(1, 4);
   });
   test("half an end is no end", () => {
-    expect(() => shaftConductance({ ...bush, ends: 0.5, film: 10 })).toThrow("ends must be 0, 1 or 2, got 0.5");
-    expect(message(runTemperature, [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 3])).toBe(
+    const end = { bore: 20, length: 15, shaftconductivity: 45, endlength: 60, film: 10 };
+    expect(() => shaftConductance({ ...end, ends: 0.5 })).toThrow("ends must be 0, 1 or 2, got 0.5");
+    expect(message(runTemperature, [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 60, 3])).toBe(
       "ends must be from 0 to 2, got 3",
     );
   });
   test("inch inputs of the same bush give the same temperature", () => {
     const inch = (kind: Parameters<typeof fromWorking>[0], value: number) => fromWorking(kind, value, "inch");
-    const metric = answer(runTemperature, [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 2, 12], host)[0]![0] as number;
+    const metric = answer(
+      runTemperature,
+      [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 60, 2, null, 12],
+      host,
+    )[0] as number[];
     const given = [
       inch("force", 800),
       inch("length", 20),
@@ -132,35 +183,38 @@ describe("RUNTEMP and HEATPV", () => {
       inch("temperature", 25),
       inch("conductivity", 0.25),
       inch("conductivity", 45),
+      inch("length", 60),
       2,
+      null,
       inch("film", 12),
+      null,
       "inch",
     ];
-    expect(answer(runTemperature, given, host)[0]![0]).toBeCloseTo(metric * 1.8 + 32, 9);
-    const rise = answer(heatPv, [20, 15, 1.5, 40, 0.2, 0.25, 45], host)[0]![0] as number;
-    expect(
-      answer(
-        heatPv,
-        ["20 mm", "15 mm", "1.5 mm", 72, 0.2, "0.25 W/(m*K)", "45 W/(m*K)", null, null, "inch"],
-        host,
-      )[0]![0],
-    ).toBeCloseTo(fromWorking("pv", rise, "inch"), 6);
+    const found = answer(runTemperature, given, host)[0] as number[];
+    metric.forEach((temperature, i) => expect(found[i]).toBeCloseTo(temperature * 1.8 + 32, 9));
+    const rise = answer(heatPv, [20, 15, 1.5, 40, 0.2, 0.25, 45, 60], host)[0]![0] as number;
+    const typed = ["20 mm", "15 mm", "1.5 mm", 72, 0.2, "0.25 W/(m*K)", "45 W/(m*K)", "60 mm"];
+    expect(answer(heatPv, [...typed, null, null, null, null, "inch"], host)[0]![0]).toBeCloseTo(
+      fromWorking("pv", rise, "inch"),
+      6,
+    );
   });
-  test("speeds down, ambients across: a grid, with the blank row empty and the cell error passed on", () => {
-    const speeds = [[0.05], [""], ["#DIV/0!"]];
-    const grid = answer(runTemperature, [800, 20, 15, 1.5, speeds, 0.2, [[0, 25]], 0.25, 45], host);
-    expect(grid).toHaveLength(3);
-    expect((grid[0]![1] as number) - (grid[0]![0] as number)).toBeCloseTo(25, 10);
-    expect(grid[2]![0]).toEqual({ code: "#DIV/0!", message: undefined });
+  test("a column of speeds: two temperatures each, with the blank row empty and the cell error passed on", () => {
+    const speeds = [[0.05], [""], ["#DIV/0!"], [0]];
+    const rows = answer(runTemperature, [800, 20, 15, 1.5, speeds, 0.2, 25, 0.25, 45, 60], host);
+    expect(rows).toHaveLength(4);
+    expect(rows[1]).toEqual(["", ""]);
+    expect(rows[2]![0]).toEqual({ code: "#DIV/0!", message: undefined });
+    expect(rows[3]).toEqual([25, 25]);
   });
-  test("its text says what the model leaves out", () => {
-    for (const words of ["preliminary", "steady state", "housing at ambient", "no air film"])
+  test("its text says what it is, and by how much it errs", () => {
+    for (const words of ["preliminary", "steady state", "housing at ambient", "0.5 %", "5 % above"])
       expect(runTemperature.spec.text).toContain(words);
   });
   test("wrong inputs", () => {
-    expect(message(heatPv, [20, 15, 1.5, 0, 0.2, 0.25, 45])).toBe("rise must be above 0 K, got 0");
-    expect(message(heatPv, [20, 15, -1, 40, 0.2, 0.25, 45])).toBe("wall must be above 0 mm, got -1");
-    expect(message(runTemperature, [800, 20, 15, 1.5, 0.1, 0.2, -300, 0.25, 45])).toBe(
+    expect(message(heatPv, [20, 15, 1.5, 0, 0.2, 0.25, 45, 60])).toBe("rise must be above 0 K, got 0");
+    expect(message(heatPv, [20, 15, -1, 40, 0.2, 0.25, 45, 60])).toBe("wall must be above 0 mm, got -1");
+    expect(message(runTemperature, [800, 20, 15, 1.5, 0.1, 0.2, -300, 0.25, 45, 60])).toBe(
       "ambient must be -273.15 °C or more, got -300",
     );
   });

@@ -1,34 +1,8 @@
-import { frictionHeat, heatPv, runTemperature, sleeveTorque, washerTorque } from "../../../src/core";
-import { shaftConductance, wallConductance } from "../../../src/core/heat/paths";
+import { frictionHeat, sleeveTorque, washerTorque } from "../../../src/core";
 import type { ReferenceCase } from "../case";
-import { finByDifferences, wallByDifferences } from "../solve/conduction";
-import { rootOf } from "../solve/rootOf";
 
 const family = "Heat and friction";
-const incropera =
-  "Incropera and others: Fundamentals of Heat and Mass Transfer, 7th ed., chapter 3, extended surfaces: very long rod of 5 mm, root at 100 °C, air at 25 °C, h = 100 W/(m²·K)";
 const shigley = "Shigley's Mechanical Engineering Design, frictional-contact axial clutches";
-
-const bushes = [
-  { bore: 20, length: 15, wall: 1.5, bushconductivity: 0.25, shaftconductivity: 45, film: 10 },
-  { bore: 6, length: 10, wall: 4, bushconductivity: 0.35, shaftconductivity: 15, film: 25 },
-  { bore: 80, length: 60, wall: 2.5, bushconductivity: 2, shaftconductivity: 160, film: 5 },
-];
-type Bush = (typeof bushes)[number];
-const wall = (b: Bush) =>
-  wallByDifferences(b.bore / 2000, (b.bore / 2 + b.wall) / 1000, b.length / 1000, b.bushconductivity, Math.PI);
-const fin = (b: Bush) => finByDifferences(b.bore / 1000, b.shaftconductivity, b.film);
-const heat = { load: 500, speed: 0.08, friction: 0.18 };
-
-/** The rise at which the heat made is the heat lost through the wall and two ends. */
-const balancedRise = (b: Bush): number =>
-  rootOf((rise) => rise * (wall(b) + 2 * fin(b)) - heat.friction * heat.load * heat.speed, 0, 1e4);
-
-const rods: readonly [string, number, string][] = [
-  ["copper", 398, "8.3"],
-  ["aluminium alloy", 180, "5.6"],
-  ["stainless steel", 14, "1.6"],
-];
 
 const plate = { load: 4000, inner: 175, outer: 250, friction: 0.3 };
 /** N·m of a ring face, from thin rings; `shape` is the pressure over the radius. */
@@ -54,69 +28,6 @@ function workPerRadian({ load, bore, friction }: { load: number; bore: number; f
 }
 
 export const heatCases: readonly ReferenceCase[] = [
-  ...rods.map(([metal, shaftconductivity, expected]): ReferenceCase => ({
-    family,
-    what: `shaft end as a fin: heat of a rod of ${metal}`,
-    source: incropera,
-    kind: "published",
-    memory: true,
-    unit: "W",
-    expected,
-    compute: () => shaftConductance({ bore: 5, shaftconductivity, ends: 1, film: 100 }) * 75,
-  })),
-  {
-    family,
-    what: "bush wall as a tube: steam pipe of 20 m, radii 6 and 8 cm, 20 W/(m·K), 150 to 60 °C",
-    source: "Çengel: Heat Transfer, A Practical Approach, steady conduction",
-    kind: "published",
-    memory: true,
-    unit: "kW",
-    expected: "786",
-    compute: () =>
-      (wallConductance({ bore: 120, length: 20_000, wall: 20, bushconductivity: 20, contact: 1 }) * 90) / 1000,
-  },
-  ...bushes.flatMap((bush): ReferenceCase[] => [
-    {
-      family,
-      what: `wall of a ${bush.bore} mm bush, half of the bore in contact`,
-      source: "Finite differences over the radius",
-      kind: "independent",
-      unit: "W/K",
-      expected: () => wall(bush),
-      within: 5e-7,
-      compute: () => wallConductance(bush),
-    },
-    {
-      family,
-      what: `one end of a ${bush.bore} mm shaft in air`,
-      source: "Finite differences along the shaft",
-      kind: "independent",
-      unit: "W/K",
-      expected: () => fin(bush),
-      within: 5e-6,
-      compute: () => shaftConductance({ ...bush, ends: 1 }),
-    },
-    {
-      family,
-      what: `RUNTEMP of a ${bush.bore} mm bush above 30 °C`,
-      source: "Both paths by finite differences; the rise where the heat made and lost balance, by bisection",
-      kind: "independent",
-      unit: "K",
-      expected: () => balancedRise(bush),
-      within: 5e-6,
-      compute: () => runTemperature({ ...bush, ...heat, ambient: 30, ends: 2 }) - 30,
-    },
-    {
-      family,
-      what: `HEATPV of a ${bush.bore} mm bush, 40 K above ambient`,
-      source: "Both paths by finite differences; heat lost over friction and projected area",
-      kind: "independent",
-      unit: "MPa·m/s",
-      expected: () => (40 * (wall(bush) + 2 * fin(bush))) / (0.18 * bush.bore * bush.length),
-      within: 5e-6,
-      compute: () => heatPv({ ...bush, rise: 40, friction: 0.18, ends: 2 }),
-    },
-  ]),
   {
     family,
     what: "WASHERTORQUE, worn: plate of 175 to 250 mm, 4 kN, f = 0.3: F·f·(D + d)/4",

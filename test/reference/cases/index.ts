@@ -1,9 +1,11 @@
 import type { ReferenceCase } from "../case";
 import { ambientCases } from "./ambient";
 import { boreWearCases } from "./boreWear";
+import { contactCases } from "./contact";
 import { fitCases } from "./fits";
 import { gradeCases } from "./grades";
 import { heatCases } from "./heat";
+import { heatPathCases } from "./heatPaths";
 import { loadingCases } from "./loading";
 import { unitCases } from "./units";
 import { wearCases } from "./wear";
@@ -11,8 +13,10 @@ import { wearCases } from "./wear";
 /** Every check against something outside the project, in the order of the families. */
 export const referenceCases: readonly ReferenceCase[] = [
   ...loadingCases,
+  ...contactCases,
   ...gradeCases,
   ...heatCases,
+  ...heatPathCases,
   ...ambientCases,
   ...fitCases,
   ...wearCases,

@@ -1,23 +1,56 @@
-import { criterion, lacking, unstated } from "../criterion";
+import { edgeContact } from "../../contact/edgePressure";
+import { confinedStiffness, edgeStiffness } from "../../contact/layer";
+import type { Values } from "../../grade/properties";
+import { percentText } from "../../measure";
+import { isMissing, layersOf, slopeOf } from "../contacts";
+import { criterion, holds, lacking, unstated, worse } from "../criterion";
+import type { Finding } from "../criterion";
+import type { Duty } from "../duty";
 
-/** Without the clearance no edge pressure can be told: what is known already, the rating, still judges. */
+/** The grade's rating for edge load: poor fails, whatever the pressure; fair is care. */
+function ratingOf({ edgeLoad }: Values): Finding {
+  if (edgeLoad === undefined) return lacking("edgeLoad");
+  const found = { figures: ["edgeLoad"], property: "edgeLoad" } as const;
+  if (edgeLoad === "good") return { word: "fits", ...found };
+  return { word: edgeLoad === "poor" ? "fails" : "care", ...found, say: () => `edge load ${edgeLoad}` };
+}
+
+/** The pressure at the edge, lower and upper figure, at the greatest clearance of the fit. */
+function pressureOf(values: Values, duty: Duty): Finding {
+  const layers = layersOf(values, duty);
+  if (isMissing(layers)) return "field" in layers ? unstated(layers.field) : lacking(layers.property);
+  const tilt = slopeOf(duty);
+  if (typeof tilt === "string") return unstated(tilt);
+  const layer = { ...layers.greatest, tilt };
+  const { lower, upper, isJammed } = edgeContact(layer);
+  const limit = values.compressiveStrength;
+  if (limit === undefined) return lacking("compressiveStrength");
+  const figures = [...layers.figures, "compressiveStrength"] as const;
+  if (isJammed) return { word: "fails", figures, limit, say: () => "edge pressure: both ends touch the shaft" };
+  const [least, value] = [edgeStiffness(layer) * lower.depth, confinedStiffness(layer) * upper.depth];
+  const use = value / limit;
+  const found = { figures, value, limit, use, property: "compressiveStrength" } as const;
+  if (holds(use)) return { word: "fits", ...found };
+  const word = holds(least / limit) ? "care" : "fails";
+  const say = () => `edge pressure ${percentText(least / limit)} to ${percentText(use)} of the compressive strength`;
+  return { word, ...found, say };
+}
+
 export const edgePressure = criterion(
   {
     id: "edgePressure",
     heading: "edge pressure",
     kind: "pressure",
-    text: "The grade's rating for edge load; the pressure at the edge itself needs the running clearance",
+    text: "The pressure at the edge of the bush under the shaft's slope, at the greatest clearance of the fit, against the compressive strength: fails where even the lower figure exceeds it, care where the upper does; and the grade's rating for edge load",
     asked: "with a slope or a span",
     askedBy: ["slope", "span"],
-    fields: ["slope", "span"],
-    properties: ["edgeLoad"],
-    source: { key: "practice", at: "rating for edge load" },
-    asks: ({ given }) => given.slope !== undefined || given.span !== undefined,
+    fields: ["slope", "span", "spanDiameter"],
+    properties: ["edgeLoad", "compressiveStrength", "compressiveModulus", "poisson", "expansion"],
+    source: [
+      { key: "johnson", at: "ch. 4, elastic foundation" },
+      { key: "practice", at: "rating for edge load" },
+    ],
+    asks: ({ given, part }) => part !== "washer" && (given.slope !== undefined || given.span !== undefined),
   },
-  ({ edgeLoad }) => {
-    if (edgeLoad === undefined) return lacking("edgeLoad");
-    if (edgeLoad !== "poor") return { ...unstated("boreZone"), figures, say: () => "edge pressure: no clearance" };
-    return { word: "fails", figures, property: "edgeLoad", say: () => "edge load poor" };
-  },
+  (values, duty) => worse(pressureOf(values, duty), ratingOf(values)),
 );
-const figures = ["edgeLoad"] as const;

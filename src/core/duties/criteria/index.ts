@@ -12,6 +12,7 @@ import { lowestTemperature } from "./lowestTemperature";
 import { media } from "./media";
 import { moisture } from "./moisture";
 import { notJudged } from "./notJudged";
+import { peakPressure } from "./peakPressure";
 import { pv } from "./pv";
 import { runningPressure } from "./runningPressure";
 import { shaft } from "./shaft";
@@ -19,6 +20,7 @@ import { shock } from "./shock";
 import { shortPeak } from "./shortPeak";
 import { speed } from "./speed";
 import { staticPressure } from "./staticPressure";
+import { tilt } from "./tilt";
 import { vacuum } from "./vacuum";
 import { wearLife } from "./wearLife";
 
@@ -32,7 +34,9 @@ const judging: readonly Criterion[] = [
   boreTemperature,
   shortPeak,
   lowestTemperature,
+  peakPressure,
   edgePressure,
+  tilt,
   wearLife,
   clearance,
   grip,

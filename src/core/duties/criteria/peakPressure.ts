@@ -1,0 +1,32 @@
+import { peakPressure as peakPressureOf } from "../../contact/peakPressure";
+import { percentText } from "../../measure";
+import { isMissing, layersOf } from "../contacts";
+import { criterion, holds, lacking, unstated } from "../criterion";
+import { fitFields } from "../fitStates";
+
+export const peakPressure = criterion(
+  {
+    id: "peakPressure",
+    heading: "peak pressure",
+    kind: "pressure",
+    text: "The peak pressure of a true shaft in the bore at the greatest clearance of the fit, impact included, against the compressive strength; at worst care, since wear evens it out",
+    asked: "where a zone of the fit is given",
+    askedBy: fitFields,
+    fields: [...fitFields, "load", "impactFactor", "wall", "outside"],
+    properties: ["compressiveStrength", "compressiveModulus", "poisson", "expansion"],
+    source: { key: "johnson", at: "ch. 4, elastic foundation and line contact" },
+    asks: ({ given, part }) => part !== "washer" && fitFields.some((key) => given[key] !== undefined),
+  },
+  (values, duty) => {
+    const layers = layersOf(values, duty);
+    if (isMissing(layers)) return "field" in layers ? unstated(layers.field) : lacking(layers.property);
+    const [value] = peakPressureOf.calc(layers.greatest) as [number, number];
+    const limit = values.compressiveStrength;
+    if (limit === undefined) return lacking("compressiveStrength", value);
+    const use = value / limit;
+    const found = { figures: [...layers.figures, "compressiveStrength"], value, limit, use } as const;
+    if (holds(use)) return { word: "fits", ...found, property: "compressiveStrength" };
+    const say = () => `peak pressure ${percentText(use)} of the compressive strength until it has worn in`;
+    return { word: "care", ...found, property: "compressiveStrength", say };
+  },
+);
