@@ -457,7 +457,7 @@ export const fields = {
     group: "shaft",
     from: 0,
     blankZero: true,
-    text: "Length of each end of the shaft that stands out into the air",
+    text: "Length of each of the two ends of the shaft that stand out into the air, up to half way to the next bush",
   }),
 
   housing: {

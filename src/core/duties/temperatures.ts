@@ -2,13 +2,24 @@ import type { Span } from "../formula";
 import type { PropertyKey, Values } from "../grade/properties";
 import { boreAt, statedAt } from "../heat/derating";
 import type { Duty } from "./duty";
+import { isRises, pathRises } from "./heatPaths";
 
-/** By how much friction warms the bore above its surroundings, K; or the figure that is missing. */
-export function boreRise({ pvLimit, highestTemperature }: Values, { isMoving, pv }: Duty): number | PropertyKey {
+/** By how much friction warms the bore above its surroundings, K, as the PV limit of the grade implies; or the figure that is missing. */
+export function impliedRise({ pvLimit, highestTemperature }: Values, { isMoving, pv }: Duty): number | PropertyKey {
   if (!isMoving) return 0;
   if (pvLimit === undefined) return "pvLimit";
   if (highestTemperature === undefined || highestTemperature <= statedAt) return "highestTemperature";
   return boreAt(pv, pvLimit, highestTemperature, 0);
+}
+
+/** The same, or what the duty's own ways out for the heat give where that is more: of two ends the greater that the grade bears. */
+export function boreRise(values: Values, duty: Duty): number | PropertyKey {
+  const implied = impliedRise(values, duty);
+  if (typeof implied !== "number") return implied;
+  const paths = pathRises(values, duty);
+  if (!isRises(paths)) return implied;
+  const isBorne = duty.temperature.high + paths.greatest <= values.highestTemperature!;
+  return Math.max(implied, isBorne ? paths.greatest : paths.least);
 }
 
 /** The temperatures that the bore takes on, from the cold surroundings at rest to the warm ones in motion. */

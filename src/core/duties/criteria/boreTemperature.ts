@@ -1,9 +1,11 @@
-import type { PropertyKey } from "../../grade/properties";
+import type { PropertyKey, Values } from "../../grade/properties";
 import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
-import { criterion, figure, holds, inFigures, lacking, rounding } from "../criterion";
+import { criterion, figure, holds, inFigures, lacking, rounding, unstated, worse } from "../criterion";
 import type { Finding } from "../criterion";
-import { boreRise } from "../temperatures";
+import type { Duty } from "../duty";
+import { isRises, pathRises } from "../heatPaths";
+import { impliedRise } from "../temperatures";
 
 /** Above this highest temperature, °C, friction that falls with heat makes the straight line err on the unsafe side. */
 const straightUpTo = 150;
@@ -15,56 +17,114 @@ export const boreTemperature = criterion(
     id: "boreTemperature",
     heading: "bore temperature",
     kind: "temperature",
-    text: "Surroundings plus the rise that the PV implies, against the grade's highest temperature; above 150 °C care is told where friction that falls with heat may take it beyond",
+    text: "Surroundings plus the rise that the PV implies, against the grade's highest temperature; above 150 °C care is told where friction that falls with heat may take it beyond. With the housing's conductance or the exposed length of the shaft's ends also by these ways out, and the higher counts; where the conductance is not known, care if the grade bears the lower end only",
     asked: "in motion",
-    fields: ["temperature", "load", "motion"],
-    properties: ["pvLimit", "highestTemperature"],
-    source: { key: "own", at: "steady heat balance: the limit drove the bore to its highest temperature at 23 °C" },
+    fields: ["temperature", "load", "motion", "housingPath", "endLength", "friction", "wall", "outside"],
+    properties: ["pvLimit", "highestTemperature", "frictionHigh", "conductivity"],
+    source: [
+      { key: "own", at: "steady heat balance: the limit drove the bore to its highest temperature at 23 °C" },
+      { key: "incropera", at: "radial conduction in a cylinder; extended surfaces" },
+    ],
     asks: ({ isMoving }) => isMoving,
-    working: ({ pvLimit, highestTemperature: most }, { temperature, pv }) =>
-      pvLimit === undefined || most === undefined || temperature.high >= most
-        ? undefined
-        : {
-            lines: ["V = T + (T_max - T_ref) * PV / PV_ref", "Z = T_max", "u = (V - T) / (T_max - T)"],
-            known: {
-              T: figure(temperature.high, "temperature", "surroundings"),
-              T_max: figure(most, "temperature", "highest temperature"),
-              T_ref: figure(statedAt, "temperature", "temperature at which the limit is stated"),
-              PV: figure(pv, "pv", "PV"),
-              PV_ref: figure(pvLimit, "pv", "PV limit as stated"),
-            },
+    working: (values, duty) => {
+      const { pvLimit, highestTemperature: most } = values;
+      const surroundings = duty.temperature.high;
+      if (pvLimit === undefined || most === undefined || surroundings >= most) return undefined;
+      const known = {
+        T: figure(surroundings, "temperature", "surroundings"),
+        T_max: figure(most, "temperature", "highest temperature"),
+        PV: figure(duty.pv, "pv", "PV"),
+      };
+      const limit = ["Z = T_max", "u = (V - T) / (T_max - T)"];
+      const implied = byLimit(values, duty);
+      const paths = byPaths(values, duty);
+      if (paths && worse(implied, paths) === paths) {
+        if (paths.value === undefined || paths.value === surroundings) return undefined;
+        const { bore, length, friction = values.frictionHigh } = duty.given;
+        const heat = friction! * duty.pv * bore! * length!;
+        return {
+          lines: ["Q = μ * PV * d * L", "V = T + Q / G", ...limit],
+          known: {
+            ...known,
+            μ: figure(friction!, "ratio", "coefficient of friction"),
+            d: figure(bore!, "length", "bore"),
+            L: figure(length!, "length", "length"),
+            G: figure(heat / (paths.value - surroundings), "conductance", "conductance of the ways out for the heat"),
           },
+        };
+      }
+      return {
+        lines: ["V = T + (T_max - T_ref) * PV / PV_ref", ...limit],
+        known: {
+          ...known,
+          T_ref: figure(statedAt, "temperature", "temperature at which the limit is stated"),
+          PV_ref: figure(pvLimit, "pv", "PV limit as stated"),
+        },
+      };
+    },
   },
   (values, duty) => {
-    const rise = boreRise(values, duty);
-    if (typeof rise !== "number") return lacking(rise);
-    const surroundings = duty.temperature.high;
-    const limit = values.highestTemperature!;
-    const value = surroundings + rise;
-    if (surroundings >= limit - rounding)
-      return {
-        word: "fails",
-        figures,
-        value,
-        limit,
-        property,
-        say: () => "bore temperature: no room for friction heat",
-      };
-    const use = rise / (limit - surroundings);
-    const { frictionLow, frictionHigh, pvLimit } = values;
-    const share = frictionLow && frictionHigh ? Math.min(1, (duty.pv * frictionHigh) / (frictionLow * pvLimit!)) : 0;
-    // a PV that is allowed drives no bore beyond the temperature that it was stated for
-    const most = holds(use) ? limit : Infinity;
-    const upper = share > 0 ? Math.min(most, surroundings + Math.max(rise, (limit - statedAt) * share)) : undefined;
-    const notes = upper === undefined ? undefined : tellUpper;
-    if (!holds(use)) return inFigures("fails", figures, value, limit, use, property, notes, upper);
-    if (limit <= straightUpTo || surroundings + bent * rise <= limit)
-      return inFigures("fits", figures, value, limit, use, property, notes, upper);
-    const say = (system: Parameters<typeof measure>[2]) =>
-      `bore ${measure("temperature", value, system, 4)}: friction that falls with heat may take it above ${measure("temperature", limit, system, 4)}`;
-    return { word: "care", figures, value, limit, upper, use, property, notes, say };
+    const implied = byLimit(values, duty);
+    const paths = byPaths(values, duty);
+    return paths ? worse(implied, paths) : implied;
   },
 );
+
+/** By the PV limit of the grade. */
+function byLimit(values: Values, duty: Duty): Finding {
+  const rise = impliedRise(values, duty);
+  if (typeof rise !== "number") return lacking(rise);
+  const surroundings = duty.temperature.high;
+  const limit = values.highestTemperature!;
+  const value = surroundings + rise;
+  if (surroundings >= limit - rounding)
+    return {
+      word: "fails",
+      figures,
+      value,
+      limit,
+      property,
+      say: () => "bore temperature: no room for friction heat",
+    };
+  const use = rise / (limit - surroundings);
+  const { frictionLow, frictionHigh, pvLimit } = values;
+  const share = frictionLow && frictionHigh ? Math.min(1, (duty.pv * frictionHigh) / (frictionLow * pvLimit!)) : 0;
+  // a PV that is allowed drives no bore beyond the temperature that it was stated for
+  const most = holds(use) ? limit : Infinity;
+  const upper = share > 0 ? Math.min(most, surroundings + Math.max(rise, (limit - statedAt) * share)) : undefined;
+  const notes = upper === undefined ? undefined : tellUpper;
+  if (!holds(use)) return inFigures("fails", figures, value, limit, use, property, notes, upper);
+  if (limit <= straightUpTo || surroundings + bent * rise <= limit)
+    return inFigures("fits", figures, value, limit, use, property, notes, upper);
+  const say = (system: Parameters<typeof measure>[2]) =>
+    `bore ${measure("temperature", value, system, 4)}: friction that falls with heat may take it above ${measure("temperature", limit, system, 4)}`;
+  return { word: "care", figures, value, limit, upper, use, property, notes, say };
+}
+
+/** By the duty's own ways out for the heat; nothing where it gives none. */
+function byPaths(values: Values, duty: Duty): Finding | undefined {
+  const rises = pathRises(values, duty);
+  if (rises === undefined) return undefined;
+  if (!isRises(rises)) return "field" in rises ? unstated(rises.field) : lacking(rises.property);
+  const limit = values.highestTemperature;
+  if (limit === undefined) return lacking("highestTemperature");
+  const surroundings = duty.temperature.high;
+  const room = limit - surroundings;
+  const counted = [...figures, ...rises.figures];
+  const [least, greatest] = [surroundings + rises.least, surroundings + rises.greatest];
+  const found = { figures: counted, limit, property } as const;
+  if (room <= 0) return { word: "fails", ...found, value: least };
+  const [use, most] = [rises.least / room, rises.greatest / room];
+  if (holds(most)) return { word: "fits", ...found, value: greatest, use: most };
+  if (!holds(use)) return { word: "fails", ...found, value: least, use };
+  const say = (system: Parameters<typeof measure>[2]) => {
+    const low = measure("temperature", least, system, 4);
+    const high = Number.isFinite(greatest) ? ` to ${measure("temperature", greatest, system, 4)}` : " or far more";
+    return `bore ${low}${high}: find out the housing's conductance`;
+  };
+  return { word: "care", ...found, value: least, use, say };
+}
+
 const figures: readonly PropertyKey[] = ["pvLimit", "highestTemperature"];
 const property = "highestTemperature";
 const tellUpper: Finding["notes"] = (system, { upper }) => [
