@@ -30,6 +30,7 @@ export const landedCost = formula(
     units: false,
     result: { kind: "money", symbol: "cl" },
     working: ({ tooling }) => [`cl = c * (1 + a / 100) + cf / n${tooling > 0 ? " + ct / N" : ""}`],
+    factors: { "100": "percent" },
     source: { key: "practice", at: "landed cost" },
     example: [2.4, 200, 900, 5000, 60, 4],
     see: ["PRICEAT", "RUNCOST", "QUOTES"],

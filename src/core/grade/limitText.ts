@@ -5,9 +5,11 @@ import type { LimitKey } from "./limits";
 import { property } from "./properties";
 import type { PropertyKey } from "./properties";
 
-/** What a limit in a working is, and where it comes from: "Limit of PV: PV at temperature". */
-export const limitText = (criterion: string, from: PropertyKey): string =>
-  `Limit of ${criterion}: ${property(from).heading}`;
+/** What a limit in a working is, and the property it comes from where that is another: 'Limit of PV, from "PV at temperature"'. */
+export function limitText(criterion: string, from: PropertyKey): string {
+  const isOwn = criteria[from as LimitKey] === criterion;
+  return `Limit of ${criterion}${isOwn ? "" : `, from "${property(from).heading}"`}`;
+}
 
 const criteria = {
   staticPressure: "static pressure",
@@ -16,7 +18,7 @@ const criteria = {
   speedSwinging: "speed",
   speedLinear: "speed",
   pvLimit: "PV",
-} as const satisfies Record<LimitKey, string>;
+} satisfies Record<LimitKey, string>;
 
 /** The texts of a grade's limits at a temperature. */
 export const limitTexts =

@@ -1,5 +1,5 @@
 import { formula } from "../formula";
-import { bushArgs, pathArgs, pathLines, pathUnits, shaftConductance, wallConductance } from "./paths";
+import { bushArgs, pathArgs, pathFactors, pathLines, pathUnits, shaftConductance, wallConductance } from "./paths";
 
 /** PV = ΔT·G/(μ·d·L): the inverse of RUNTEMP, by the same model and with the same limits of validity. */
 export const heatPv = formula(
@@ -16,6 +16,7 @@ export const heatPv = formula(
     units: true,
     result: { kind: "pv", symbol: "PV" },
     working: [...pathLines, "PV = ΔT * G / (μ * d * L)"],
+    factors: pathFactors,
     between: pathUnits,
     source: [
       { key: "incropera", at: "radial conduction in a cylinder; extended surfaces: the infinitely long fin" },

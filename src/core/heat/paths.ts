@@ -42,6 +42,7 @@ export const pathLines = [
   "Gs = ne * sqrt(h * P * λs * A)",
   "G = Gw + Gs",
 ] as const;
+export const pathFactors = { [String(halfOfBore)]: "part of the bore that carries load and passes heat" };
 export const pathUnits = {
   Gw: { unit: "W/K", text: "Thermal conductance of the wall" },
   P: { unit: "m", text: "Perimeter of the shaft" },

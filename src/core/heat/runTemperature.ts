@@ -1,5 +1,5 @@
 import { formula } from "../formula";
-import { bushArgs, pathArgs, pathLines, pathUnits, shaftConductance, wallConductance } from "./paths";
+import { bushArgs, pathArgs, pathFactors, pathLines, pathUnits, shaftConductance, wallConductance } from "./paths";
 
 /**
  * T = Ta + μ·F·v / G, with G the wall (radial conduction, half of the bore in contact) and the shaft's ends (fins) in parallel.
@@ -21,6 +21,7 @@ export const runTemperature = formula(
     units: true,
     result: { kind: "temperature", symbol: "T" },
     working: ["Q = μ * F * v", ...pathLines, "T = Ta + Q / G"],
+    factors: pathFactors,
     between: { Q: { unit: "W", text: "Friction heat" }, ...pathUnits },
     source: [
       { key: "incropera", at: "radial conduction in a cylinder; extended surfaces: the infinitely long fin" },
