@@ -100,7 +100,7 @@ function labelled({ spec: { result } }: Formula, cells: readonly string[], units
 function workingLines(f: Formula): string[] {
   if (!f.spec.working) return [];
   const steps = answer(workedSteps, [f.spec.id, f.spec.example.map((x) => (Array.isArray(x) ? x : [[x]]))], plainHost);
-  return steps.filter(([what]) => what === "Calculation").map((line) => String(line[1]));
+  return steps.map((line) => String(line[1])).filter((line) => line.includes("="));
 }
 
 const plainHost = { error: (code: string, message?: string) => `${code} ${message ?? ""}` };

@@ -8,6 +8,8 @@ export type Cell = number | string | boolean | null | BushError;
 interface Described {
   /** One phrase: what it is. Unit, range and default are added from the fields below. */
   readonly text: string;
+  /** A shorter name for a line of a working; without it the text up to its first stop. */
+  readonly label?: string;
   readonly optional?: true;
 }
 /** A number with a kind; bounds are in working units. `above`/`below` exclude the bound, `from`/`to` include it. */
@@ -51,6 +53,8 @@ export interface NotationArg<T = unknown> extends Described {
   readonly kind: "notation";
   readonly what: string;
   read(cell: number | string | boolean, system: System, name: string): T;
+  /** What was read, in a unit system's words; without it as text. */
+  show?(value: T, system: System): string;
 }
 /** Any cell as it stands, for functions that judge the kind themselves. */
 export interface AnyArg extends Described {
@@ -63,9 +67,14 @@ export interface RestArg extends Described {
 export type Arg = NumberArg | ChoiceArg | TextArg | SpanArg | ListArg | TableArg | NotationArg | AnyArg | RestArg;
 export type Args = Readonly<Record<string, Arg>>;
 
-/** What stands behind a rest argument: reads it as the arguments of the formula it is asked for. */
+/** What stands behind a rest argument: reads it as the arguments of the formula it is asked for, and asks that for its answer. */
 export interface ArgumentReader {
-  read(f: Formula): { readonly values: Readonly<Record<string, unknown>>; readonly system: System };
+  read(f: Formula): {
+    readonly values: Readonly<Record<string, unknown>>;
+    readonly system: System;
+    /** What the formula answers, in the sheet's units, a spilled row cell by cell; an error of the whole is thrown. */
+    readonly answers: readonly (number | string | BushError)[];
+  };
 }
 
 /** The lowest and highest temperature of a duty, °C. */
@@ -179,6 +188,8 @@ export interface Spec<A extends Args = Args> {
    * A function of the values where a choice or a left-out argument decides which lines hold.
    */
   readonly working?: readonly string[] | ((values: Values<A>) => readonly string[]);
+  /** Fixed numbers of the working that do not just turn units, as written there: what each is. */
+  readonly factors?: Readonly<Record<string, string>>;
   /** Symbols that only the working has. */
   readonly between?: Readonly<Record<string, Between>>;
   /** Symbols of the working that come from data, not from an argument: a grade's limit, say. */
@@ -216,12 +227,20 @@ export function formula<const A extends Args, R>(
 export const workingOf = (f: Formula, values: Readonly<Record<string, unknown>>): readonly string[] =>
   typeof f.spec.working === "function" ? f.spec.working(values) : (f.spec.working ?? []);
 
+/** A number that a working ends in: its place in the answer, and its name where it has one. */
+export interface WorkedResult {
+  readonly symbol: string;
+  readonly kind: Kind;
+  readonly at: number;
+  readonly name: string | undefined;
+}
+
 /** What a working has to end in: the result's symbol, or the symbols of a spilled answer's columns in order. */
-export function resultSymbols(result: Result): { readonly symbol: string; readonly kind: Kind }[] {
-  if (!isSpill(result)) return "symbol" in result ? [result] : [];
+export function resultSymbols(result: Result): WorkedResult[] {
+  if (!isSpill(result)) return "symbol" in result ? [{ ...result, at: 0, name: result.text }] : [];
   const columns = result.columns === "by property" ? [] : result.columns;
-  return columns.flatMap(({ symbol, kind }) =>
-    symbol === undefined || kind === "text" || kind === "measure" ? [] : [{ symbol, kind }],
+  return columns.flatMap(({ symbol, kind, name }, at) =>
+    symbol === undefined || kind === "text" || kind === "measure" ? [] : [{ symbol, kind, at, name }],
   );
 }
 

@@ -12,6 +12,7 @@ import type {
   Formula,
   ListArg,
   RestArg,
+  Result,
   SpillResult,
   TableArg,
 } from "../core/formula";
@@ -167,10 +168,8 @@ class Call {
     }
   }
 
-  private line(cells: readonly Answer[], { columns }: SpillResult, system: System): unknown[] {
-    return cells.map((cell, i) =>
-      this.out(cell, columns === "by property" ? "measure" : (columns[i]?.kind ?? "measure"), system),
-    );
+  private line(cells: readonly Answer[], result: SpillResult, system: System): unknown[] {
+    return cells.map((cell, i) => this.out(cell, kindAt(result, i), system));
   }
 
   private systemAt(row: number, col: number): System {
@@ -192,14 +191,16 @@ class Call {
     return Object.fromEntries(this.whole.map((w) => [w.name, (w.read[system] ??= readWhole(w, system, this.host))]));
   }
 
-  /** The values of a call for one row of inputs. */
+  /** The values of a call for one row of inputs, and its answer. */
   single(): ReturnType<ArgumentReader["read"]> {
     if (this.rows * this.cols > 1) {
       const ranged = this.nameWhere(isRange);
       throw clash(ranged, `${ranged} must be one value here, got a range`);
     }
     const system = this.systemAt(0, 0);
-    return { values: this.valuesAt(system, 0, 0), system };
+    const values = this.valuesAt(system, 0, 0);
+    const cells = [this.f.calc(values, system) as Answer | Answer[]].flat();
+    return { values, system, answers: cells.map((cell, i) => this.plain(cell, kindAt(this.f.spec.result, i), system)) };
   }
 
   /** All deciding cells blank, or 0 with at least one 0 that cannot be a value: some hosts hand a blank cell over as 0. */
@@ -216,17 +217,22 @@ class Call {
     return zeros === 0 || impossible;
   }
 
-  private out(value: Answer, columnKind: Kind | "text" | "measure", system: System): unknown {
-    if (typeof value === "number") return this.number(value, columnKind, system);
-    if (typeof value === "string") return value;
-    if (value instanceof Measure) return this.number(value.value, value.kind, system);
-    return value instanceof UnitLabel ? kinds[value.kind][system] : toHostError(this.host, value);
+  private out(value: Answer, kind: Kind | "text" | "measure", system: System): unknown {
+    const cell = this.plain(value, kind, system);
+    return typeof cell === "object" ? toHostError(this.host, cell) : cell;
   }
 
-  private number(value: number, kind: Kind | "text" | "measure", system: System): unknown {
+  /** An answer in the sheet's units. */
+  private plain(value: Answer, kind: Kind | "text" | "measure", system: System): number | string | BushError {
+    if (typeof value === "number") return this.number(value, kind, system);
+    if (value instanceof Measure) return this.number(value.value, value.kind, system);
+    return value instanceof UnitLabel ? kinds[value.kind][system] : value;
+  }
+
+  private number(value: number, kind: Kind | "text" | "measure", system: System): number | BushError {
     const shown =
       system === "metric" || kind === "text" || kind === "measure" ? value : fromWorking(kind, value, system);
-    return Number.isFinite(shown) ? shown : toHostError(this.host, this.notFinite());
+    return Number.isFinite(shown) ? shown : this.notFinite();
   }
 
   private notFinite(): BushError {
@@ -242,6 +248,12 @@ class Call {
 }
 
 const blank = Symbol("blank row");
+
+/** The kind of an answer's cell at a place in its row. */
+function kindAt(result: Result, at: number): Kind | "text" | "measure" {
+  if (!isSpill(result)) return result.kind;
+  return result.columns === "by property" ? "measure" : (result.columns[at]?.kind ?? "measure");
+}
 
 /** "bore [mm]"; where each row names its own unit system, the heading names none. */
 function headingOf({ name, kind }: Column, system: System | undefined): string {

@@ -5,12 +5,12 @@ import { unitOf as UNIT_, versionOf as VERSION_, workedSteps as STEPS_ } from ".
 import { answer } from "../edge/sheet";
 
 /**
- * Converts a number from one unit to another of the same dimension; absolute temperatures with their offset
+ * Converts a number from one unit to another of the same dimension; absolute temperatures with their offset. Answers number in the unit wanted
  * @customfunction UNIT
  * @param value The number, or text with its unit ("250 lbf"), which then must agree with from
  * @param from Unit of the number: "psi", "lbf/in²", "ft/min", "°F" …
  * @param to Unit wanted
- * @returns
+ * @returns Number in the unit wanted
  */
 export function UNIT(value: any[][], from: any[][], to: any[][]): any[][] {
   return answer(UNIT_, [value, from, to]);
@@ -26,11 +26,11 @@ export function VERSION(): any[][] {
 }
 
 /**
- * Worked lines of a calculation: inputs, formula, the numbers put in with their units, result, source. Worked in metric units; inch inputs and answers are converted in lines of their own. Answers the working, line by line
+ * Worked lines of a calculation: inputs, formula, the numbers put in with their units, result, source; in inch units where asked, and where a formula has no plain form in them converted in lines of their own. Answers the working, line by line; the calculation's own error where it has no answer
  * @customfunction STEPS
  * @param calculation Name of a function of this add-in that answers a number: "PRESSURE"
  * @param argument Its arguments in its own order, one value each
- * @returns The working, line by line
+ * @returns The working, line by line; the calculation's own error where it has no answer
  */
 export function STEPS(calculation: any[][], argument: any[][][]): any[][] {
   return answer(STEPS_, [calculation, argument]);

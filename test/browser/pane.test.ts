@@ -272,7 +272,7 @@ test("the add-in's own page starts on Excel's interface, in its theme, and expla
   await note.waitFor();
   expect(await note.innerText()).toMatch(/^C2 #VALUE!\. An argument is of the wrong kind/);
   await page.getByRole("button", { name: "What is computed" }).click();
-  expect(await note.innerText()).toContain("p = F / (d * L)");
+  expect(await note.innerText()).toContain("p = F / (d·L)");
   const ground = await page
     .locator(".fui-FluentProvider")
     .first()

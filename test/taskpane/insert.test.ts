@@ -151,7 +151,7 @@ test("freezing takes the whole spill, wherever it is touched, and only this add-
 test("the selected cell is explained by the functions that it calls", () => {
   const cell = { value: 1, text: "1", formula: '=BUSH.PVVALUE(BUSH.PRESSURE(A1,A2,A3),1)&"BUSH.SPEED("' };
   expect(explain(cell).map(({ signature }) => signature.split("(")[0])).toEqual(["BUSH.PVVALUE", "BUSH.PRESSURE"]);
-  expect(explain(cell)[1]).toMatchObject({ working: ["p = F / (d * L)"] });
+  expect(explain(cell)[1]).toMatchObject({ working: ["p = F / (d·L)"] });
   expect(explain({ value: 1, text: "1", formula: "=SUM(A1)" })).toEqual([]);
   expect(sayCell({ value: "#N/A", text: "#N/A", error: { code: "#N/A", message: "grade is unknown" } })).toBe(
     "#N/A: grade is unknown",

@@ -6,6 +6,7 @@ import { BushError } from "../../src/core/errors";
 import type { Arg, Cell, Column } from "../../src/core/formula";
 import { parseGrades } from "../../src/core/grade/table";
 import { splitHeading } from "../../src/core/table/heading";
+import { labelOf } from "../../src/core/teach/worksheet";
 import { answer } from "../../src/edge/sheet";
 import { addressOf, areaOf } from "../../src/port/address";
 import type { Area } from "../../src/port/address";
@@ -263,6 +264,7 @@ test("Quotes ranks or explains every quote of the data, with the own grades at h
 describe("Worked example", () => {
   const chosen = beside("Worked example", "Calculation", 1);
   const worked = "=BUSH.STEPS(INDEX(";
+  const below = "Another calculation: type its name and its arguments over the formula in the shaded cell.";
 
   test.each(lessons.map((lesson) => [lesson.name, lesson] as const))("%s is worked when chosen", (name, lesson) => {
     const { of, errors } = answersOf("Worked example", { [chosen]: name });
@@ -273,7 +275,10 @@ describe("Worked example", () => {
     expect(of(worked).some((row) => Math.abs(Number(row[3]) / result - 1) < 1e-12)).toBe(true);
     // each line stands beside the cell that replaces its number
     const lines = Object.values<Arg>(args).slice(0, lesson.inputs.length);
-    expect(lines.map((_, i) => of(worked)[i + 1]![0])).toEqual(lines.map(({ text }) => text));
+    expect(lines.map((_, i) => of(worked)[i + 1]![0])).toEqual(lines.map(({ text, label }) => label ?? labelOf(text)));
+    // the next block begins below the room for them
+    const rowOf = (label: string) => areaOf(beside("Worked example", label, 0)).row;
+    expect(rowOf("Your number") + of(worked).length).toBeLessThanOrEqual(rowOf(below));
   });
 
   test("a number of one's own takes the place of the lesson's", () => {

@@ -21,6 +21,7 @@ export const runCost = formula(
     units: false,
     result: { kind: "money", symbol: "cr" },
     working: ["cr = (cl + cw + cd) / t * 1000"],
+    factors: { "1000": "per 1000 running hours" },
     source: { key: "practice", at: "replacement cost over life" },
     example: [3.0, 4000, 18, 40],
     see: ["LANDED", "LIFE", "QUOTES"],

@@ -18,7 +18,12 @@ export const runClearance = formula(
         text: "Interference of bush and housing at the reference temperature; negative is a loose bush",
       },
       closein: { kind: "ratio", symbol: "κ", from: 0, text: "Bore close-in per unit of interference, from CLOSEIN" },
-      temperature: { kind: "temperature", symbol: "T", text: "Temperature of bush, housing and shaft" },
+      temperature: {
+        kind: "temperature",
+        symbol: "T",
+        text: "Temperature of bush, housing and shaft",
+        label: "Temperature in service",
+      },
       bushexpansion: { kind: "expansion", symbol: "αb", text: "Thermal expansion of the bush" },
       housingexpansion: { kind: "expansion", symbol: "αh", text: "Thermal expansion of the housing" },
       shaftexpansion: { kind: "expansion", symbol: "αs", text: "Thermal expansion of the shaft" },
@@ -47,6 +52,7 @@ export const runClearance = formula(
       "Δd = d * ε - κ * (max(0, δ) - max(0, δ0))",
       "C = C0 + Δd - (d - C0) * αs * (T - T0)",
     ],
+    factors: { "100": "percent" },
     between: {
       ε: { unit: "", text: "Free strain of the bush" },
       δ: { unit: "mm", text: "Interference at temperature" },

@@ -1,6 +1,7 @@
 import { mustBe } from "../errors";
 import { splitNumber } from "../numbers";
-import { readQuantity, toWorking } from "../units";
+import { kinds } from "../kinds";
+import { fromWorking, readQuantity, toWorking } from "../units";
 import type { NotationArg } from "../formula";
 import type { System } from "../kinds";
 
@@ -31,8 +32,9 @@ export class Deviations {
     readonly lower: number,
     readonly upper: number,
   ) {}
-  toString(): string {
-    return `${signed(this.upper)}/${signed(this.lower)} mm`;
+  toString(system: System = "metric"): string {
+    const [upper, lower] = [this.upper, this.lower].map((end) => signed(fromWorking("length", end, system)));
+    return `${upper}/${lower} ${kinds.length[system]}`;
   }
 }
 export type Zone = ToleranceClass | Deviations;
@@ -51,7 +53,7 @@ export class Fit {
 /** The grade as its name has it: "01", "0", "7". */
 export const gradeText = (grade: number): string => (grade === it01 ? "01" : String(grade));
 
-const signed = (value: number): string => `${value > 0 ? "+" : ""}${value}`;
+const signed = (value: number): string => `${value > 0 ? "+" : ""}${Number(value.toPrecision(7))}`;
 
 const className = /^(?:(\d[\d.,]*\s*(?:mm|in|")?)\s*)?([A-Z]{1,2}|[a-z]{1,2})\s?(\d{1,2})$/;
 
@@ -60,8 +62,10 @@ export const zoneNotation = 'ISO 286 class "H7", or two deviations "+0.05/+0.10"
 export const zoneArg = (text: string): NotationArg<Zone> & { readonly kind: "notation" } => ({
   kind: "notation",
   text,
+  label: "Tolerance zone",
   what: zoneNotation,
   read: readZone,
+  show: (zone, system) => (zone instanceof Deviations ? zone.toString(system) : String(zone)),
 });
 
 /** "H7", "25 H7", "js6", or two deviations in either order: "+0.05/+0.10", "+0.10/+0.05 mm". */

@@ -39,7 +39,7 @@ export const lacks = (grade: Grade, heading: string) =>
   noDatum("grade", `grade "${grade.name}" has no data on ${heading}`);
 
 /** The arguments that name a grade, in every function that takes one. */
-export const gradeArg = { kind: "text", text: "Name of a grade in grades or in the library" } as const;
+export const gradeArg = { kind: "text", text: "Name of a grade in grades or in the library", label: "Grade" } as const;
 
 export const gradeProperty = formula(
   {

@@ -16,6 +16,7 @@ export const washerTorque = formula(
         choices: ["new", "worn"],
         default: "new",
         optional: true,
+        label: "State of the face",
         text: '"new": pressure uniform over the face, the greater torque; "worn": wear uniform over the face, after running in',
       },
     },

@@ -13,6 +13,7 @@ export const swingSpeed = formula(
     units: true,
     result: { kind: "speed", symbol: "v" },
     working: ["s = 2 * φ / 360 * pi * d", "v = s * c / 60000"],
+    factors: { "360": "degrees of a full turn" },
     between: { s: { unit: "mm", text: "Path in one cycle" } },
     source: { key: "geometry", at: "arc length, there and back once a cycle" },
     example: [20, 90, 30],

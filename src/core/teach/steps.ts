@@ -1,17 +1,16 @@
-import { noDatum, orList } from "../errors";
-import { formula, isNumberArg, resultSymbols, workingOf } from "../formula";
-import type { Arg, Formula, Lookup, Source } from "../formula";
-import { isDimensional, kinds } from "../kinds";
-import type { Kind, System } from "../kinds";
+import { BushError, noDatum, orList } from "../errors";
+import { formula, isNumberArg, isWhole, resultSymbols } from "../formula";
+import type { Arg, ArgumentReader, Formula, NumberArg, Source, Span } from "../formula";
+import { kinds } from "../kinds";
+import type { System } from "../kinds";
 import { sourceTitle } from "../sources";
 import { fromWorking } from "../units";
-import { evaluate, splitLine, substitute } from "./working";
-
-/** A symbol's value in working units and the unit's name. */
-interface Known {
-  readonly value: number;
-  readonly unit: string;
-}
+import { digitsFor } from "./digits";
+import { formulaText, numberText, numeric, quantityText, stepsText, unitText, written } from "./notation";
+import { numbersOf } from "./working";
+import type { Tree } from "./working";
+import { labelOf, worksheetOf } from "./worksheet";
+import type { Entry, Line } from "./worksheet";
 
 /** The worked lines of one calculation; made for the formulas that it may be asked to show. */
 export const stepsOf = (formulas: readonly Formula[]) =>
@@ -19,7 +18,7 @@ export const stepsOf = (formulas: readonly Formula[]) =>
     {
       id: "STEPS",
       family: "Units and teaching",
-      text: "Worked lines of a calculation: inputs, formula, the numbers put in with their units, result, source. Worked in metric units; inch inputs and answers are converted in lines of their own",
+      text: "Worked lines of a calculation: inputs, formula, the numbers put in with their units, result, source; in inch units where asked, and where a formula has no plain form in them converted in lines of their own",
       args: {
         calculation: { kind: "text", text: 'Name of a function of this add-in that answers a number: "PRESSURE"' },
         argument: { kind: "rest", text: "Its arguments in its own order, one value each" },
@@ -27,7 +26,7 @@ export const stepsOf = (formulas: readonly Formula[]) =>
       units: false,
       result: {
         shape: "table",
-        text: "The working, line by line",
+        text: "The working, line by line; the calculation's own error where it has no answer",
         columns: [
           { name: "step", kind: "text" },
           { name: "formula", kind: "text" },
@@ -41,8 +40,10 @@ export const stepsOf = (formulas: readonly Formula[]) =>
     },
     ({ calculation, argument }) => {
       const f = find(formulas, calculation);
-      const { values, system } = argument.read(f);
-      return [...inputs(f, values, system), ...lines(f, values, system), ...sources(f.spec.source)];
+      const call = argument.read(f);
+      const [first] = call.answers;
+      if (first instanceof BushError && call.answers.every((answer) => answer instanceof BushError)) throw first;
+      return [...worked(f, call), ...sources(f.spec.source)];
     },
   );
 
@@ -61,82 +62,87 @@ function find(formulas: readonly Formula[], name: string): Formula {
   throw noDatum("calculation", `calculation ${id} has no formula to work${some ? `; try ${some}` : ""}`);
 }
 
-type Row = (string | number)[];
+type Row = (string | number | BushError)[];
+type Call = ReturnType<ArgumentReader["read"]>;
 
-function inputs(f: Formula, values: Readonly<Record<string, unknown>>, system: System): Row[] {
-  return Object.entries<Arg>(f.spec.args).flatMap(([name, arg]) => {
-    const value = values[name];
-    if (value === undefined || arg.kind === "table" || arg.kind === "list") return [];
-    if (!isNumberArg(arg)) return [[arg.text, name, String(spanText(value)), "", ""]];
+/** Inputs, figures looked up, the lines of the formula; conversions where it is worked in other units than asked for. */
+function worked(f: Formula, call: Call): Row[] {
+  const { given, lines, figures } = worksheetOf(f, call);
+  const entries = new Map<string, Entry>([...figures, ...given, ...lines].map((entry) => [entry.symbol, entry]));
+  const worded = [...given, ...lines].filter(isLine);
+  const digits = digitsFor(worded, new Map([...entries].map(([symbol, { value }]) => [symbol, value])));
+  const quantity = (symbol: string) => ({ ...entries.get(symbol)!, digits: digits.get(symbol)! });
+  const style = numeric(quantity);
+  const answers = answerCells(f, call, lines);
+
+  const row = (entry: Entry | Line): Row => {
+    const { text, symbol, value, unit } = entry;
+    const shown = quantityText(quantity(symbol));
+    if (!isLine(entry)) return [text, symbol, shown, value, unitText(unit)];
+    const name = entry.converts ?? symbol;
+    const isNumber = Number.isFinite(value);
     return [
-      [arg.text, arg.symbol, converted(arg.kind, value as number, system), value as number, kinds[arg.kind].metric],
+      text,
+      entry.converts ?? formulaText(symbol, entry.tree),
+      isNumber ? `${name} = ${written(entry.tree, style)} = ${shown}` : "",
+      answers.get(symbol) ?? (isNumber ? value : ""),
+      unitText(unit),
     ];
+  };
+  const ofArgument = new Map(given.map((entry) => [entry.symbol, entry]));
+  const inputs = Object.entries<Arg>(f.spec.args).flatMap(([name, arg]): Row[] => {
+    if (!isNumberArg(arg)) return wordRow(name, arg, call);
+    const entry = ofArgument.get(arg.symbol);
+    ofArgument.delete(arg.symbol);
+    return entry ? [row(entry)] : [];
+  });
+  const told = new Set<string>();
+  return [
+    ...inputs,
+    ...[...ofArgument.values()].map(row),
+    ...lines.flatMap((line) => [row(line), ...factorRows(f, line.tree, told)]),
+  ];
+}
+
+const isLine = (entry: Entry | Line): entry is Line => "tree" in entry;
+
+/** The calculation's own answers for the last line of each result, to the last digit. */
+function answerCells(f: Formula, { answers }: Call, lines: readonly Line[]): Map<string, number | BushError> {
+  return new Map(
+    resultSymbols(f.spec.result).flatMap(({ symbol, at }) => {
+      const last = lines.findLast((line) => (line.converts ?? line.symbol) === symbol);
+      return last ? [[last.symbol, answers[at] as number | BushError] as const] : [];
+    }),
+  );
+}
+
+/** An argument in words; ranges are left to the figures looked up in them. */
+function wordRow(name: string, arg: Exclude<Arg, NumberArg>, { values, system }: Call): Row[] {
+  const value = values[name];
+  if (value === undefined || isWhole(arg)) return [];
+  return [[arg.label ?? labelOf(arg.text), name, wordsOf(arg, value, system), "", ""]];
+}
+
+function wordsOf(arg: Arg, value: unknown, system: System): string {
+  if (arg.kind === "span") return spanText(value as Span, system);
+  return arg.kind === "notation" && arg.show ? arg.show(value, system) : String(value);
+}
+
+function spanText({ low, high }: Span, system: System): string {
+  const [from, to] = [low, high].map((end) => numberText(fromWorking("temperature", end, system), 7));
+  return `${from === to ? from : `${from} to ${to}`} ${kinds.temperature[system]}`;
+}
+
+/** What each fixed number of a line is for, told once: it turns units, or the spec has a word on it. */
+function factorRows({ spec }: Formula, tree: Tree, told: Set<string>): Row[] {
+  return numbersOf(tree).flatMap(({ value, steps }): Row[] => {
+    const meaning = steps ? stepsText(steps) : spec.factors?.[String(value)];
+    const number = numberText(value, 12);
+    if (meaning === undefined || told.has(number + meaning)) return [];
+    told.add(number + meaning);
+    return [["Fixed factor", number, meaning, value, ""]];
   });
 }
-
-const spanText = (value: unknown): unknown =>
-  typeof value === "object" && value !== null && "low" in value && "high" in value
-    ? `${String(value.low)} to ${String(value.high)} °C`
-    : value;
-
-/** "250 lbf = 1112.055 N" where the sheet is in inch units, else the plain value. */
-function converted(kind: Kind, value: number, system: System): string {
-  const { metric, inch } = kinds[kind];
-  const working = `${digits(value)} ${metric}`.trim();
-  return system === "metric" || metric === inch
-    ? working
-    : `${digits(fromWorking(kind, value, system))} ${inch} = ${working}`;
-}
-
-function lines(f: Formula, values: Readonly<Record<string, unknown>>, system: System): Row[] {
-  const { spec } = f;
-  const results = resultSymbols(spec.result);
-  const known = new Map<string, Known>();
-  const rows: Row[] = [];
-  for (const [name, arg] of Object.entries<Arg>(spec.args))
-    if (isNumberArg(arg) && typeof values[name] === "number")
-      known.set(arg.symbol, { value: values[name], unit: kinds[arg.kind].metric });
-  for (const [symbol, { value: measure, text }] of Object.entries<Lookup>(spec.lookups?.(values) ?? {})) {
-    const { value, kind } = measure;
-    known.set(symbol, { value, unit: kinds[kind].metric });
-    rows.push([text, symbol, converted(kind, value, system), value, kinds[kind].metric]);
-  }
-  for (const line of workingOf(f, values)) {
-    const { symbol, expression } = splitLine(line);
-    const value = evaluate(expression, new Map([...known].map(([name, { value }]) => [name, value])));
-    const result = results.find((r) => r.symbol === symbol);
-    const unit = result ? kinds[result.kind].metric : (spec.between?.[symbol]?.unit ?? "");
-    rows.push([
-      "Calculation",
-      line,
-      `${symbol} = ${substitute(expression, (name) => shown(known.get(name)))}`,
-      value,
-      unit,
-    ]);
-    known.set(symbol, { value, unit });
-  }
-  for (const { symbol, kind } of results) {
-    const answer = known.get(symbol);
-    if (system === "inch" && answer && isDimensional(kind))
-      rows.push([
-        "Answer in inch units",
-        symbol,
-        converted(kind, answer.value, system),
-        fromWorking(kind, answer.value, system),
-        kinds[kind].inch,
-      ]);
-  }
-  return rows;
-}
-
-/** A number put into a formula, its unit in brackets so that a stroke in the unit is not read as a division. */
-const shown = (known: Known | undefined): string | undefined => {
-  if (!known) return undefined;
-  const text = `${digits(known.value)}${known.unit ? ` [${known.unit}]` : ""}`;
-  return known.value < 0 ? `(${text})` : text;
-};
-
-const digits = (value: number): string => String(Number(value.toPrecision(7)));
 
 const sources = (source: Source | readonly Source[]): Row[] =>
   [source].flat().map((s) => ["Source", "", [sourceTitle(s.key), s.at].filter(Boolean).join(": "), "", ""]);

@@ -15,16 +15,20 @@ export const unitOf = formula(
       to: { kind: "text", text: "Unit wanted" },
     },
     units: false,
-    result: { kind: "ratio", symbol: "x" },
-    working: ["x = (a - o) * k + q"],
+    result: { kind: "ratio", symbol: "x", text: "Number in the unit wanted" },
+    working: ({ from, to }) => {
+      const { offset, plus } = conversion(from, to);
+      const size = offset === 0 ? "a * k" : "(a - o) * k";
+      return [`x = ${size}${plus === 0 ? "" : " + q"}`];
+    },
     lookups: ({ value, from, to }) => {
       const { offset, factor, plus } = conversion(from, to);
       const plain = (number: number, text: string) => ({ value: new Measure(number, "ratio"), text });
       return {
         a: plain(numberIn(value, from), `Number in ${from}`),
-        o: plain(offset, `Zero of the factor in ${from}`),
-        k: plain(factor, `${to} in one ${from}`),
-        q: plain(plus, `Zero of the factor in ${to}`),
+        k: plain(factor, `One ${from} in ${to}`),
+        ...(offset === 0 ? {} : { o: plain(offset, `0 °C in ${from}`) }),
+        ...(plus === 0 ? {} : { q: plain(plus, `0 °C in ${to}`) }),
       };
     },
     source: { key: "si", at: "exact factors; NIST SP 811 (2008), app. B" },

@@ -1,19 +1,78 @@
 import jsep from "jsep";
 import { BushError } from "../errors";
+import type { Step } from "./dimension";
 
 // powers bind tighter than products and from the right, as on paper
 jsep.addBinaryOp("^", 11, true);
 
+/** An expression of a working, products and quotients gathered as they are written on paper: all over one stroke. */
+export type Tree =
+  /** `steps` where the number only turns units into one another. */
+  | { readonly type: "number"; readonly value: number; readonly steps?: readonly Step[] }
+  | { readonly type: "symbol"; readonly name: string }
+  | { readonly type: "sum"; readonly terms: readonly Term[] }
+  | { readonly type: "product"; readonly over: readonly Tree[]; readonly under: readonly Tree[] }
+  | { readonly type: "power"; readonly base: Tree; readonly exponent: Tree }
+  | { readonly type: "call"; readonly name: string; readonly args: readonly Tree[] };
+export type Product = Extract<Tree, { type: "product" }>;
+export interface Term {
+  readonly isMinus: boolean;
+  readonly tree: Tree;
+}
+
 /** One line of a working: the symbol that it defines and the expression for it. */
 export interface Line {
   readonly symbol: string;
-  readonly expression: string;
+  readonly tree: Tree;
 }
 
-export function splitLine(line: string): Line {
+export function readLine(line: string): Line {
   const at = line.indexOf("=");
-  return { symbol: line.slice(0, at).trim(), expression: line.slice(at + 1).trim() };
+  return { symbol: line.slice(0, at).trim(), tree: treeOf(jsep(line.slice(at + 1))) };
 }
+
+function treeOf(node: jsep.Expression): Tree {
+  switch (node.type) {
+    case "Literal":
+      return { type: "number", value: node.value as number };
+    case "Identifier":
+      return { type: "symbol", name: node.name as string };
+    case "UnaryExpression": {
+      const tree = treeOf(node.argument as jsep.Expression);
+      return tree.type === "number"
+        ? { ...tree, value: -tree.value }
+        : { type: "sum", terms: [{ isMinus: true, tree }] };
+    }
+    case "BinaryExpression":
+      return joined(
+        node.operator as string,
+        treeOf(node.left as jsep.Expression),
+        treeOf(node.right as jsep.Expression),
+      );
+    case "CallExpression":
+      return {
+        type: "call",
+        name: (node.callee as jsep.Identifier).name,
+        args: (node.arguments as jsep.Expression[]).map(treeOf),
+      };
+    default:
+      throw new Error(`a working does not use ${node.type}`);
+  }
+}
+
+function joined(operator: string, left: Tree, right: Tree): Tree {
+  if (operator === "^") return { type: "power", base: left, exponent: right };
+  if (operator === "+" || operator === "-") {
+    const terms = left.type === "sum" ? left.terms : [{ isMinus: false, tree: left }];
+    return { type: "sum", terms: [...terms, { isMinus: operator === "-", tree: right }] };
+  }
+  const [a, b] = [productOf(left), productOf(right)];
+  const [over, under] = operator === "*" ? [b.over, b.under] : [b.under, b.over];
+  return { type: "product", over: [...a.over, ...over], under: [...a.under, ...under] };
+}
+
+export const productOf = (tree: Tree): Product =>
+  tree.type === "product" ? tree : { type: "product", over: [tree], under: [] };
 
 const functions: Record<string, (...x: number[]) => number> = {
   ln: Math.log,
@@ -29,47 +88,50 @@ const functions: Record<string, (...x: number[]) => number> = {
   tanh: Math.tanh,
   abs: Math.abs,
 };
-const operators: Record<string, (a: number, b: number) => number> = {
-  "+": (a, b) => a + b,
-  "-": (a, b) => a - b,
-  "*": (a, b) => a * b,
-  "/": (a, b) => a / b,
-  "^": (a, b) => a ** b,
-};
 
-/** The value of an expression, its symbols looked up in `scope`. */
-export function evaluate(expression: string, scope: ReadonlyMap<string, number>): number {
-  return valueOf(jsep(expression), scope);
-}
-
-function valueOf(node: jsep.Expression, scope: ReadonlyMap<string, number>): number {
-  switch (node.type) {
-    case "Literal":
-      return node.value as number;
-    case "Identifier": {
-      const name = node.name as string;
-      const value = name === "pi" ? Math.PI : scope.get(name);
-      if (value === undefined) throw new BushError("value", name, `${name} has no value in this working`);
-      return value;
+/** The value of an expression, its symbols looked up by `valueOf`. */
+export function evaluate(tree: Tree, valueOf: (symbol: string) => number | undefined): number {
+  const value = (part: Tree): number => evaluate(part, valueOf);
+  switch (tree.type) {
+    case "number":
+      return tree.value;
+    case "symbol": {
+      const found = tree.name === "pi" ? Math.PI : valueOf(tree.name);
+      if (found === undefined) throw new BushError("value", tree.name, `${tree.name} has no value in this working`);
+      return found;
     }
-    case "UnaryExpression":
-      return -valueOf(node.argument as jsep.Expression, scope);
-    case "BinaryExpression":
-      return operators[node.operator as string]!(
-        valueOf(node.left as jsep.Expression, scope),
-        valueOf(node.right as jsep.Expression, scope),
-      );
-    case "CallExpression":
-      return functions[(node.callee as jsep.Identifier).name]!(
-        ...(node.arguments as jsep.Expression[]).map((x) => valueOf(x, scope)),
-      );
-    default:
-      throw new Error(`a working does not use ${node.type}`);
+    case "sum":
+      return tree.terms.reduce((sum, { isMinus, tree: term }) => (isMinus ? sum - value(term) : sum + value(term)), 0);
+    case "product":
+      return tree.over.reduce((x, part) => x * value(part), 1) / tree.under.reduce((x, part) => x * value(part), 1);
+    case "power":
+      return value(tree.base) ** value(tree.exponent);
+    case "call":
+      return functions[tree.name]!(...tree.args.map(value));
   }
 }
 
-const symbols = /[\p{L}_][\p{L}\p{N}_]*/gu;
+/** The symbols of an expression, each once. */
+export function symbolsOf(tree: Tree): string[] {
+  const all = partsOf(tree).flatMap(symbolsOf);
+  return [...new Set(tree.type === "symbol" && tree.name !== "pi" ? [tree.name] : all)];
+}
 
-/** The expression with each symbol replaced by what `show` says of it; names of functions and pi stay. */
-export const substitute = (expression: string, show: (symbol: string) => string | undefined): string =>
-  expression.replace(symbols, (symbol) => show(symbol) ?? symbol);
+/** The numbers written in an expression. */
+export const numbersOf = (tree: Tree): Extract<Tree, { type: "number" }>[] =>
+  tree.type === "number" ? [tree] : partsOf(tree).flatMap(numbersOf);
+
+function partsOf(tree: Tree): readonly Tree[] {
+  switch (tree.type) {
+    case "sum":
+      return tree.terms.map((term) => term.tree);
+    case "product":
+      return [...tree.over, ...tree.under];
+    case "power":
+      return [tree.base, tree.exponent];
+    case "call":
+      return tree.args;
+    default:
+      return [];
+  }
+}

@@ -3,6 +3,7 @@ import { workingOf } from "../../core/formula";
 import type { Formula } from "../../core/formula";
 import { catalogue } from "../../core/index";
 import { sourceTitle } from "../../core/sources";
+import { tradeLine } from "../../core/teach/notation";
 import type { ReadCell } from "../../port/sheet";
 
 export interface Explained {
@@ -28,7 +29,7 @@ const describe = (f: Formula): Explained => ({
   signature: `BUSH.${signatureOf(f.spec)}`,
   text: functionText(f.spec),
   // lines that depend on the arguments are shown by STEPS, which knows them
-  working: typeof f.spec.working === "function" ? [] : workingOf(f, {}),
+  working: typeof f.spec.working === "function" ? [] : workingOf(f, {}).map(tradeLine),
   sources: [f.spec.source].flat().map(({ key, at }) => [sourceTitle(key), at].filter(Boolean).join(": ")),
 });
 

@@ -15,7 +15,7 @@ const trainer = another + roomForAnother + 3;
 const forTrainer = [
   "STEPS works from the same formula as the calculation itself, so the working cannot disagree with the answer.",
   "Give the question alone first, then the line of the formula, then the numbers: the class computes the result before it scrolls on.",
-  "Lines run in N, mm, MPa, m/s and °C, whatever was typed; inch inputs are converted in their own line and the answer at the end.",
+  "Asked for in inch units, a calculation is worked in them; one that has no plain form there is worked in metric units, with lines that convert what is given and what is found.",
   "Type a wrong number on purpose, such as a bore of -15: the strip beside the sheet names the argument and what is accepted.",
 ];
 const lessonTop = trainer + forTrainer.length + 2;

@@ -1,0 +1,97 @@
+import fc from "fast-check";
+import { catalogue, workedSteps } from "../../src/core";
+import { isWhole, resultSymbols } from "../../src/core/formula";
+import type { Arg, Formula } from "../../src/core/formula";
+import { answer } from "../../src/edge/sheet";
+import { hostileCell } from "../fuzz/hostile";
+import { call, CellError, host } from "../support";
+
+/** No working where there is no answer: STEPS answers exactly where its function does, and else says what that says. */
+
+const worked = catalogue.filter((f) => f.spec.working).map((f) => [f.spec.id, f] as const);
+const args = (f: Formula): Arg[] => Object.values<Arg>(f.spec.args);
+
+/** The function's own answer beside its working; both as a host gets them, from the same raw cells. */
+const both = (f: Formula, cells: readonly unknown[]) => ({
+  own: answer(f, cells, host),
+  steps: answer(workedSteps, [f.spec.id, cells.map((cell) => (Array.isArray(cell) ? cell : [[cell]]))], host),
+});
+
+function check(f: Formula, cells: readonly unknown[]): void {
+  const { own, steps } = both(f, cells);
+  const [row] = own as [unknown[]];
+  const errors = row.filter((cell) => cell instanceof CellError);
+  if (row.every((cell) => cell === "")) {
+    expect(steps[0]![0]).toBeInstanceOf(CellError); // a blank row has nothing to be worked
+    return;
+  }
+  if (errors.length === row.filter((cell) => cell !== "").length) {
+    expect(steps).toEqual([[errors[0]]]);
+    return;
+  }
+  expect(steps[0]![0]).toBe("step");
+  for (const { symbol, at } of resultSymbols(f.spec.result)) {
+    const lines = steps.filter(([, formula]) => formula === symbol || String(formula).startsWith(`${symbol} = `));
+    expect(lines.at(-1)?.[3]).toEqual(row[at]);
+  }
+}
+
+/** Near the example, so that many calls get as far as the calculation, and far from it. */
+function cellsOf(f: Formula): fc.Arbitrary<unknown[]> {
+  const places = args(f).map((arg, i) => {
+    const example = f.spec.example[i] ?? null;
+    const scaled =
+      typeof example === "number"
+        ? fc.double({ min: -0.5, max: 3, noNaN: true }).map((by) => by * example)
+        : fc.constant(example);
+    if (isWhole(arg)) return fc.constant<unknown>(example);
+    const swapped = fc.constantFrom<unknown>(...f.spec.example.filter((value) => !Array.isArray(value)));
+    return fc.oneof(
+      { weight: 6, arbitrary: fc.constant<unknown>(example) },
+      { weight: 4, arbitrary: scaled },
+      { weight: 1, arbitrary: swapped },
+      { weight: 1, arbitrary: hostileCell.filter((cell) => !Array.isArray(cell)) },
+    );
+  });
+  const units = f.spec.units ? [fc.constantFrom<unknown>(null, "inch", "metric", "furlong")] : [];
+  return fc.tuple(...places, ...units);
+}
+
+test.each(worked)("%s: random and faulty arguments", (_, f) => {
+  fc.assert(
+    fc.property(cellsOf(f), (cells) => check(f, cells)),
+    { seed: 20261125, numRuns: 400 },
+  );
+});
+
+describe("where a function has no answer, neither has its working", () => {
+  test.each<[string, unknown[]]>([
+    ["USE", ["PA66", 0.6, 0.0942, "5 to 45"]],
+    ["MAXRPM", ["Demo Sorrel", 180000, 15, 20]],
+    ["WASHERPRESSURE", [150, 36, 18]],
+    ["WASHERSPEED", [36, 18, 60]],
+    ["WASHERTORQUE", [150, 36, 18, 0.2]],
+    ["CLOSEIN", [23, 20, 40, 2000, 0.4, 69000, 0.33]],
+    ["CLOSEIN", [20, 23, 22, 2000, 0.4, 69000, 0.33]],
+    ["PRESSFIT", [20, 23, 22, 0.05, 2000, 0.4, 69000, 0.33]],
+    ["CLEARANCE", [20.021, 20, 19.959, 19.98]],
+    ["RUNCLEARANCE", [0.04, 23, 20, 0.05, 1.03, 80, 9e-5, 2.36e-5, 1.17e-5]],
+    ["LIMITS", [0.01, "h11"]],
+    ["UNIT", [-500, "°C", "K"]],
+    [
+      "DUTYPV",
+      [
+        [[2], [4]],
+        [[0.1], [0.05]],
+        [[0], [0]],
+      ],
+    ],
+    ["PRESSURE", [1e300, 1e-200, 1e-200]],
+  ])("%s(%j)", (id, given) => {
+    const f = catalogue.find((one) => one.spec.id === id)!;
+    const [[own]] = call(f, given) as [[CellError]];
+    expect(own).toBeInstanceOf(CellError);
+    expect(own.message!.length).toBeGreaterThan(10);
+    expect(call(workedSteps, [id, ...given])).toEqual([[own]]);
+  });
+});
