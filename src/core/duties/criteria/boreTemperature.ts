@@ -31,9 +31,9 @@ export const boreTemperature = criterion(
       const surroundings = duty.temperature.high;
       if (pvLimit === undefined || most === undefined || surroundings >= most) return undefined;
       const known = {
-        T: figure(surroundings, "temperature", "surroundings"),
-        T_max: figure(most, "temperature", "highest temperature"),
-        PV: figure(duty.pv, "pv", "PV"),
+        T: figure(surroundings, "temperature", "Surroundings"),
+        T_max: figure(most, "temperature", "Highest temperature"),
+        PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
       };
       const limit = ["Z = T_max", "u = (V - T) / (T_max - T)"];
       const implied = byLimit(values, duty);
@@ -46,10 +46,10 @@ export const boreTemperature = criterion(
           lines: ["Q = μ * PV * d * L", "V = T + Q / G", ...limit],
           known: {
             ...known,
-            μ: figure(friction!, "ratio", "coefficient of friction"),
-            d: figure(bore!, "length", "bore"),
-            L: figure(length!, "length", "length"),
-            G: figure(heat / (paths.value - surroundings), "conductance", "conductance of the ways out for the heat"),
+            μ: figure(friction!, "ratio", "Coefficient of friction"),
+            d: figure(bore!, "length", "Bore"),
+            L: figure(length!, "length", "Length"),
+            G: figure(heat / (paths.value - surroundings), "conductance", "Conductance of the ways out for the heat"),
           },
         };
       }
@@ -57,7 +57,7 @@ export const boreTemperature = criterion(
         lines: ["V = T + (T_max - T_ref) * PV / PV_ref", ...limit],
         known: {
           ...known,
-          T_ref: figure(statedAt, "temperature", "temperature at which the limit is stated"),
+          T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
           PV_ref: figure(pvLimit, "pv", "PV limit as stated"),
         },
       };

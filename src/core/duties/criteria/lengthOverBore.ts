@@ -18,7 +18,7 @@ export const lengthOverBore = criterion(
     asks: ({ given }) => given.length !== undefined && given.bore !== undefined,
     working: (_, { given }) => ({
       lines: ["V = L / d"],
-      known: { L: figure(given.length!, "length", "length"), d: figure(given.bore!, "length", "bore") },
+      known: { L: figure(given.length!, "length", "Length"), d: figure(given.bore!, "length", "Bore") },
     }),
   },
   (_, duty) => {

@@ -57,10 +57,10 @@ export function pressureWorking(key: PressureKey, pressure: number, values: Valu
   return {
     lines: ["V = p * K", "Z = p_a / S", "u = V / Z"],
     known: {
-      p: figure(pressure, "pressure", "mean pressure"),
-      K: figure(duty.impactFactor, "ratio", "impact factor"),
-      p_a: figure(limit.value, "pressure", "pressure limit"),
-      S: figure(duty.designFactor, "ratio", "design factor"),
+      p: figure(pressure, "pressure", "Mean pressure"),
+      K: figure(duty.impactFactor, "ratio", "Impact factor"),
+      p_a: figure(limit.value, "pressure", "Pressure limit"),
+      S: figure(duty.designFactor, "ratio", "Design factor"),
     },
   };
 }

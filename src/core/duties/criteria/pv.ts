@@ -44,7 +44,10 @@ export const pv = criterion(
     working: (values, duty) => {
       const limit = pvLimit(values, duty.temperature);
       if (limit.state !== "known") return undefined;
-      const known = { PV: figure(duty.pv, "pv", "PV"), S: figure(duty.designFactor, "ratio", "design factor") };
+      const known = {
+        PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
+        S: figure(duty.designFactor, "ratio", "Design factor"),
+      };
       if (limit.how !== derating)
         return {
           lines: ["V = PV", "Z = PV_a / S", "u = V / Z"],
@@ -55,9 +58,9 @@ export const pv = criterion(
         known: {
           ...known,
           PV_ref: figure(values.pvLimit!, "pv", "PV limit as stated"),
-          T_max: figure(values.highestTemperature!, "temperature", "highest temperature"),
-          T: figure(duty.temperature.high, "temperature", "surroundings"),
-          T_ref: figure(statedAt, "temperature", "temperature at which the limit is stated"),
+          T_max: figure(values.highestTemperature!, "temperature", "Highest temperature"),
+          T: figure(duty.temperature.high, "temperature", "Surroundings"),
+          T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
         },
       };
     },

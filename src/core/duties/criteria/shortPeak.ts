@@ -21,9 +21,9 @@ export const shortPeak = criterion(
       return {
         lines: ["V = T_p + ΔT", "Z = T_s"],
         known: {
-          T_p: figure(duty.given.peakTemperature!, "temperature", "short peak of the surroundings"),
-          ΔT: figure(rise, "rise", "rise of the bore"),
-          T_s: figure(values.shortTermTemperature, "temperature", "short-term highest temperature"),
+          T_p: figure(duty.given.peakTemperature!, "temperature", "Short peak of the surroundings"),
+          ΔT: figure(rise, "rise", "Rise of the bore"),
+          T_s: figure(values.shortTermTemperature, "temperature", "Short-term highest temperature"),
         },
       };
     },

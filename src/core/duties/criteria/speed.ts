@@ -51,7 +51,7 @@ export const speed = criterion(
       if (limit.state !== "known") return undefined;
       return {
         lines: ["V = v", "Z = v_a", "u = V / Z"],
-        known: { v: figure(fastest, "speed", "sliding speed"), v_a: figure(limit.value, "speed", "speed limit") },
+        known: { v: figure(fastest, "speed", "Sliding speed"), v_a: figure(limit.value, "speed", "Speed limit") },
       };
     },
   },

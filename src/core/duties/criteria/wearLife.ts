@@ -91,11 +91,11 @@ export const wearLife = criterion(
       return {
         lines: ["V = t_w", "Z = h / (k * f * PV_m * 3600)", "u = V / Z"],
         known: {
-          t_w: figure(hours, "time", "hours wanted"),
-          h: figure(flat, "length", "wear allowance, as the wear of a flat in the same time"),
-          k: figure(values.wearHigh!, "wearRate", "wear rate, high"),
-          f: figure(factorsOf(duty), "ratio", "product of the wear factors"),
-          PV_m: figure(meanWork(duty), "pv", "mean of pressure times speed, rests included"),
+          t_w: figure(hours, "time", "Hours wanted"),
+          h: figure(flat, "length", "Wear allowance, as the wear of a flat in the same time"),
+          k: figure(values.wearHigh!, "wearRate", "Wear rate, high"),
+          f: figure(factorsOf(duty), "ratio", "Product of the wear factors"),
+          PV_m: figure(meanWork(duty), "pv", "Mean of pressure times speed, rests included"),
         },
       };
     },
