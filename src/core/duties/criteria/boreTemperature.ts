@@ -94,7 +94,7 @@ function byLimit(values: Values, duty: Duty): Finding {
   const upper = share > 0 ? Math.min(most, surroundings + Math.max(rise, (limit - statedAt) * share)) : undefined;
   const notes = upper === undefined ? undefined : tellUpper;
   if (!holds(use)) return inFigures("fails", figures, value, limit, use, property, notes, upper);
-  if (limit <= straightUpTo || surroundings + bent * rise <= limit)
+  if (limit <= straightUpTo || surroundings + bent * rise <= limit + rounding)
     return inFigures("fits", figures, value, limit, use, property, notes, upper);
   const say = (system: Parameters<typeof measure>[2]) =>
     `bore ${measure("temperature", value, system, 4)}: friction that falls with heat may take it above ${measure("temperature", limit, system, 4)}`;

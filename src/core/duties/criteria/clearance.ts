@@ -1,5 +1,5 @@
 import { measure } from "../../measure";
-import { criterion, lacking, unstated } from "../criterion";
+import { criterion, lacking, rounding, unstated } from "../criterion";
 import { fitFields, fitStates, isMissingIn, leastBy } from "../fitStates";
 
 export const clearance = criterion(
@@ -8,8 +8,8 @@ export const clearance = criterion(
     heading: "clearance",
     kind: "length",
     text: "The least running clearance over assembly, cold, hot, wet and back, in the worst case of all tolerances, against the least wanted; the bush as dry at assembly as it may have been",
-    asked: "where a zone of the fit is given",
-    askedBy: fitFields,
+    asked: "where a zone of the fit or the least clearance wanted is given",
+    askedBy: [...fitFields, "leastClearance"],
     fields: [
       ...fitFields,
       "leastClearance",
@@ -36,7 +36,7 @@ export const clearance = criterion(
       { key: "iso286", at: "Tables 1 to 5" },
       { key: "own", at: "superposition of free strain and press fit" },
     ],
-    asks: ({ given }) => fitFields.some((key) => given[key] !== undefined),
+    asks: ({ given }) => given.leastClearance !== undefined || fitFields.some((key) => given[key] !== undefined),
   },
   (values, duty) => {
     const states = fitStates(values, duty);
@@ -44,7 +44,7 @@ export const clearance = criterion(
     const { name, clearance: least } = leastBy(states.forClearance, (state) => state.clearance.least);
     const limit = duty.given.leastClearance ?? 0;
     const found = { figures: states.figures, value: least.least, limit } as const;
-    if (least.least > 0 && least.least >= limit) return { word: "fits", ...found, notes: () => [`least when ${name}`] };
+    if (least.least > 0 && least.least >= limit - rounding) return { word: "fits", ...found, notes: () => [`least when ${name}`] };
     const say = (system: Parameters<typeof measure>[2]) => {
       const told = measure("length", least.least, system, 3);
       return least.least <= 0

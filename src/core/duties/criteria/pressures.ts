@@ -12,7 +12,12 @@ const plain: Readonly<Record<PressureKey, readonly PropertyKey[]>> = {
   staticPressure: ["staticPressure"],
   runningPressure: ["runningPressure"],
 };
+/** With a curve, at rest and in motion. */
 const withCurve: Readonly<Record<PressureKey, readonly PropertyKey[]>> = {
+  staticPressure: ["staticPressure", "pressureCurve"],
+  runningPressure: ["runningPressure", "pressureCurve"],
+};
+const warmed: typeof withCurve = {
   staticPressure: ["staticPressure", "pressureCurve", "pvLimit", "highestTemperature"],
   runningPressure: ["runningPressure", "pressureCurve", "pvLimit", "highestTemperature"],
 };
@@ -29,7 +34,7 @@ function limitFor(key: PressureKey, values: Values, duty: Duty) {
 export function pressureFinding(key: PressureKey, pressure: number, values: Values, duty: Duty): Finding {
   const value = pressure * duty.impactFactor;
   const limit = limitFor(key, values, duty);
-  const figures = values.pressureCurve ? withCurve[key] : plain[key];
+  const figures = !values.pressureCurve ? plain[key] : duty.isMoving ? warmed[key] : withCurve[key];
   switch (limit.state) {
     case "missing":
       return lacking(limit.key, value);

@@ -1,0 +1,68 @@
+import type { FieldValues } from "../../../../src/core/duties";
+import type { Rating, Values } from "../../../../src/core/grade";
+import { finding, full, line, on, resting, said, without } from "../support";
+
+describe("moisture", () => {
+  test("the swelling has to be known; its size is told, and it passes", () => {
+    expect(finding("moisture", full, on({ moisture: "wet" }))).toMatchObject({
+      word: "fits",
+      value: 0.01,
+      property: "swellingSaturated",
+    });
+    expect(finding("moisture", full, on({ moisture: "humid" }))).toMatchObject({
+      word: "fits",
+      value: 0.003,
+      property: "swelling50",
+    });
+    expect(said("moisture", without("swellingSaturated"), on({ moisture: "wet" }))).toBe(
+      "no data, moisture: swelling saturated",
+    );
+    // the one never stands in for the other
+    expect(finding("moisture", without("swelling50"), on({ moisture: "humid" })).word).toBe("no data");
+  });
+  test("none is nothing to be told, a little is", () => {
+    const told = (swellingSaturated: number) => line({ ...full, swellingSaturated }, on({ moisture: "wet" }));
+    expect(told(0)).toBe("fits, PV 50 %");
+    expect(told(0.0005)).toBe("fits, PV 50 %; swells 0.05 %");
+    expect(told(0.02)).toBe("fits, PV 50 %; swells 2 %");
+  });
+});
+
+describe("media: resistant passes, limited is care, attacked fails, unknown is no data", () => {
+  const with_ = (...media: Required<FieldValues>["media"][number][]) => on({ media });
+  test("one by one", () => {
+    expect(finding("media", full, with_("water"))).toMatchObject({ word: "fits", property: "media" });
+    expect(said("media", full, with_("fuels"))).toBe("care, fuels: limited");
+    expect(said("media", full, with_("strong acids"))).toBe("fails, strong acids: attacked");
+    expect(said("media", full, with_("weak acids"))).toBe("no data, media: weak acids");
+    expect(said("media", without("media"), with_("water"))).toBe("no data, media: water");
+  });
+  test("the worst of several governs, and all that are as bad are named", () => {
+    expect(said("media", full, with_("water", "fuels", "alcohols"))).toBe("care, fuels: limited; alcohols: limited");
+    expect(said("media", full, with_("fuels", "weak acids", "sea water"))).toBe(
+      "no data, media: weak acids; media: sea water",
+    );
+    expect(said("media", full, with_("weak acids", "strong acids", "fuels"))).toBe("fails, strong acids: attacked");
+    expect(line(full, with_("fuels", "alcohols"))).toBe("care, fuels: limited; alcohols: limited; PV 50 %");
+  });
+  test("at rest as in motion", () =>
+    expect(finding("media", full, on({ media: ["fuels"] }, resting)).word).toBe("care"));
+});
+
+/** Each rating of the grade with what it comes to. */
+const rated: readonly (readonly [string, FieldValues, keyof Values, Record<Rating, string>, string?])[] = [
+  ["dirt", { dirt: "heavy" }, "dirt", { good: "fits", fair: "care", poor: "fails" }],
+  ["dirt", { dirt: "some" }, "dirt", { good: "fits", fair: "fits", poor: "care" }],
+  ["shock", { impactFactor: 1.5 }, "shock", { good: "fits", fair: "care", poor: "fails" }],
+  ["damping", { damping: "yes" }, "damping", { good: "fits", fair: "care", poor: "fails" }],
+  ["vacuum", { vacuum: "yes" }, "vacuum", { good: "care", fair: "care", poor: "fails" }, ": PV limits rely on air"],
+];
+test.each(rated)("%s of %o: by the rating %s", (id, fields, property, words, because = "") => {
+  for (const [rating, word] of Object.entries(words)) {
+    const values = { ...full, [property]: rating };
+    expect(finding(id, values, on(fields))).toMatchObject({ word, property });
+    if (word !== "fits") expect(said(id, values, on(fields))).toBe(`${word}, ${id} ${rating}${because}`);
+  }
+  expect(finding(id, without(property), on(fields))).toMatchObject({ word: "no data", property });
+  expect(line(without(property), on(fields))).toBe(`no data, ${id}`);
+});
