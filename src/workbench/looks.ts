@@ -34,7 +34,7 @@ export const palette = {
 
 export const looks: Readonly<Record<Look, LookStyle>> = {
   title: { size: 16, bold: true, ink: palette.accent },
-  text: { wrap: true },
+  text: { wrap: true, align: "left" },
   quiet: { ink: palette.quiet },
   heading: { bold: true, fill: palette.headingFill, wrap: true, line: palette.line },
   group: { bold: true, ink: palette.accent, fill: palette.groupFill, line: palette.line },

@@ -3,7 +3,7 @@ import { CellError, evaluate } from "../../scripts/workbooks/evaluate";
 import { catalogue, dutyTable } from "../../src/core";
 import { field, fieldHeadings, readDuties } from "../../src/core/duties";
 import { BushError } from "../../src/core/errors";
-import type { Arg, Cell, Column } from "../../src/core/formula";
+import type { Arg, Cell, Column, SpillResult } from "../../src/core/formula";
 import { parseGrades } from "../../src/core/grade/table";
 import { splitHeading } from "../../src/core/table/heading";
 import { labelOf } from "../../src/core/teach/worksheet";
@@ -70,7 +70,9 @@ test("every duty and step stands on its sheet once, in the one table that one DU
 });
 
 test("the answer's columns are those of DUTIES, and a column of choices offers the words of its field", () => {
-  expect(Object.keys(answers)).toEqual((dutyTable.spec.result.columns as readonly Column[]).map(({ name }) => name));
+  expect(Object.keys(answers)).toEqual(
+    ((dutyTable.spec.result as SpillResult).columns as readonly Column[]).map(({ name }) => name),
+  );
   const sheet = sheetNamed("Duties");
   dutyHeadings.forEach((heading) => {
     const [at] = Object.entries(sheet.cells).find(([, { value }]) => value === heading)!;

@@ -5,7 +5,7 @@ import { columnName } from "../../port/address";
 import type { BookCell, BookSheet, Look, Mark, PickList } from "../book";
 import { dutyCells, dutyColumns, dutyHeadings, dutyRows } from "./dutyRows";
 import { ownGrades } from "./ownGrades";
-import { across, titled } from "./parts";
+import { across } from "./parts";
 
 interface Column {
   readonly width: number;
@@ -18,13 +18,13 @@ const smallFormat = "[=0]0;[<0.001]0.0E+0;0.0000";
 
 /** The columns of DUTIES in their order. */
 export const answers = {
-  duty: { width: 28, look: "text" },
-  grade: { width: 13, look: "answer" },
-  pressure: { width: 8, look: "result", format: "0.00" },
-  speed: { width: 8, look: "result", format: smallFormat },
-  PV: { width: 9, look: "result", format: smallFormat },
-  "bore temperature": { width: 11, look: "result", format: "0" },
-  governing: { width: 12, look: "text" },
+  duty: { width: 30, look: "text" },
+  grade: { width: 14, look: "answer" },
+  pressure: { width: 11, look: "result", format: "0.00" },
+  speed: { width: 9, look: "result", format: smallFormat },
+  PV: { width: 14, look: "result", format: smallFormat },
+  "bore temperature": { width: 14, look: "result", format: "0" },
+  governing: { width: 14, look: "text" },
   use: { width: 6, look: "result", format: "0 %" },
   life: { width: 9, look: "result", format: "0" },
   verdict: { width: 42, look: "text" },
@@ -42,10 +42,10 @@ const noteColumn = inputAt(dutyColumns.length);
 
 const isNumber = (key: FieldKey): boolean => field(key).kind in kinds;
 const leastWidth = (key: FieldKey): number =>
-  key === "duty" ? 28 : key === "media" ? 22 : key === "shaft" ? 21 : isNumber(key) ? 8 : 12;
-/** No word of a heading is broken. */
+  key === "duty" ? 32 : key === "media" ? 22 : key === "shaft" ? 21 : isNumber(key) ? 8 : 14;
+/** No word of a heading is broken; the grid breaks a unit at its slash unless it fits behind its name. */
 const widthOf = (key: FieldKey, heading: string): number =>
-  Math.max(leastWidth(key), ...heading.split(" ").map((word) => word.length + 2));
+  Math.max(leastWidth(key), ...heading.split(/ (?!\[[^\]]*\/)/).map((word) => word.length + 3));
 
 const marks: readonly (readonly [when: (verdict: string) => string, as: Mark["as"]])[] = [
   [(verdict) => `LEFT(${verdict},5)="fails"`, "fails"],
@@ -105,11 +105,13 @@ export const duties: BookSheet = {
   widths: [...looks.widths, 60],
   heights: { 1: 1.3, [top]: 3 },
   cells: {
-    ...titled(
-      "Duties of the rooftop greenhouse",
-      `An invented example. One formula in A${top} judges them all; the duties stand to its right, from column ${firstInput} on: type over a load, a size, a temperature or a grade.`,
-    ),
-    A3: {
+    // in a column that scrolls away, so that the frozen one cuts no text
+    A1: { value: "Greenhouse duties", look: "title" },
+    B2: {
+      value: `An invented example. One formula in A${top} judges them all; the duties stand to its right, from column ${firstInput} on: type over a load, a size, a temperature or a grade.`,
+      look: "quiet",
+    },
+    B3: {
       value:
         "A plain number is in its heading's unit; text such as 55 lbf keeps its own. A row without a name is a further step of the duty above it. Use is the governing value over its limit.",
       look: "quiet",

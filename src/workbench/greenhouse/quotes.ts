@@ -2,6 +2,7 @@ import given from "../../../data/greenhouse/quotes.json";
 import { motions } from "../../core/grade";
 import { columnName } from "../../port/address";
 import type { BookCell, BookSheet, Scalar } from "../book";
+import { marksBy } from "./duties";
 import { dutyRows } from "./dutyRows";
 import { ownGrades } from "./ownGrades";
 import { across, cautionLines, titled } from "./parts";
@@ -75,8 +76,8 @@ export function ranking(top: number, table: string, grades = "") {
       { range: column("O", "P"), look: "answer" },
     ],
     marks: [
-      { range: below, when: `=LEFT($O${top + 1},5)="fails"`, as: "fails" },
-      { range: below, when: `=AND($A${top + 1}="not ranked",LEFT($O${top + 1},5)<>"fails")`, as: "unknown" },
+      ...marksBy(below, `$O${top + 1}`),
+      { range: below, when: `=AND($A${top + 1}="not ranked",LEFT($O${top + 1},4)="fits")`, as: "unknown" },
     ],
     picks: [{ at: motion!, from: motions }],
   } as const satisfies Partial<BookSheet>;

@@ -43,7 +43,7 @@ const column = (top: number, texts: readonly string[], look: BookCell["look"]): 
 
 export const startHere: BookSheet = {
   name: "Start here",
-  widths: [1, 58, 15, 44],
+  widths: [1, 64, 15, 44],
   heights: { 1: 1.6 },
   plain: true,
   cells: {

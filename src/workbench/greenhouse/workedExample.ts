@@ -52,7 +52,7 @@ const cautions = cautionLines(listed.last + most + 3, "F");
 /** A calculation of choice, worked step by step for a class. */
 export const workedExample: BookSheet = {
   name: "Worked example",
-  widths: [11, 23, 25, 32, 16, 11, 12],
+  widths: [11, 23, 25, 32, 17, 11, 12],
   frozen: { rows: steps, columns: 0 },
   heights: { 1: 1.6, [steps]: 2 },
   growing: [`B${steps + 1}:D${steps + roomForSteps}`, `B${another + 1}:D${another + roomForAnother}`],

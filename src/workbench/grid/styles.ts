@@ -20,6 +20,8 @@ export function gridStyle(look: LookStyle, format?: string): IStyleData {
     ...(look.underline && { ul: { s: BooleanNumber.TRUE } }),
     ...(look.fill && { bg: { rgb: look.fill } }),
     ...(look.align && { ht: aligns[look.align] }),
+    // else it would touch a text to its right
+    ...(look.align === "right" && { pd: { r: 6 } }),
     ...(look.line && { bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: look.line } } } }),
     ...(format && { n: { pattern: format } }),
   };
