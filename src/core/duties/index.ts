@@ -5,6 +5,7 @@ export { lowestTemperature, roomTemperature } from "./criteria/lowestTemperature
 export { words } from "./criterion";
 export type { Check, Criterion, Finding, Word } from "./criterion";
 export { statedDuty } from "./duty";
+export { greatest } from "./duties";
 export type { Duty, Face, Stated, Step } from "./duty";
 export { field, fieldHeadings, fieldKeys, fields, headingOf as fieldHeading, isAskedFor, parts } from "./fields";
 export type { FieldEntry, FieldKey, FieldValues, Part } from "./fields";
@@ -14,6 +15,7 @@ export { ranked, scopeOf } from "./rank";
 export type { Ranked } from "./rank";
 export { readDuties } from "./readDuties";
 export type { DutyLine, DutyTable } from "./readDuties";
-export { stepValues } from "./stepValues";
+export { motionOf, stepValues } from "./stepValues";
+export { boreSpan } from "./temperatures";
 export { missingText, reasonOf, verdictOf, verdictText } from "./verdict";
 export type { Verdict } from "./verdict";
