@@ -1,4 +1,4 @@
-import { criteria, dataLabel, found, judge, verdictText } from "../../src/core/duties";
+import { criteria, dataLabel, judge, verdictText } from "../../src/core/duties";
 import type { Ranked } from "../../src/core/duties";
 import { findGrade, kindText, libraryOf, readGrades } from "../../src/core/grade";
 import type { System } from "../../src/core/kinds";
@@ -6,6 +6,7 @@ import { fromWorking } from "../../src/core/units";
 import { explain, sayCell } from "../../src/taskpane/cell/explain";
 import { emptyTexts } from "../../src/taskpane/duty/fields";
 import type { Texts } from "../../src/taskpane/duty/fields";
+import { figuresOf } from "../../src/taskpane/duty/figures";
 import { readSelectedRow } from "../../src/taskpane/duty/fromRow";
 import { keepStepUnits } from "../../src/taskpane/duty/spectrum";
 import { keepUnits } from "../../src/taskpane/duty/quantity";
@@ -202,17 +203,19 @@ describe.each([
       expect(tables[i]!.slice(0, judged.length).map((row) => [row[0], row[5]])).toEqual(
         judged.map(({ criterion, word }) => [criterion.heading, word]),
       );
-      const shown = judged.map(({ criterion: { kind }, value }) =>
+      const values = judged.map(({ criterion: { kind }, value }) =>
         value === undefined ? "" : fromWorking(kind, value, system),
       );
       tables[i]!.slice(0, judged.length).forEach((row, k) => {
-        const wanted = shown[k];
+        const wanted = values[k];
         if (typeof wanted === "number") expect(Number(row[1]) / (wanted || 1)).toBeCloseTo(wanted === 0 ? 0 : 1, 9);
         else expect(row[1]).toBe("");
       });
     });
-    const pv = found(perGrade[0]!.checks, "pv")?.value;
-    if (pv !== undefined) expect(Number(duties[0]![4]) / fromWorking("pv", pv, system)).toBeCloseTo(1, 9);
+    // what the line above the pane's parts says
+    const { pressure, speed, pv } = figuresOf(dutyOf(given), system);
+    const shown = duties.map(([, , ...row]) => row.slice(0, 3).map((x) => Number(Number(x).toPrecision(4))));
+    for (const row of shown) expect(row).toEqual([pressure, speed, pv].map((text) => Number(text.split(" ")[0])));
   });
 
   test("the shortlist: the grades that functions look at, in the pane's order and words", () => {

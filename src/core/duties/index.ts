@@ -9,7 +9,7 @@ export { greatest } from "./duties";
 export type { Duty, Face, Stated, Step } from "./duty";
 export { field, fieldHeadings, fieldKeys, fields, headingOf as fieldHeading, isAskedFor, parts } from "./fields";
 export type { FieldEntry, FieldKey, FieldValues, Part } from "./fields";
-export { dataLabel, found, judge } from "./judge";
+export { dataLabel, found, judge, notAsked } from "./judge";
 export { NamedDuty } from "./namedDuty";
 export { ranked, scopeOf } from "./rank";
 export type { Ranked } from "./rank";

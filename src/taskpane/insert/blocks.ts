@@ -182,7 +182,7 @@ const plain = { error: (code: string) => code };
 /** What spilled columns need, in characters. */
 const spillWidths: Readonly<Record<Piece, readonly number[]>> = {
   duty: [],
-  checks: [26, 22, 12, 14, 14, 17, 20, 10, 10, 32, 14],
+  checks: [26, 22, 12, 14, 14, 17, 20, 10, 10, 32, 14, 32],
   shortlist: [20, 22, 10, 10, 32, 14],
   steps: [24, 22, 44, 12, 8],
 };

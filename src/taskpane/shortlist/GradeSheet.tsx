@@ -9,6 +9,7 @@ import type { System } from "../../core/kinds";
 import { measure, percentText } from "../../core/measure";
 import { quantityText } from "../duty/quantity";
 import { useShared } from "../parts/styles";
+import { NotAsked } from "./NotAsked";
 import { UseBar } from "./UseBar";
 import { dataText, ownCautions } from "./words";
 
@@ -81,14 +82,7 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
             </tbody>
           ))}
       </table>
-      <p className={s.quiet}>
-        Not asked by this duty:{" "}
-        {criteria
-          .filter(({ id }) => !asked.has(id))
-          .map((criterion) => criterion.heading)
-          .join(", ")}
-        .
-      </p>
+      <NotAsked checks={ranked[0]!.checks} duty={duty} />
       <table className={mergeClasses(s.table, own.table)}>
         <caption className={s.quiet} style={{ textAlign: "left" }}>
           Properties

@@ -13,6 +13,7 @@ import { counted } from "../parts/words";
 import { boundUnit, filterRanked, noFilter, numberProperties } from "./filter";
 import type { Filter, Order } from "./filter";
 import { GradeSheet } from "./GradeSheet";
+import { NotAsked } from "./NotAsked";
 import { UseBar } from "./UseBar";
 import { kindsInOrder, mostChosen } from "./list";
 import { countWords, dataText, ownCautions, reasonsOf } from "./words";
@@ -102,6 +103,7 @@ export function Shortlist({ duty, ranked, library, system, chosen, setChosen, sh
           </Button>
         )}
       </div>
+      <NotAsked checks={ranked[0]!.checks} duty={duty} />
       {list.length === 0 && <p className={s.text}>No grade passes the filter. Widen it, or clear it.</p>}
       {groupsOf(list, order).map(({ name, grades }) => (
         <Fragment key={name}>
