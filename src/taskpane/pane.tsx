@@ -1,12 +1,14 @@
-import { Activity, useMemo, useState } from "react";
+import { Activity, useDeferredValue, useMemo, useState } from "react";
 import type { ReactNode } from "react";
 import type { System } from "../core/kinds";
 import type { TabName } from "./app";
 import { CellNote } from "./cell/CellNote";
 import { DutyForm } from "./duty/DutyForm";
-import type { DutyState } from "./duty/DutyForm";
-import { emptyTexts, readDuty } from "./duty/fields";
-import { readSpectrum } from "./duty/spectrum";
+import { emptyTexts } from "./duty/fields";
+import { keepUnits } from "./duty/quantity";
+import { readDuty } from "./duty/readDuty";
+import { keepStepUnits } from "./duty/spectrum";
+import type { DutyState } from "./duty/state";
 import type { PaneHost } from "./host";
 import { Insert } from "./insert/Insert";
 import { Own } from "./own/Own";
@@ -14,7 +16,8 @@ import { useLibrary } from "./own/useLibrary";
 import { DutyLine } from "./parts/DutyLine";
 import { Notice } from "./parts/Notice";
 import { Shortlist } from "./shortlist/Shortlist";
-import { firstFit } from "./window/fit";
+import { listOf } from "./shortlist/list";
+import { firstFit, keepFitUnits } from "./window/fit";
 import { Window } from "./window/Window";
 
 interface Props {
@@ -33,10 +36,18 @@ export default function Pane({ tab, onTab, host }: Props) {
   const [chosen, setChosen] = useState<readonly string[]>([]);
   const [shown, setShown] = useState<readonly string[]>([]);
   const own = useLibrary(port, system);
-  const read = useMemo(() => readDuty(texts, system), [texts, system]);
-  const spectrum = useMemo(() => readSpectrum(steps, texts, read, system), [steps, texts, read, system]);
-  const state: DutyState = { texts, system, read, steps, spectrum, fit, setTexts, setSystem, setSteps, setFit };
+  const read = useMemo(() => readDuty(texts, steps, system), [texts, steps, system]);
+  const changeSystem = (wanted: System) => {
+    setTexts(keepUnits(texts, system));
+    setSteps(keepStepUnits(steps, system));
+    setFit(keepFitUnits(fit, system));
+    setSystem(wanted);
+  };
+  const state: DutyState = { texts, system, read, steps, fit, setTexts, setSystem: changeSystem, setSteps, setFit };
   const { duty } = read;
+  // typing goes before judging
+  const settled = useDeferredValue(duty);
+  const ranked = useMemo(() => (settled ? listOf(settled, own.library) : []), [settled, own.library]);
   const known = chosen.filter((name) => own.library.grades.some((grade) => grade.name === name));
   const showList = () => {
     setShown([]);
@@ -48,7 +59,8 @@ export default function Pane({ tab, onTab, host }: Props) {
     [
       "shortlist",
       <Shortlist
-        duty={duty}
+        duty={settled}
+        ranked={ranked}
         library={own.library}
         system={system}
         chosen={known}
@@ -58,8 +70,11 @@ export default function Pane({ tab, onTab, host }: Props) {
         onDuty={() => onTab("duty")}
       />,
     ],
-    ["window", <Window state={state} library={own.library} chosen={known} onTab={onTab} />],
-    ["insert", <Insert state={state} own={own} chosen={known} host={host} onTab={onTab} />],
+    [
+      "window",
+      <Window state={state} duty={settled} ranked={ranked} library={own.library} chosen={known} onTab={onTab} />,
+    ],
+    ["insert", <Insert state={state} ranked={ranked} own={own} chosen={known} host={host} onTab={onTab} />],
     ["own", <Own own={own} system={system} host={host} />],
   ];
   return (

@@ -1,39 +1,96 @@
-import { libraryOf, rank, readGrades } from "../../src/core/grade";
-import type { Duty } from "../../src/core/grade";
+import { verdictText } from "../../src/core/duties";
+import { libraryOf, readGrades } from "../../src/core/grade";
+import { standingCautions } from "../../src/core/verdict/cautions";
+import { emptyTexts } from "../../src/taskpane/duty/fields";
+import type { Texts } from "../../src/taskpane/duty/fields";
+import { readDuty } from "../../src/taskpane/duty/readDuty";
 import { boundUnit, filterRanked, noFilter } from "../../src/taskpane/shortlist/filter";
-import { reasonsOf, verdictWords } from "../../src/taskpane/shortlist/words";
+import { listOf } from "../../src/taskpane/shortlist/list";
+import { countWords, dataText, ownCautions, reasonsOf } from "../../src/taskpane/shortlist/words";
 
-const duty: Duty = { pressure: 2, speed: 0.1, temperature: { low: 20, high: 60 }, motion: "turning" };
+const dutyOf = (more: Partial<Texts> = {}) => {
+  // 600/(20·15) = 2 MPa; v = π·d·n/60 000 = 0.1 m/s
+  const shaft = { load: "600", bore: "20", length: "15", rpm: String(6000 / (20 * Math.PI)), temperature: "20 to 60" };
+  return readDuty({ ...emptyTexts, ...shaft, ...more }, "", "metric").duty!;
+};
 const own = readGrades(
   [
-    ["grade", "running pressure limit [MPa]", "speed limit turning [m/s]", "PV limit [MPa*m/s]", "highest temperature"],
-    ["Own strong", 10, 2, 1, 100],
-    ["Own weak", 1, 2, 0.1, 100],
-    ["Own cool", 10, 2, 1, 50],
-    ["Own silent", 10, 2, null, 100],
+    [
+      "grade",
+      "running pressure limit [MPa]",
+      "speed limit turning [m/s]",
+      "PV limit [MPa*m/s]",
+      "highest temperature",
+      "shafts suited",
+      "soft shaft",
+      "least shaft hardness",
+    ],
+    ["Own strong", 10, 2, 1, 100, "soft steel", "good", 300],
+    ["Own weak", 1, 2, 0.1, 100, null, null, null],
+    ["Own cool", 10, 2, 1, 50, null, null, null],
+    ["Own silent", 10, 2, null, 100, null, null, null],
   ],
   "metric",
   "grades",
 );
-const ranked = rank(duty, own);
-const named = (name: string) => ranked.find(({ grade }) => grade.name === name)!;
+const ranked = listOf(dutyOf(), own);
+const named = (name: string, list = ranked) => list.find(({ grade }) => grade.name === name)!;
 const names = (list: readonly { grade: { name: string } }[]) => list.map(({ grade }) => grade.name);
+const told = (name: string, list = ranked) => verdictText(named(name, list).checks, "metric", named(name, list));
 
-test("verdicts in words, with every reason of a failure", () => {
-  expect(verdictWords(named("Own strong"), "metric")).toEqual({
-    verdict: "Fits",
-    why: "running pressure 20 % governs",
-  });
-  expect(verdictWords(named("Own weak"), "metric")).toEqual({
-    verdict: "Fails",
-    why: "running pressure 200 % governs",
-  });
-  expect(verdictWords(named("Own silent"), "metric")).toEqual({ verdict: "Not judged", why: "no data on PV limit" });
+// in surroundings of 60 °C a limit stated at 23 °C is (100 − 60)/(100 − 23) of itself
+test("the verdict is the line that VERDICT answers, and every reason stands below it with its numbers", () => {
+  expect(told("Own strong")).toBe("fits, PV 39 %");
+  expect(reasonsOf(named("Own strong"), "metric")).toEqual([]);
+  expect(told("Own weak")).toBe("fails, PV 385 %");
   expect(reasonsOf(named("Own weak"), "metric")).toEqual([
-    "running pressure 200 %: 2 MPa against 1 MPa",
-    "PV 200 %: 0.2 MPa·m/s against 0.1 MPa·m/s",
+    "fails, running pressure 200 %: 2 MPa against 1 MPa",
+    "fails, PV 385 %: 0.2 MPa·m/s against 0.05195 MPa·m/s",
+    "fails, bore temperature 385 %: 214 °C against 100 °C",
   ]);
-  expect(reasonsOf(named("Own cool"), "metric")).toEqual(["temperature 60 °C above 50 °C"]);
+  expect(told("Own silent")).toBe("no data, PV");
+  expect(reasonsOf(named("Own silent"), "metric")).toEqual(["no data, bore temperature: PV limit"]);
+  expect(told("Own cool")).toBe("fails, temperature 60 °C above 50 °C");
+});
+
+test("what asks for care stands in the open, with the greatest use beside it: a soft shaft", () => {
+  const list = listOf(dutyOf({ shaft: "soft steel", hardness: "150" }), own);
+  const strong = named("Own strong", list);
+  expect(strong.word).toBe("care");
+  expect(told("Own strong", list)).toBe("care, shaft 150 HB, at least 300 HB wanted; PV 39 %");
+  // its bar is that of the greatest use
+  expect(strong.use).toBeCloseTo((0.2 * 77) / 40, 9);
+  expect(reasonsOf(strong, "metric")).toEqual([]);
+  // beside a worse reason care is still a line of its own
+  const soft = listOf(dutyOf({ shaft: "soft steel", hardness: "150", load: "6000" }), own);
+  expect(reasonsOf(named("Own strong", soft), "metric")).toEqual([
+    "fails, running pressure 200 %: 20 MPa against 10 MPa",
+    "fails, PV 385 %: 2 MPa·m/s against 0.5195 MPa·m/s",
+    "fails, bore temperature 385 %: 214 °C against 100 °C",
+    "care, shaft 150 HB, at least 300 HB wanted",
+  ]);
+});
+
+test("how well the weakest figure is known stands beside the verdict", () => {
+  expect(dataText(named("Own strong"))).toBe("data: own");
+  expect(dataText(named("Demo Quince"))).toBe("data: invented");
+  const [family] = ranked.filter(({ grade, word }) => grade.kind === "generic" && word !== "no data");
+  expect(dataText(family!)).toMatch(/^data: (read|derived|memory|common practice|memory, band only)$/);
+});
+
+test("kinds stand apart, in the order in which functions look for a grade, each ranked: fits, care, no data, fails", () => {
+  const kinds = ranked.map(({ grade }) => grade.kind);
+  expect([...new Set(kinds)]).toEqual(["own", "generic", "demo"]);
+  expect(kinds).toEqual([...kinds].sort((a, b) => kinds.indexOf(a) - kinds.indexOf(b)));
+  expect(names(ranked).slice(0, 4)).toEqual(["Own strong", "Own silent", "Own weak", "Own cool"]);
+  expect(countWords(ranked.slice(0, 4))).toBe("1 fits, 1 no data, 2 fails");
+  expect(countWords([])).toBe("0 fits");
+});
+
+test("a grade's own cautions leave out those that every verdict carries", () => {
+  const cautions = ownCautions(named("Demo Quince"), dutyOf(), "metric", own);
+  expect(cautions[0]).toMatch(/^Demo Quince is invented for the demo/);
+  expect(cautions.filter((caution) => standingCautions.includes(caution))).toEqual([]);
 });
 
 test("filters by words, by kind and by a bound, which the unknown do not pass", () => {
@@ -50,7 +107,7 @@ test("filters by words, by kind and by a bound, which the unknown do not pass", 
 
 test("a bound takes a unit, and a wrong one is told and filters nothing", () => {
   const bound = { ...noFilter, kind: "own" as const, property: "highestTemperature" as const, bound: "200 °F" };
-  expect(names(filterRanked(ranked, bound, "rank", "metric").list)).toEqual(["Own strong", "Own weak", "Own silent"]);
+  expect(names(filterRanked(ranked, bound, "rank", "metric").list)).toEqual(["Own strong", "Own silent", "Own weak"]);
   const wrong = filterRanked(ranked, { ...bound, bound: "200 mm" }, "rank", "metric");
   expect(wrong.fault).toMatch(/highest temperature must be in a unit/);
   expect(wrong.list).toHaveLength(ranked.length);
@@ -78,5 +135,5 @@ test("sorts by name and by property, those without data last", () => {
 });
 
 test("the library alone has no own grades", () => {
-  expect(rank(duty, libraryOf()).some(({ grade }) => grade.kind === "own")).toBe(false);
+  expect(listOf(dutyOf(), libraryOf()).some(({ grade }) => grade.kind === "own")).toBe(false);
 });

@@ -1,7 +1,9 @@
+import { found, judge } from "../../src/core/duties";
 import { readGrades, standardLibrary } from "../../src/core/grade";
-import type { Duty } from "../../src/core/grade";
+import { emptyTexts } from "../../src/taskpane/duty/fields";
+import { readDuty } from "../../src/taskpane/duty/readDuty";
 import { firstFit, fitRows, keepFitUnits } from "../../src/taskpane/window/fit";
-import { boundsOf, edgeOf, frameOf } from "../../src/taskpane/window/outline";
+import { boundsOf, edgeOf, frameOf, hardest, pointsOf } from "../../src/taskpane/window/outline";
 
 const frame = { speed: [0.001, 10], pressure: [0.01, 100] } as const;
 
@@ -46,17 +48,78 @@ test("the frame holds every point, limit and corner, and at least a decade", () 
   expect(frameOf([{ speed: 0, pressure: 0 }], []).speed.every((end) => end > 0)).toBe(true);
 });
 
-test("limits are those of the checks: at the duty's temperature, with its design factor", () => {
+test("where nothing is borne there is no edge, and the frame stays finite", () => {
+  expect(edgeOf({ pressure: 10, speed: 2, pv: 0 }, frame)).toEqual([]);
+  expect(edgeOf({ pressure: 0, speed: 2, pv: 1 }, frame)).toEqual([]);
+  const { speed, pressure } = frameOf([{ speed: 0.05, pressure: 3 }], [{ pressure: 0, speed: 0, pv: 1 }]);
+  for (const end of [...speed, ...pressure]) expect(Number.isFinite(end) && end > 0).toBe(true);
+});
+
+describe("limits", () => {
   const { grades } = readGrades(
     [
-      ["grade", "running pressure limit", "PV limit", "PV at temperature", "highest temperature"],
-      ["Own", 12, 1, "20: 1; 80: 0.4", 90],
+      [
+        "grade",
+        "running pressure limit",
+        "PV limit",
+        "PV at temperature",
+        "highest temperature",
+        "pressure at temperature",
+      ],
+      ["Own", 12, 1, "20: 1; 80: 0.4", 90, null],
+      ["Plain", 12, 1, null, 90, null],
+      ["Curved", 12, 1, null, 90, "0: 12; 60: 12; 90: 6"],
     ],
     "metric",
     "grades",
   );
-  const duty: Duty = { pressure: 1, speed: 1, temperature: { low: 20, high: 50 }, motion: "turning", designFactor: 2 };
-  expect(boundsOf(grades[0]!, duty)).toEqual({ pressure: 6, speed: undefined, pv: 0.35 });
+  const bounds = (name: string, duty: ReturnType<typeof dutyOf>) =>
+    boundsOf(grades.find((grade) => grade.name === name)!.values, duty.corners[0]!);
+  // 1 MPa at 0.1 m/s
+  const dutyOf = (more: object = {}, steps = "") => {
+    const shaft = {
+      load: "300",
+      bore: "20",
+      length: "15",
+      rpm: String(6000 / (20 * Math.PI)),
+      temperature: "20 to 50",
+    };
+    return readDuty({ ...emptyTexts, ...shaft, ...more }, steps, "metric").duty!;
+  };
+
+  test("are those of the checks: in the duty's surroundings, with its design factor", () => {
+    const halved = dutyOf({ designFactor: "2" });
+    // the curve has 0.7 at 50 °C
+    expect(bounds("Own", halved)).toEqual({ pressure: 6, speed: undefined, pv: 0.35 });
+    // without a curve (90 − 50)/(90 − 23) of the limit is left
+    expect(bounds("Plain", halved).pv).toBeCloseTo(40 / 67 / 2, 12);
+    for (const name of ["Own", "Plain", "Curved"]) {
+      const checks = judge(
+        grades.find((grade) => grade.name === name)!,
+        halved,
+      );
+      expect(bounds(name, halved).pressure).toBe(found(checks, "runningPressure")!.limit);
+      expect(bounds(name, halved).pv).toBe(found(checks, "pv")!.limit);
+    }
+    // the bore is 50 + 67·0.1 = 56.7 °C in motion, and warmer with more PV
+    expect(bounds("Curved", dutyOf()).pressure).toBe(12);
+    // 50 + 67·0.3 = 70.1 °C, where the curve has 12 − 6·10.1/30
+    expect(bounds("Curved", dutyOf({ load: "900" })).pressure).toBeCloseTo(12 - (6 * 10.1) / 30, 9);
+  });
+
+  test("no heat to shed, or a bore beyond the curve, leaves nothing: no data is another thing", () => {
+    expect(bounds("Plain", dutyOf({ temperature: "20 to 90" })).pv).toBe(0);
+    expect(bounds("Own", dutyOf({ temperature: "20 to 85" })).pv).toBe(0);
+    // 50 + 67·0.8 = 103.6 °C
+    expect(bounds("Curved", dutyOf({ load: "2400" })).pressure).toBe(0);
+  });
+
+  test("marks stand at the pressure without the impact factor, one for each step, at the harder corner of a band", () => {
+    const points = (duty: ReturnType<typeof dutyOf>) => pointsOf(hardest(duty));
+    expect(points(dutyOf({ impactFactor: "2" }))).toEqual(points(dutyOf()));
+    expect(points(dutyOf({}, "300; 10; 1\n600; 20; 1")).map(({ pressure }) => pressure)).toEqual([1, 2]);
+    expect(points(dutyOf({ load: "300 to 900" }))[0]!.pressure).toBe(3);
+  });
 });
 
 describe("clearance", () => {

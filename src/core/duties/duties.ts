@@ -28,7 +28,7 @@ const columns = [
 const blank: Answer[] = columns.map(() => "");
 
 /** The greatest figure over the faces and steps of the harder corner. */
-function greatest(duty: NamedDuty, of: "pressure" | "speed"): number {
+export function greatest(duty: NamedDuty, of: "pressure" | "speed"): number {
   let most = 0;
   for (const { steps } of duty.corners)
     for (const { bore, face } of steps) most = Math.max(most, bore?.[of] ?? 0, face?.[of] ?? 0);

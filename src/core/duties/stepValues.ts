@@ -48,7 +48,8 @@ export function stepValues(own: FieldValues, above: FieldValues, isLater: boolea
   return { values, part, motion };
 }
 
-function motionOf(own: FieldValues, above: FieldValues): Motion {
+/** The motion that a row states, or that follows from the one of rpm, swing and stroke that it fills. */
+export function motionOf(own: FieldValues, above: FieldValues): Motion {
   if (own.motion !== undefined) return own.motion;
   const filled = driveKeys.filter((key) => own[key] !== undefined);
   if (filled.length === 1) return drives[filled[0]!];

@@ -96,7 +96,7 @@ const turned = (cells: Cell[][]): Cell[][] => {
 };
 
 /** The entry that a heading names, its unit left out; "speed [rpm]" is known as a whole. */
-const keyOf = <K extends string>(heading: string, headings: Headings<K>): K | undefined =>
+export const keyOf = <K extends string>(heading: string, headings: Headings<K>): K | undefined =>
   headings.find(splitHeading(heading).name) ?? headings.find(heading);
 
 /** The columns of a heading row; two for one entry, and a unit that does not suit, are errors. */

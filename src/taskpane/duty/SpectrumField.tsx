@@ -2,39 +2,36 @@ import { Button, Field as FieldBox, Textarea } from "@fluentui/react-components"
 import { useState } from "react";
 import type { SheetPort } from "../../port/sheet";
 import { useShared } from "../parts/styles";
-import type { DutyState } from "./DutyForm";
-import { quantityText } from "./fields";
-import { rateField } from "./spectrum";
+import { counted } from "../parts/words";
+import { linesOf, stepKeys, stepText } from "./spectrum";
+import type { DutyState } from "./state";
 
-/** Optional steps of a load spectrum; they are drawn and checked in the window. */
+/** Optional steps of a load spectrum: with them the whole of the steps is judged. */
 export function SpectrumField({ state, port }: { state: DutyState; port: SheetPort }) {
   const s = useShared();
   const [fault, setFault] = useState<string>();
-  const { steps, spectrum, system, texts, read } = state;
-  const rate = rateField(texts);
+  const { steps, texts, read } = state;
+  const wanted = stepText(texts.motion);
 
   const take = () => {
     void (async () => {
       const place = await port.selection();
       const cells = place ? await port.read(place) : [];
-      if (cells[0]?.length !== 3) return setFault(`Select three columns: load, ${rate}, time.`);
+      const { length } = stepKeys(texts.motion);
+      if (cells[0]?.length !== length) return setFault(`Select ${length} columns: ${wanted}.`);
       setFault(undefined);
       state.setSteps(cells.map((row) => row.map((cell) => cell.value ?? "").join("; ")).join("\n"));
     })();
   };
-  const problem = fault ?? spectrum.fault;
-  const hint =
-    spectrum.pv === undefined
-      ? steps && !read.duty
-        ? "Read when the duty above is complete."
-        : `One step per line: load; ${rate}; time`
-      : `${spectrum.steps.length} steps, mean PV ${quantityText("pv", spectrum.pv, system)}`;
+  const problem = fault ?? read.stepsFault;
+  const count = linesOf(steps, texts.motion).length;
+  const hint = `One step per line: ${wanted}; time in minutes unless it says otherwise`;
   return (
     <details open={steps !== ""}>
       <summary className={s.summary}>Load spectrum (optional)</summary>
       <FieldBox
         label="Steps"
-        hint={hint}
+        hint={count === 0 ? hint : `${counted(count, "step")}, judged together: ${wanted}`}
         validationState={problem ? "error" : "none"}
         validationMessage={problem}
         style={{ marginTop: 8 }}

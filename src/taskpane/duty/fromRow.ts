@@ -1,96 +1,105 @@
-import { splitHeading } from "../../core/grade";
-import { normal } from "../../core/names";
-import type { Place, ReadCell, SheetPort } from "../../port/sheet";
-import { choiceFields, numberFields } from "./fields";
-import type { ChoiceField, Field } from "./fields";
+import { field } from "../../core/duties";
+import type { FieldKey } from "../../core/duties";
+import type { Cell } from "../../core/formula";
+import type { System } from "../../core/kinds";
+import type { Place, SheetPort } from "../../port/sheet";
+import { plainCells } from "../own/useLibrary";
+import { cellAt, columnsOf, motionOfRows, rowsOf, stepsText } from "./dutyRows";
+import type { Column, DutyRow } from "./dutyRows";
+import { activeKeys, emptyTexts, isChoice, isFormKey } from "./fields";
+import type { FormKey, Texts } from "./fields";
+import { withUnit } from "./quantity";
+import { stepKeys } from "./spectrum";
 
-/** Headings under which people keep a field, beside its own name; written without spaces and marks. */
-const names: Readonly<Record<Field, readonly string[]>> = {
-  load: ["load", "radialload", "force"],
-  bore: ["bore", "borediameter", "innerdiameter", "shaftdiameter"],
-  length: ["length", "bushlength", "width"],
-  rpm: ["rpm", "shaftspeed", "speedrpm", "revolutions"],
-  swing: ["swing", "angle", "swingangle"],
-  stroke: ["stroke", "travel"],
-  cycles: ["cycles", "cyclesperminute"],
-  lowest: ["lowesttemperature", "lowest", "coldest", "cold"],
-  highest: ["highesttemperature", "highest", "hottest", "hot"],
-  impactFactor: ["impactfactor"],
-  hardness: ["shafthardness", "hardness"],
-  designFactor: ["designfactor"],
-  motion: ["motion"],
-  wet: ["wet", "moisture", "wetordry"],
-  shock: ["shock"],
-  shaft: ["shaft", "shaftmaterial"],
-};
-const fieldNamed = new Map(
-  (Object.entries(names) as [Field, readonly string[]][]).flatMap(([field, words]) =>
-    words.map((word) => [word, field] as const),
-  ),
-);
-
-/** How far up a heading row is looked for, and how far right it may reach. */
+/** How far up a heading row is looked for, how far down the steps of a duty, and how far right both may reach. */
 const above = 500;
+const below = 100;
 const across = 60;
 
 export interface FromRow {
-  readonly texts: Partial<Record<Field, string>>;
+  /** The whole form: fields that the row does not name are empty. */
+  readonly texts: Texts;
+  /** The load spectrum, where the row is of a duty with steps. */
+  readonly steps: string;
+  /** Headings of the fields that were read. */
+  readonly read: readonly string[];
+  /** Sentences on what the row says and the form does not hold. */
+  readonly unread: readonly string[];
   /** Row of the headings, counted from 1 as the sheet does. */
   readonly headingRow: number;
 }
 
-/** The fields that the selected row holds, found by the headings above it; throws a sentence where there are none. */
-export async function readSelectedRow(port: SheetPort): Promise<FromRow> {
+/** What was done, for the person who asked for it. */
+export const fromRowText = ({ headingRow, read, unread }: FromRow): string =>
+  [`Read by the headings in row ${headingRow}: ${read.join(", ")}.`, ...unread].join(" ");
+
+/** The duty in the selected row, found by the headings above it; throws a sentence where there is none to read. */
+export async function readSelectedRow(port: SheetPort, system: System): Promise<FromRow> {
   const place = await port.selection();
   if (!place) throw new Error("Select one cell of the row to read.");
   const top = Math.max(0, place.row - above);
-  const area: Place = { sheet: place.sheet, row: top, col: 0, rows: place.row - top + 1, cols: across };
+  const at = place.row - top;
+  const area: Place = { sheet: place.sheet, row: top, col: 0, rows: at + 1 + below, cols: across };
   const cells = await port.read(area);
-  const row = cells[place.row - top];
-  if (!row || row.every((cell) => cell.value === null)) throw new Error(`Row ${place.row + 1} is empty.`);
-  for (let r = place.row - top - 1; r >= 0; r--) {
-    const texts = textsOf(cells[r]!, row);
-    if (Object.keys(texts).length >= 2) return { texts, headingRow: top + r + 1 };
+  if (!cells[at] || cells[at].every(({ value }) => value === null)) throw new Error(`Row ${place.row + 1} is empty.`);
+  for (let r = at - 1; r >= 0; r--) {
+    const columns = columnsOf(cells[r]!);
+    if (new Set(columns.map(({ key }) => key)).size < 2) continue;
+    return { ...formOf(columns, plainCells(cells.slice(r + 1)), at - r - 1, system), headingRow: top + r + 1 };
   }
   throw new Error(
-    `No headings above row ${place.row + 1} name at least two of: ${Object.keys(numberFields).slice(0, 4).join(", ")}, motion.`,
+    `No headings above row ${place.row + 1} name at least two of: load, bore, length, rpm, temperature, motion.`,
   );
 }
 
-export function textsOf(headings: readonly ReadCell[], row: readonly ReadCell[]): Partial<Record<Field, string>> {
-  const texts: Partial<Record<Field, string>> = {};
-  headings.forEach((heading, i) => {
-    const value = row[i]?.value;
-    if (typeof heading.value !== "string" || value === null || value === undefined || row[i]?.error) return;
-    const { name, unit } = splitHeading(heading.value);
-    const key = normal(name);
-    if (key === "temperature") Object.assign(texts, spanTexts(String(value), unit));
-    const field = fieldNamed.get(key);
-    if (!field || texts[field] !== undefined) return;
-    const text = field in choiceFields ? choiceText(field as ChoiceField, value) : numberText(value, unit);
-    if (text !== undefined) texts[field] = text;
-  });
-  return texts;
-}
+/** Names, and what is of the part and its steps, which are looked at apart. */
+const silent: ReadonlySet<FieldKey> = new Set(["duty", "grade", "part", "time"]);
 
-/** A plain number takes the heading's unit; text with a unit of its own keeps it. */
-const numberText = (value: string | number | boolean, unit: string | undefined): string =>
-  unit && /^[\s\d.,+\-\u2212eE]+$/.test(String(value)) ? `${value} ${unit}` : String(value);
-
-function spanTexts(value: string, unit: string | undefined): Partial<Record<Field, string>> {
-  const [low = "", high = low] = value.split(/\s+to\s+|\.\.\.?|…/);
-  const tail = /[^\d.,\s+\-\u2212]+.*$/.exec(high)?.[0];
-  const lowest = tail && !/[A-Za-z°]/.test(low) ? `${low.trim()} ${tail}` : low.trim();
-  return { lowest: numberText(lowest, unit), highest: numberText(high.trim(), unit) };
-}
-
-function choiceText(field: ChoiceField, value: string | number | boolean): string | undefined {
-  const word = String(value).trim().toLowerCase();
-  const yes = ["yes", "true", "1"].includes(word);
-  const no = ["no", "false", "0"].includes(word);
-  if (field === "wet" || field === "shock") {
-    const [off, on] = choiceFields[field];
-    if (yes || no) return yes ? on : off;
+/** The form from one of the rows below the headings. */
+function formOf(columns: readonly Column[], cells: Cell[][], at: number, system: System): Omit<FromRow, "headingRow"> {
+  const rows = rowsOf(columns, cells, at, system);
+  checkPart(columns, rows[0]);
+  const motion = motionOfRows(rows);
+  const drive = rows.find((row) => row.motion === motion) ?? rows[0];
+  const ofSteps = rows.length > 1 ? stepKeys(motion) : [];
+  const texts: Partial<Record<FormKey, string>> = { motion };
+  const idle: string[] = [];
+  const lacking: string[] = [];
+  for (const { key, index, unit } of columns) {
+    // a step at rest leaves out how far the others move
+    const row = key === "swing" || key === "stroke" ? drive : rows[0];
+    const value = row.values[key];
+    if (value === undefined || ofSteps.includes(key) || key === "motion" || silent.has(key)) continue;
+    if (!isFormKey(key)) {
+      if (value !== field(key).default) lacking.push(field(key).heading);
+    } else if (!activeKeys(motion).includes(key)) idle.push(field(key).heading);
+    else texts[key] = isChoice(key) ? String(value) : withUnit(String(row.cells[index]), unit ?? "");
   }
-  return (choiceFields[field] as readonly string[]).find((choice) => choice === word);
+  return {
+    texts: { ...emptyTexts, ...texts },
+    steps: rows.length > 1 ? stepsText(columns, rows, motion) : "",
+    read: [...(Object.keys(texts) as FieldKey[]), ...ofSteps].map((key) => field(key).heading),
+    unread: [
+      ...faultTexts(rows[0]),
+      ...(idle.length > 0 ? [`Not used where the motion is ${motion}: ${idle.join(", ")}.`] : []),
+      ...(lacking.length > 0 ? [`Not judged here, as the form has no field for it: ${lacking.join(", ")}.`] : []),
+    ],
+  };
+}
+
+/** What could not be read; a cell's own error does not name its heading. */
+const faultTexts = ({ faults }: DutyRow): string[] =>
+  [...faults].map(([key, { code, message }]) =>
+    code === "passed" ? `${field(key).heading}: ${message}.` : `${message}.`,
+  );
+
+/** The form holds plain sleeves: another part read as one would be judged wrongly. */
+function checkPart(columns: readonly Column[], { cells, values: { part }, faults }: DutyRow): void {
+  const fault = faults.get("part");
+  if (fault) throw new Error(`${fault.message}. Nothing was read.`);
+  const has = (key: FieldKey) => cellAt(columns, cells, key) !== null;
+  const isWasher = part === "washer" || ((has("inner") || has("outer")) && !has("bore"));
+  const other = isWasher ? "washer" : part === "flanged" ? "flanged bush" : undefined;
+  if (other)
+    throw new Error(`The row is of a ${other}, and the form knows plain sleeves only. Nothing was read: use DUTIES.`);
 }

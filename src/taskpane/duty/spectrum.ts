@@ -1,68 +1,42 @@
-import { BushError } from "../../core/errors";
-import type { Duty } from "../../core/grade";
-import { dutyPv } from "../../core/pv/dutyPv";
-import { readQuantity } from "../../core/units";
+import { field } from "../../core/duties";
+import type { FieldKey, FieldValues } from "../../core/duties";
+import { BushError, clash } from "../../core/errors";
+import type { Motion } from "../../core/grade";
 import type { System } from "../../core/kinds";
-import { dutyOf, keepUnit, numberFields } from "./fields";
-import type { NumberField, ReadDuty, Texts } from "./fields";
+import { readValue } from "../../core/table/readValue";
+import { keepUnit } from "./quantity";
 
-/** One step of a load spectrum: the duty with its own load and rate, and how long it lasts. */
-export interface Step {
-  readonly load: number;
-  readonly rate: number;
-  readonly time: number;
-  readonly duty: Duty;
-}
+/** What a step sets: its load, how fast it moves, and how long it lasts. */
+export const stepKeys = (motion: string): readonly FieldKey[] => ["load", rateKey(motion), "time"];
+export const rateKey = (motion: string): FieldKey => (motion === "turning" ? "rpm" : "cycles");
 
-export interface Spectrum {
-  readonly steps: readonly Step[];
-  /** Time-weighted mean PV; there when the steps could all be read. */
-  readonly pv?: number;
-  readonly fault?: string;
-}
+/** "load; rpm; time" */
+export const stepText = (motion: string): string => headings(stepKeys(motion)).join("; ");
+const headings = (keys: readonly FieldKey[]): string[] => keys.map((key) => field(key).heading);
 
-/** The field that a step sets beside its load. */
-export const rateField = (texts: Texts): NumberField => (texts.motion === "turning" ? "rpm" : "cycles");
+/** A load spectrum as typed, one step per line; a shaft at rest has none. */
+export const linesOf = (text: string, motion: string): string[] =>
+  motion === "static" ? [] : text.split(/\r?\n/).filter((line) => line.trim() !== "");
 
-/** Reads "load; rate; time", one step per line. The other fields of the duty hold for every step. */
-export function readSpectrum(text: string, texts: Texts, read: ReadDuty, system: System): Spectrum {
-  const lines = text.split(/\r?\n/).filter((line) => line.trim() !== "");
-  if (lines.length === 0 || !read.duty) return { steps: [] };
-  try {
-    const steps = lines.map((line, i) => readStep(line, i + 1, texts, read, system));
-    const [pv] = dutyPv({
-      pressures: steps.map(({ duty }) => duty.pressure * (duty.impactFactor ?? 1)),
-      speeds: steps.map(({ duty }) => duty.speed),
-      times: steps.map(({ time }) => time),
-    });
-    return { steps, pv };
-  } catch (error) {
-    if (!(error instanceof BushError)) throw error;
-    return { steps: [], fault: error.message };
-  }
-}
-
-function readStep(line: string, number: number, texts: Texts, read: ReadDuty, system: System): Step {
-  const rate = rateField(texts);
-  const parts = line.split(/[;\t|]/).map((part) => part.trim());
-  const name = `step ${number}`;
-  if (parts.length !== 3)
-    throw new BushError("value", name, `${name} must be load; ${rate}; time, got ${parts.length} parts`);
-  const [load = "", speed = "", time = ""] = parts;
-  const step = {
-    load: atLeastZero(`${name} load`, readQuantity(`${name} load`, numberFields.load.kind, load, system), load),
-    rate: atLeastZero(`${name} ${rate}`, readQuantity(`${name} ${rate}`, "rate", speed, system), speed),
-    time: atLeastZero(`${name} time`, readQuantity(`${name} time`, "time", time, system), time),
-  };
-  const values = { ...read.values, load: step.load, [rate]: step.rate } as Record<NumberField, number>;
-  return { ...step, duty: dutyOf(texts, values) };
-}
-
-function atLeastZero(name: string, value: number, found: string): number {
-  if (value >= 0) return value;
-  throw new BushError("value", name, `${name} must be 0 or more, got "${found}"`);
+/** The steps' own values; throws what is wrong, naming the step. The other fields of the duty hold for every step. */
+export function readSteps(text: string, motion: Motion, system: System): FieldValues[] {
+  const keys = stepKeys(motion);
+  return linesOf(text, motion).map((line, i) => {
+    const parts = line.split(/[;\t|]/).map((cell) => cell.trim());
+    const name = `step ${i + 1}`;
+    if (parts.length !== keys.length)
+      throw clash(
+        name,
+        `${name} must be ${stepText(motion)}, got ${parts.length} part${parts.length === 1 ? "" : "s"}`,
+      );
+    try {
+      return Object.fromEntries(keys.map((key, k) => [key, readValue(field(key), parts[k]!, undefined, system)]));
+    } catch (error) {
+      throw error instanceof BushError ? new BushError(error.code, name, `${name}: ${error.message}`) : error;
+    }
+  });
 }
 
 /** The same steps in the other unit system: a plain load gets the unit that it had. */
 export const keepStepUnits = (text: string, from: System): string =>
-  text.replace(/^[^;\t|\n]+/gm, (load) => keepUnit(numberFields.load.kind, load, from));
+  text.replace(/^[^;\t|\n]+/gm, (load) => keepUnit("force", load, from));

@@ -1,10 +1,10 @@
 import { Button, Field as FieldBox, Radio, RadioGroup } from "@fluentui/react-components";
 import { useState } from "react";
-import { rank } from "../../core/grade";
+import type { Ranked } from "../../core/duties";
 import { addressOf } from "../../port/address";
 import type { Block, Corner } from "../../port/sheet";
 import type { TabName } from "../app";
-import type { DutyState } from "../duty/DutyForm";
+import type { DutyState } from "../duty/state";
 import type { PaneHost } from "../host";
 import type { OwnGrades } from "../own/useLibrary";
 import { Notice } from "../parts/Notice";
@@ -18,6 +18,8 @@ import type { Frozen } from "./write";
 
 interface Props {
   state: DutyState;
+  /** All grades judged for the duty, best first. */
+  ranked: readonly Ranked[];
   own: OwnGrades;
   chosen: readonly string[];
   host: PaneHost;
@@ -32,14 +34,14 @@ type Stage =
   | { readonly is: "failed"; readonly text: string };
 
 /** Puts what the pane shows into the sheet as live formulas, and asks before anything is overwritten. */
-export function Insert({ state, own, chosen, host, onTab }: Props) {
+export function Insert({ state, ranked, own, chosen, host, onTab }: Props) {
   const s = useShared();
   const { port } = host;
   const [piece, setPiece] = useState<Piece>("checks");
   const [stage, setStage] = useState<Stage>({ is: "idle" });
   const selected = useSelection(port);
   const { duty } = state.read;
-  const first = duty && rank(duty, own.library)[0]?.grade.name;
+  const first = ranked[0]?.grade.name;
   const grades = chosen.length > 0 ? chosen : first ? [first] : [];
 
   const attempt = (work: () => Promise<void>) => {
@@ -57,9 +59,10 @@ export function Insert({ state, own, chosen, host, onTab }: Props) {
     attempt(async () => {
       const at = await port.selection();
       if (!at) return setStage({ is: "failed", text: "Select the cell where it shall begin." });
-      const { texts, read, system } = state;
+      if (!duty) return;
+      const { system } = state;
       const reference = own.count > 0 ? own.inUse?.reference : undefined;
-      const block = blockOf({ piece, texts, read, system, grades, library: own.library, reference }, at);
+      const block = blockOf({ piece, duty, system, grades, library: own.library, reference }, at);
       const filled = await countFilled(port, placeOf(at, block));
       if (filled > 0) setStage({ is: "asking", at, block, filled });
       else await write(at, block);
@@ -129,8 +132,8 @@ export function Insert({ state, own, chosen, host, onTab }: Props) {
 }
 
 function words(piece: Piece, grades: readonly string[]): string {
-  if (piece !== "checks") return "";
-  return grades.length === 0 ? "" : `For ${grades.join(", ")}; choose others on the shortlist.`;
+  if (piece === "shortlist") return "Own grades in use, or without any the generic families.";
+  return piece !== "checks" || grades.length === 0 ? "" : `For ${grades.join(", ")}; choose others on the shortlist.`;
 }
 
 interface ResultProps {

@@ -1,16 +1,21 @@
-import { kindText, standingCautions } from "../../core/grade";
+import { criteria } from "../../core/duties";
+import type { FieldKey, NamedDuty } from "../../core/duties";
+import { isSpill } from "../../core/formula";
+import { kindText } from "../../core/grade";
 import type { Library } from "../../core/grade";
 import { catalogue } from "../../core/index";
-import { isSpill } from "../../core/formula";
 import { kinds } from "../../core/kinds";
 import type { Kind, System } from "../../core/kinds";
+import { pressureSpeed } from "../../core/pv/pv";
 import { fromWorking } from "../../core/units";
+import { standingCautions } from "../../core/verdict/cautions";
 import { answer } from "../../edge/sheet";
 import { addressOf } from "../../port/address";
 import type { Block, Corner, RichCell, Written } from "../../port/sheet";
 import { richCell } from "../../port/sheet";
-import { activeFields, choiceFields, movementFields, numberFields } from "../duty/fields";
-import type { ChoiceField, Field, NumberField, ReadDuty, Texts } from "../duty/fields";
+import { kindOf } from "../duty/fields";
+import { dutyTable } from "./dutyTable";
+import type { DutyTable } from "./dutyTable";
 
 export const pieces = {
   duty: "The duty's line",
@@ -22,56 +27,34 @@ export type Piece = keyof typeof pieces;
 
 export interface Order {
   readonly piece: Piece;
-  readonly texts: Texts;
-  readonly read: ReadDuty;
+  readonly duty: NamedDuty;
   readonly system: System;
   /** Names of the grades to check. */
   readonly grades: readonly string[];
   readonly library: Library;
   /** What a formula writes for the table of own grades. */
-  readonly reference?: string;
+  readonly reference?: string | undefined;
 }
-
-/** Headings by which the pane also reads a row back. */
-const headings: Readonly<Record<Field, string>> = {
-  load: "load",
-  bore: "bore",
-  length: "length",
-  rpm: "rpm",
-  swing: "swing",
-  stroke: "stroke",
-  cycles: "cycles",
-  lowest: "lowest temperature",
-  highest: "highest temperature",
-  impactFactor: "impact factor",
-  hardness: "shaft hardness",
-  designFactor: "design factor",
-  motion: "motion",
-  wet: "moisture",
-  shock: "shock",
-  shaft: "shaft",
-};
 
 /** The rows to write from the corner on, cleared cells for what spills included: headings, inputs and live formulas. */
 export function blockOf(order: Order, at: Corner): Block {
-  const line = dutyLine(order, at);
-  const below = { ...at, row: at.row + line.rows.length + 1 };
-  const rows = [...line.rows, [], ...rowsOf(order, line, below)];
-  const trimmed = order.piece === "duty" ? line.rows : rows;
-  const width = Math.max(...trimmed.map((row) => row.length));
-  return trimmed.map((row) => Array.from({ length: width }, (_, i) => row[i] ?? null));
+  const rows = rowsOf(order, at);
+  const width = Math.max(...rows.map((row) => row.length));
+  return rows.map((row) => Array.from({ length: width }, (_, i) => row[i] ?? null));
 }
 
-function rowsOf(order: Order, line: DutyLine, at: Corner): Written[][] {
-  switch (order.piece) {
+function rowsOf(order: Order, at: Corner): Written[][] {
+  const { piece, duty, system, grades } = order;
+  const table = dutyTable(duty, piece === "checks" ? grades : [], system, at);
+  switch (piece) {
     case "duty":
-      return [];
+      return loadingOf(order, table, at).rows;
     case "checks":
-      return [...checkRows(order, line, at), ...cautions];
+      return [...table.rows, [], ...checkRows(order, table), ...cautions];
     case "shortlist":
-      return [...cautions, [], ...shortlistRows(order, line)];
+      return [...table.rows, [], ...cautions, [], ...shortlistRows(order, table)];
     case "steps":
-      return stepRows(order, line);
+      return stepRows(order, table, at);
   }
 }
 
@@ -96,95 +79,6 @@ function spillRoom(id: string, formula: string, rows: number): Written[][] {
 
 const formulaOf = (id: string) => catalogue.find(({ spec }) => spec.id === id)!;
 
-interface DutyLine {
-  readonly rows: Written[][];
-  /** Addresses, or constants where a motion has none, that functions take. */
-  readonly refs: Readonly<Record<string, string>>;
-}
-
-interface Column {
-  readonly key: string;
-  readonly heading: string;
-  readonly value: Written | ((refs: Readonly<Record<string, string>>) => string);
-}
-
-function dutyLine(order: Order, at: Corner): DutyLine {
-  const columns = [...inputColumns(order), ...resultColumns(order)];
-  const refs: Record<string, string> = { speed: "0" };
-  columns.forEach(({ key }, i) => (refs[key] = addressOf(at.row + 1, at.col + i)));
-  refs.temperature = `${refs.lowest}&" to "&${refs.highest}`;
-  const values = columns.map(({ value }): Written =>
-    typeof value === "function" ? { formula: value(refs), format: numberFormat } : value,
-  );
-  return { rows: [columns.map(({ heading }) => ({ value: heading, heading: true })), values], refs };
-}
-
-function inputColumns({ texts, read, system }: Order): Column[] {
-  const number = (name: NumberField): Column => {
-    const { kind } = numberFields[name];
-    const value = read.values[name];
-    return {
-      key: name,
-      heading: withUnit(headings[name], kind, system),
-      value: value === undefined ? null : tidy(fromWorking(kind, value, system)),
-    };
-  };
-  const choice = (name: ChoiceField): Column => ({ key: name, heading: headings[name], value: texts[name] || null });
-  const fields = activeFields(texts).filter((name) => name === "designFactor" || read.values[name] !== undefined);
-  const words = (Object.keys(choiceFields) as ChoiceField[]).filter((name) => texts[name] !== "");
-  return [
-    ...words.map(choice),
-    ...fields
-      .map(number)
-      .map((column) => (column.key === "designFactor" ? { ...column, value: column.value ?? 1 } : column)),
-  ];
-}
-
-const withUnit = (name: string, kind: Kind, system: System): string =>
-  kinds[kind][system] ? `${name} [${kinds[kind][system]}]` : name;
-
-const tidy = (value: number): number => Number(value.toPrecision(12));
-
-const speedCalls = { turning: "SPEED", swinging: "SWINGSPEED", linear: "STROKESPEED" } as const;
-const speedCall = ({ motion }: Texts) => speedCalls[motion as keyof typeof speedCalls] as string | undefined;
-/** A shaft that turns or swings slides on the bore. */
-const speedFields = (texts: Texts): readonly NumberField[] =>
-  texts.motion === "linear" ? movementFields(texts.motion) : ["bore", ...movementFields(texts.motion)];
-
-function resultColumns(order: Order): Column[] {
-  const { texts, system, read } = order;
-  const units = unitsOf(order);
-  const id = speedCall(texts);
-  const blow = read.values.impactFactor === undefined ? "" : "*";
-  return [
-    {
-      key: "pressure",
-      heading: withUnit("pressure", "pressure", system),
-      value: (r) => `=${call("PRESSURE", [r.load, r.bore, r.length, units])}${blow && `*${r.impactFactor}`}`,
-    },
-    ...(id
-      ? [
-          {
-            key: "speed",
-            heading: withUnit("speed", "speed", system),
-            value: (r: Readonly<Record<string, string>>) =>
-              `=${call(id, [...speedFields(texts).map((name) => r[name]), units])}`,
-          },
-          {
-            key: "pv",
-            heading: withUnit("PV", "pv", system),
-            value: (r: Readonly<Record<string, string>>) => `=${call("PVVALUE", [r.pressure, r.speed, units])}`,
-          },
-        ]
-      : []),
-    {
-      key: "judged",
-      heading: withUnit("pressure times design factor", "pressure", system),
-      value: (r) => `=${r.pressure}*${r.designFactor}`,
-    },
-  ];
-}
-
 const unitsOf = ({ system }: Order): string | undefined => (system === "metric" ? undefined : `"${system}"`);
 
 /** A call as typed; arguments left out at the end are not written. */
@@ -196,61 +90,91 @@ function call(id: string, given: readonly (string | undefined)[]): string {
     .join(",")})`;
 }
 
-/** Three criteria in motion and two temperatures. */
-const mostCriteria = 5;
-
-function checkRows(order: Order, { refs }: DutyLine, at: Corner): Written[][] {
-  return order.grades.flatMap((name, i) => {
-    const grade = addressOf(at.row + i * (mostCriteria + 3), at.col);
-    const given = [grade, refs.judged, refs.speed, refs.temperature, refs.motion, order.reference, unitsOf(order)];
-    const kind = order.library.grades.find((g) => g.name === name)?.kind;
+/** What DUTIES says of the duty with each grade, then every criterion grade by grade. */
+function checkRows(order: Order, { rows, area }: DutyTable): Written[][] {
+  const { grades, library, reference } = order;
+  const verdicts = spillRoom("DUTIES", `=${call("DUTIES", [area, reference, unitsOf(order)])}`, rows.length - 1);
+  const checks = grades.flatMap((name, i) => {
+    const kind = library.grades.find((grade) => grade.name === name)?.kind;
+    const given = [area, String(i + 1), undefined, reference, unitsOf(order)];
     return [
-      [
-        { value: name, heading: true },
-        { formula: `=${call("VERDICT", given)}` },
-        null,
-        null,
-        null,
-        kind ? kindText[kind] : null,
-      ],
-      ...spillRoom("CHECKS", `=${call("CHECKS", given)}`, mostCriteria),
+      [{ value: name, heading: true as const }, kind ? kindText[kind] : null],
+      ...spillRoom("DUTYCHECKS", `=${call("DUTYCHECKS", given)}`, criteria.length),
       [],
     ];
   });
+  return [...verdicts, [], ...checks];
 }
 
-function shortlistRows(order: Order, { refs }: DutyLine): Written[][] {
-  const given = [refs.judged, refs.speed, refs.temperature, refs.motion, refs.wet, order.reference, unitsOf(order)];
-  return spillRoom("SHORTLIST", `=${call("SHORTLIST", given)}`, order.library.grades.length);
+function shortlistRows(order: Order, { area }: DutyTable): Written[][] {
+  const given = [area, undefined, order.reference, unitsOf(order)];
+  return spillRoom("DUTYRANK", `=${call("DUTYRANK", given)}`, order.library.scope.length);
 }
 
-/** Pressure, speed and PV worked line by line; the room that each needs is what its answer takes. */
-function stepRows(order: Order, { refs }: DutyLine): Written[][] {
-  const { texts, read, system } = order;
-  const { duty } = read;
-  const units = unitsOf(order);
-  const speedId = speedCall(texts);
-  const shown = (name: NumberField) => fromWorking(numberFields[name].kind, read.values[name] ?? 0, system);
-  const worked: { id: string; refs: (string | undefined)[]; values: number[] }[] = [
-    {
-      id: "PRESSURE",
-      refs: [refs.load, refs.bore, refs.length],
-      values: (["load", "bore", "length"] as const).map(shown),
-    },
-  ];
-  if (speedId && duty) {
-    const fields = speedFields(texts);
-    worked.push({ id: speedId, refs: fields.map((name) => refs[name]), values: fields.map(shown) });
-    worked.push({
-      id: "PVVALUE",
-      refs: [refs.pressure, refs.speed],
-      values: [fromWorking("pressure", duty.pressure, system), fromWorking("speed", duty.speed, system)],
-    });
-  }
-  return worked.flatMap(({ id, refs: given, values }) => {
-    const size = answer(formulaOf("STEPS"), [id, [...values, system]], plain).length;
-    return [...spillRoom("STEPS", `=${call("STEPS", [`"${id}"`, ...given, units])}`, size - 1), []];
+const speedCalls = { turning: "SPEED", swinging: "SWINGSPEED", linear: "STROKESPEED" } as const;
+
+interface Loading {
+  readonly rows: Written[][];
+  /** Of each step, what its pressure, speed and PV are called with, and the cells where they stand. */
+  readonly calls: readonly (readonly Call[])[];
+}
+interface Call {
+  readonly kind: "pressure" | "speed" | "pv";
+  readonly id: string;
+  readonly refs: readonly (string | undefined)[];
+}
+
+/** The duty's table with pressure, speed and PV of each step beside it; a band has no single one. */
+function loadingOf(order: Order, { rows, refs }: DutyTable, at: Corner): Loading {
+  const { duty, system } = order;
+  if (duty.bands.length > 0) return { rows, calls: [] };
+  const width = rows[0]!.length;
+  const calls = duty.corners[0]!.steps.map(({ motion }, row): Call[] => {
+    const cell = { ...refs[0], ...refs[row] };
+    const result = (i: number) => addressOf(at.row + 1 + row, at.col + width + i);
+    const of = (id: string) => Object.keys(formulaOf(id).spec.args).map((name) => cell[name as FieldKey]);
+    const pressure: Call = { kind: "pressure", id: "PRESSURE", refs: of("PRESSURE") };
+    if (motion === "static") return [pressure];
+    const speed = speedCalls[motion];
+    return [
+      pressure,
+      { kind: "speed", id: speed, refs: of(speed) },
+      { kind: "pv", id: "PVVALUE", refs: [result(0), result(1)] },
+    ];
   });
+  const longest = calls.reduce((a, b) => (b.length > a.length ? b : a));
+  const headings = longest.map(({ kind }) => ({ value: withUnit(kind, system), heading: true as const }));
+  const answers = calls.map((ofStep) =>
+    ofStep.map(({ id, refs: given }) => ({
+      formula: `=${call(id, [...given, unitsOf(order)])}`,
+      format: numberFormat,
+    })),
+  );
+  return { rows: rows.map((row, i) => [...row, ...(i === 0 ? headings : answers[i - 1]!)]), calls };
+}
+
+const withUnit = (kind: Kind, system: System): string => `${kinds[kind].name} [${kinds[kind][system]}]`;
+
+/** Pressure, speed and PV of the step with the greatest PV worked line by line; the room that each needs is what its answer takes. */
+function stepRows(order: Order, table: DutyTable, at: Corner): Written[][] {
+  const { duty, system } = order;
+  const { rows, calls } = loadingOf(order, table, at);
+  if (calls.length === 0) throw new Error("A band has no one value to work with: type single values, then insert.");
+  const { steps } = duty.corners[0]!;
+  const work = steps.map(({ bore }) => pressureSpeed(bore!));
+  const at0 = work.indexOf(Math.max(...work));
+  const { values } = duty.steps[at0]!;
+  const { pressure, speed } = steps[at0]!.bore!;
+  const shown = (key: FieldKey) => fromWorking(kindOf(key), values[key] as number, system);
+  const worked = calls[at0]!.flatMap(({ kind, id, refs }) => {
+    const inputs =
+      kind === "pv"
+        ? [fromWorking("pressure", pressure, system), fromWorking("speed", speed, system)]
+        : Object.keys(formulaOf(id).spec.args).map((name) => shown(name as FieldKey));
+    const size = answer(formulaOf("STEPS"), [id, [...inputs, system]], plain).length;
+    return [[], ...spillRoom("STEPS", `=${call("STEPS", [`"${id}"`, ...refs, unitsOf(order)])}`, size - 1)];
+  });
+  return [...rows, ...worked];
 }
 
 const plain = { error: (code: string) => code };
@@ -258,8 +182,8 @@ const plain = { error: (code: string) => code };
 /** What spilled columns need, in characters. */
 const spillWidths: Readonly<Record<Piece, readonly number[]>> = {
   duty: [],
-  checks: [20, 22, 10, 14, 8, 12],
-  shortlist: [20, 22, 10, 8, 34],
+  checks: [26, 22, 12, 14, 14, 17, 20, 10, 10, 32, 14, 32],
+  shortlist: [20, 22, 10, 10, 32, 14],
   steps: [24, 22, 44, 12, 8],
 };
 /** A longer text may run over its neighbours. */

@@ -1,10 +1,11 @@
 import { BushError } from "../../core/errors";
-import { headingOf, kindOf, parseGrades, properties, property, propertyNamed, splitHeading } from "../../core/grade";
+import { headingOf, kindOf, parseGrades, properties, property, propertyNamed } from "../../core/grade";
 import type { Property, PropertyKey } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { nearest, normal } from "../../core/names";
 import { splitNumber } from "../../core/numbers";
+import { splitHeading } from "../../core/table/heading";
 import { fromUnit } from "../../core/units";
 import type { Rows } from "./readList";
 

@@ -1,8 +1,9 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { Duty } from "../../core/grade";
+import type { NamedDuty } from "../../core/duties";
 import type { System } from "../../core/kinds";
-import { pressureSpeed } from "../../core/pv/pv";
-import { quantityText } from "../duty/fields";
+import { figuresOf, isMoving } from "../duty/figures";
+import { readBack } from "../duty/quantity";
+import { counted } from "./words";
 
 const useStyles = makeStyles({
   line: {
@@ -15,23 +16,31 @@ const useStyles = makeStyles({
   },
 });
 
-/** The duty in one line above every other part. */
-export function DutyLine({ duty, system }: { duty: Duty | undefined; system: System }) {
+/** The duty in one line above every other part, with the figures that DUTIES answers. */
+export function DutyLine({ duty, system }: { duty: NamedDuty | undefined; system: System }) {
   const s = useStyles();
   if (!duty) return null;
-  const { motion, temperature } = duty;
-  const pressure = duty.pressure * (duty.impactFactor ?? 1);
-  const parts = [
+  return (
+    <p className={s.line}>
+      {dutyWords(duty, system)
+        .map((part) => part.replaceAll(" ", "\u00a0"))
+        .join(" · ")}
+    </p>
+  );
+}
+
+/** Motion, pressure, speed and PV, and the surroundings. */
+export function dutyWords(duty: NamedDuty, system: System): string[] {
+  const { steps, values } = duty;
+  const { motion } = steps.find((step) => step.motion !== "static") ?? steps[0]!;
+  const { temperature, moisture = "dry" } = values;
+  const { pressure, speed, pv } = figuresOf(duty, system);
+  return [
     motion,
-    quantityText("pressure", pressure, system),
-    ...(motion === "static"
-      ? []
-      : [
-          quantityText("speed", duty.speed, system),
-          quantityText("pv", pressureSpeed({ pressure, speed: duty.speed }), system),
-        ]),
-    `${quantityText("temperature", temperature.low, system)} to ${quantityText("temperature", temperature.high, system)}`,
-    ...(duty.wet ? ["wet"] : []),
+    ...(steps.length > 1 ? [counted(steps.length, "step")] : []),
+    pressure,
+    ...(isMoving(duty) ? [speed, `PV ${pv}`] : []),
+    `surroundings ${readBack("temperature", temperature!, system)}`,
+    ...(moisture === "dry" ? [] : [moisture]),
   ];
-  return <p className={s.line}>{parts.map((part) => part.replaceAll(" ", "\u00a0")).join(" · ")}</p>;
 }

@@ -1,13 +1,17 @@
 import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useEffect, useRef } from "react";
 import { Measure } from "../../core/formula";
-import { cellOf, kindText, measure, originText, percentText, properties, verdictText } from "../../core/grade";
-import type { Duty, Grade, Library, Property, Ranked } from "../../core/grade";
+import { criteria, found, reasonOf, verdictText } from "../../core/duties";
+import type { Check, NamedDuty, Ranked } from "../../core/duties";
+import { cellOf, kindText, originText, properties } from "../../core/grade";
+import type { Grade, Library, Property } from "../../core/grade";
 import type { System } from "../../core/kinds";
-import { quantityText } from "../duty/fields";
+import { measure, percentText } from "../../core/measure";
+import { quantityText } from "../duty/quantity";
 import { useShared } from "../parts/styles";
+import { NotAsked } from "./NotAsked";
 import { UseBar } from "./UseBar";
-import { ownCautions } from "./words";
+import { dataText, ownCautions } from "./words";
 
 const useStyles = makeStyles({
   table: { tableLayout: "fixed" },
@@ -18,7 +22,7 @@ const useStyles = makeStyles({
 interface Props {
   /** One grade with its sources, or up to three side by side. */
   ranked: readonly Ranked[];
-  duty: Duty;
+  duty: NamedDuty;
   library: Library;
   system: System;
   onBack(): void;
@@ -31,7 +35,8 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   const alone = ranked.length === 1 ? ranked[0] : undefined;
-  const criteria = [...new Set(ranked.flatMap(({ checks }) => checks.map((check) => check.criterion)))];
+  // the duty alone asks, so that every grade answers the same criteria
+  const asked = new Set(ranked[0]!.checks.map(({ criterion }) => criterion.id));
   return (
     <section className={s.panel} aria-label="Grades in full">
       <div className={s.row}>
@@ -54,28 +59,30 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
           How the duty uses {alone ? "it" : "them"}
         </caption>
         <Names ranked={ranked} />
-        <Line heading="verdict" cells={ranked.map((one) => verdictText(one, system))} />
-        {criteria.map((criterion) => (
-          <tbody key={criterion}>
-            <tr>
-              <th colSpan={ranked.length} scope="rowgroup" className={own.heading}>
-                {criterion}
-              </th>
-            </tr>
-            <tr>
-              {ranked.map(({ grade, checks }) => {
-                const check = checks.find((c) => c.criterion === criterion);
-                return (
+        <Line
+          heading="verdict"
+          cells={ranked.map((one) => `${verdictText(one.checks, system, one)} (${dataText(one)})`)}
+        />
+        {criteria
+          .filter(({ id }) => asked.has(id))
+          .map(({ id, heading, text }) => (
+            <tbody key={id}>
+              <tr>
+                <th colSpan={ranked.length} scope="rowgroup" className={own.heading} title={text}>
+                  {heading}
+                </th>
+              </tr>
+              <tr>
+                {ranked.map(({ grade, checks }) => (
                   <td key={grade.name}>
-                    {check && <UseBar check={check} />}
-                    {checkWords(check, system)}
+                    <Checked check={found(checks, id)!} system={system} />
                   </td>
-                );
-              })}
-            </tr>
-          </tbody>
-        ))}
+                ))}
+              </tr>
+            </tbody>
+          ))}
       </table>
+      <NotAsked checks={ranked[0]!.checks} duty={duty} />
       <table className={mergeClasses(s.table, own.table)}>
         <caption className={s.quiet} style={{ textAlign: "left" }}>
           Properties
@@ -141,13 +148,18 @@ function Line({ heading, cells }: { heading: string; cells: readonly string[] })
   );
 }
 
-function checkWords(check: Ranked["checks"][number] | undefined, system: System): string {
-  if (!check) return "not asked";
-  const { kind, value, limit, use, verdict } = check;
-  if (verdict === "no data") return "no data";
-  const said = (x: number) => quantityText(kind, x, system);
+/** Word, numbers and reason of one criterion. */
+function Checked({ check, system }: { check: Check; system: System }) {
+  const { criterion, word, say, value, limit, use } = check;
+  const said = (x: number) => quantityText(criterion.kind, x, system);
   const numbers = value !== undefined && limit !== undefined ? `: ${said(value)}, limit ${said(limit)}` : "";
-  return `${use === undefined ? "" : `${percentText(use)}, `}${verdict}${numbers}`;
+  const reason = say || word === "no data" ? ` (${reasonOf(check, system)})` : "";
+  return (
+    <>
+      <UseBar use={use} word={word} />
+      {`${use === undefined ? "" : `${percentText(use)}, `}${word}${numbers}${reason}`}
+    </>
+  );
 }
 
 function Value({ grade, property, system }: { grade: Grade; property: Property; system: System }) {

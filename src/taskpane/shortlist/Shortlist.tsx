@@ -1,8 +1,11 @@
 import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import { memo, useDeferredValue, useMemo, useState } from "react";
-import { kindText, rank, standingCautions } from "../../core/grade";
-import type { Duty, GradeKind, Library, PropertyKey, Ranked } from "../../core/grade";
+import { Fragment, memo, useDeferredValue, useMemo, useState } from "react";
+import { verdictText } from "../../core/duties";
+import type { NamedDuty, Ranked } from "../../core/duties";
+import { kindText } from "../../core/grade";
+import type { GradeKind, Library, PropertyKey } from "../../core/grade";
 import type { System } from "../../core/kinds";
+import { standingCautions } from "../../core/verdict/cautions";
 import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
@@ -10,10 +13,10 @@ import { counted } from "../parts/words";
 import { boundUnit, filterRanked, noFilter, numberProperties } from "./filter";
 import type { Filter, Order } from "./filter";
 import { GradeSheet } from "./GradeSheet";
+import { NotAsked } from "./NotAsked";
 import { UseBar } from "./UseBar";
-import { ownCautions, reasonsOf, verdictWords } from "./words";
-
-export const mostChosen = 3;
+import { kindsInOrder, mostChosen } from "./list";
+import { countWords, dataText, ownCautions, reasonsOf } from "./words";
 
 const useStyles = makeStyles({
   filters: { display: "grid", gap: "8px" },
@@ -50,7 +53,9 @@ const useStyles = makeStyles({
 });
 
 interface Props {
-  duty: Duty | undefined;
+  duty: NamedDuty | undefined;
+  /** All grades judged for it. */
+  ranked: readonly Ranked[];
   library: Library;
   system: System;
   chosen: readonly string[];
@@ -61,17 +66,15 @@ interface Props {
   onDuty(): void;
 }
 
-export function Shortlist({ duty, library, system, chosen, setChosen, shown, setShown, onDuty }: Props) {
+export function Shortlist({ duty, ranked, library, system, chosen, setChosen, shown, setShown, onDuty }: Props) {
   const s = useShared();
   const own = useStyles();
   const [filter, setFilter] = useState(noFilter);
   const [order, setOrder] = useState<Order>("rank");
-  const settled = useDeferredValue(duty);
   const wanted = useDeferredValue(filter);
-  const ranked = useMemo(() => (settled ? rank(settled, library) : []), [settled, library]);
   const { list, fault } = useMemo(() => filterRanked(ranked, wanted, order, system), [ranked, wanted, order, system]);
 
-  if (!duty || !settled)
+  if (!duty)
     return (
       <section className={s.panel} aria-label="Shortlist">
         <Notice intent="info" title="No duty yet." actions={<Button onClick={onDuty}>State the duty</Button>}>
@@ -100,35 +103,51 @@ export function Shortlist({ duty, library, system, chosen, setChosen, shown, set
           </Button>
         )}
       </div>
+      <NotAsked checks={ranked[0]!.checks} duty={duty} />
       {list.length === 0 && <p className={s.text}>No grade passes the filter. Widen it, or clear it.</p>}
-      <ol className={own.list}>
-        {list.map((one) => (
-          <Item
-            key={one.grade.name}
-            one={one}
-            duty={settled}
-            library={library}
-            system={system}
-            isChosen={chosen.includes(one.grade.name)}
-            toggle={toggle}
-            show={setShown}
-          />
-        ))}
-      </ol>
+      {groupsOf(list, order).map(({ name, grades }) => (
+        <Fragment key={name}>
+          {name && (
+            <h2 className={s.minor}>
+              {name}: {countWords(grades)}
+            </h2>
+          )}
+          <ol className={own.list} aria-label={name || "Grades"}>
+            {grades.map((one) => (
+              <Item
+                key={one.grade.name}
+                one={one}
+                duty={duty}
+                library={library}
+                system={system}
+                isChosen={chosen.includes(one.grade.name)}
+                toggle={toggle}
+                show={setShown}
+              />
+            ))}
+          </ol>
+        </Fragment>
+      ))}
       <Standing />
     </section>
   );
 }
 
-function countText(list: readonly Ranked[], all: number): string {
-  const fits = list.filter(({ word }) => word === "fits").length;
-  const total = list.length === all ? `${all} grades` : `${list.length} of ${all} grades`;
-  return `${total}, ${fits === 1 ? "1 fits" : `${fits} fit`}`;
+/** By kind where the list is ranked, since each kind is ranked for itself; else in one. */
+function groupsOf(list: readonly Ranked[], order: Order): readonly { name: string; grades: readonly Ranked[] }[] {
+  if (order !== "rank") return [{ name: "", grades: list }];
+  return kindsInOrder
+    .map((kind) => ({ name: capital(kindText[kind]), grades: list.filter(({ grade }) => grade.kind === kind) }))
+    .filter(({ grades }) => grades.length > 0);
 }
+const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
+
+const countText = (list: readonly Ranked[], all: number): string =>
+  `${list.length === all ? `${all} grades` : `${list.length} of ${all} grades`}, ${countWords(list)}`;
 
 interface ItemProps {
   one: Ranked;
-  duty: Duty;
+  duty: NamedDuty;
   library: Library;
   system: System;
   isChosen: boolean;
@@ -140,8 +159,7 @@ const Item = memo(
   function Item({ one, duty, library, system, isChosen, toggle, show }: ItemProps) {
     const s = useShared();
     const own = useStyles();
-    const { grade, governing } = one;
-    const { verdict, why } = verdictWords(one, system);
+    const { grade, checks, word, use } = one;
     const reasons = reasonsOf(one, system);
     const cautions = ownCautions(one, duty, system, library);
     return (
@@ -163,12 +181,13 @@ const Item = memo(
         </div>
         <p className={s.quiet}>
           {kindText[grade.kind]}
-          {grade.values.family && ` · ${grade.values.family}`}
+          {grade.values.family && ` · ${grade.values.family}`} · {dataText(one)}
         </p>
         <p className={s.text}>
-          <strong>{verdict}</strong>: {why}
+          <strong>{word}</strong>
+          {verdictText(checks, system, one).slice(word.length)}
         </p>
-        <UseBar check={governing} />
+        <UseBar use={use} word={word} />
         {reasons.length > 0 && (
           <ul className={s.list}>
             {reasons.map((reason) => (

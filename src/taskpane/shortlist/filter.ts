@@ -1,9 +1,10 @@
+import type { Ranked } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import { kindOf, kindText, properties, property } from "../../core/grade";
-import type { GradeKind, PropertyKey, Ranked } from "../../core/grade";
-import { readIn } from "../../core/grade/readIn";
+import type { GradeKind, PropertyKey } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
+import { readIn } from "../../core/table/readValue";
 
 export interface Filter {
   readonly text: string;

@@ -1,28 +1,38 @@
-import { cautionsOf, property, reasonOf, standingCautions } from "../../core/grade";
-import type { Check, Duty, Library, Ranked } from "../../core/grade";
+import { dataLabel, reasonOf, words } from "../../core/duties";
+import type { Check, NamedDuty, Ranked } from "../../core/duties";
+import type { Library } from "../../core/grade";
 import type { System } from "../../core/kinds";
-import { quantityText } from "../duty/fields";
+import { cautionsOf, standingCautions } from "../../core/verdict/cautions";
+import { quantityText } from "../duty/quantity";
 
-/** The verdict, and which criterion governs it, for a person who sees no bar. */
-export function verdictWords({ word, governing }: Ranked, system: System): { verdict: string; why: string } {
-  if (word === "no data") return { verdict: "Not judged", why: `no data on ${property(governing.property).heading}` };
-  return { verdict: word === "fits" ? "Fits" : "Fails", why: `${reasonOf(governing, system)} governs` };
+/** One line for every criterion that fails, lacks its datum or asks for care, unless the verdict's own line says it all. */
+export const reasonsOf = ({ checks, governing }: Ranked, system: System): string[] =>
+  checks
+    .filter((check) => check.word !== "fits" && (check !== governing || numbersOf(check, system) !== ""))
+    .sort((a, b) => words.indexOf(a.word) - words.indexOf(b.word))
+    .map((check) => `${check.word}, ${reasonOf(check, system)}${numbersOf(check, system)}`);
+
+/** ": 2 MPa against 1 MPa", where a percentage tells the reason. */
+function numbersOf({ criterion: { kind }, say, value, limit, use }: Check, system: System): string {
+  if (say || use === undefined || value === undefined || limit === undefined) return "";
+  return `: ${quantityText(kind, value, system)} against ${quantityText(kind, limit, system)}`;
 }
 
-/** One line for every criterion that fails or lacks its datum. */
-export function reasonsOf({ checks, word }: Ranked, system: System): string[] {
-  return checks
-    .filter((check) => check.verdict === "fails" || (check.verdict === "no data" && word !== "no data"))
-    .map((check) => reasonLine(check, system));
+/** How well the weakest figure that counted is known. */
+export function dataText({ grade, checks }: Ranked): string {
+  const label = dataLabel(grade, checks);
+  return label === "" ? "data: no figure counted" : `data: ${label}`;
 }
 
-function reasonLine(check: Check, system: System): string {
-  if (check.verdict === "no data") return `no data on ${property(check.property).heading}`;
-  const { kind, value, limit, use } = check;
-  if (use === undefined || value === undefined || limit === undefined) return reasonOf(check, system);
-  return `${reasonOf(check, system)}: ${quantityText(kind, value, system)} against ${quantityText(kind, limit, system)}`;
-}
+/** "3 fits, 1 care, 12 no data, 4 fails" */
+export const countWords = (list: readonly Ranked[]): string =>
+  [...words]
+    .reverse()
+    .map((word) => [list.filter((one) => one.word === word).length, word] as const)
+    .filter(([count, word]) => count > 0 || word === "fits")
+    .map((pair) => pair.join(" "))
+    .join(", ");
 
 /** The cautions of this grade alone; those that every verdict carries are shown once. */
-export const ownCautions = ({ grade }: Ranked, duty: Duty, system: System, library: Library): string[] =>
-  cautionsOf(grade, duty, system, library).filter((caution) => !standingCautions.includes(caution));
+export const ownCautions = ({ grade, checks }: Ranked, duty: NamedDuty, system: System, library: Library): string[] =>
+  cautionsOf(grade, duty.corners[0]!, checks, system, library).filter((caution) => !standingCautions.includes(caution));

@@ -1,10 +1,11 @@
 import { Field as FieldBox, mergeClasses } from "@fluentui/react-components";
 import { useDeferredValue, useId, useMemo, useState } from "react";
+import { Band } from "../../core/band";
 import { fitTable } from "../../core/fit/fitTable";
 import { metals } from "../../core/fit/metals";
 import type { Grade, Library } from "../../core/grade";
 import { kinds } from "../../core/kinds";
-import type { DutyState } from "../duty/DutyForm";
+import type { DutyState } from "../duty/state";
 import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
@@ -52,14 +53,18 @@ export function Clearance({ state, library, grades }: Props) {
   const [name, setName] = useState("");
   const grade = grades.find((g) => g.name === name) ?? grades[0];
   const { system, read } = state;
-  const { bore, lowest, highest } = read.values;
+  const { bore, temperature } = read.values;
   const settled = useDeferredValue(texts);
   const rows = useMemo(
     () =>
-      grade && bore !== undefined && lowest !== undefined && highest !== undefined && settled.outside.trim() !== ""
-        ? fitRows({ ...settled, grade: grade.name, bore, cold: lowest, hot: highest }, library, system)
+      grade && typeof bore === "number" && temperature && settled.outside.trim() !== ""
+        ? fitRows(
+            { ...settled, grade: grade.name, bore, cold: temperature.low, hot: temperature.high },
+            library,
+            system,
+          )
         : undefined,
-    [settled, grade, bore, lowest, highest, library, system],
+    [settled, grade, bore, temperature, library, system],
   );
   const unit = kinds.length[system];
   const box = (field: keyof FitTexts) => (
@@ -98,7 +103,13 @@ export function Clearance({ state, library, grades }: Props) {
       <div className={mergeClasses(s.pair, s.foot)}>{(["housingzone", "shaftzone"] as const).map(box)}</div>
       <div className={mergeClasses(s.pair, s.foot)}>{(["housing", "shaft"] as const).map(box)}</div>
       {box("moisture")}
-      {rows === undefined && <p className={s.quiet}>Give the outside diameter to see the clearance.</p>}
+      {rows === undefined && (
+        <p className={s.quiet}>
+          {bore instanceof Band
+            ? "The clearance needs one bore, not a band."
+            : "Give the outside diameter to see the clearance."}
+        </p>
+      )}
       {typeof rows === "string" && <Notice intent="error">{rows}</Notice>}
       {Array.isArray(rows) && (
         <>

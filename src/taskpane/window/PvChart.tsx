@@ -14,8 +14,8 @@ export interface Curve {
 
 interface Props {
   readonly curves: readonly Curve[];
-  readonly point: Point;
-  readonly steps: readonly Point[];
+  /** One filled mark, or the numbered marks of the steps. */
+  readonly points: readonly Point[];
   readonly system: System;
   readonly summaryId: string;
 }
@@ -45,10 +45,10 @@ const useStyles = makeStyles({
 });
 
 /** Pressure over speed, both logarithmic: a PV limit is a straight line. */
-export function PvChart({ curves, point, steps, system, summaryId }: Props) {
+export function PvChart({ curves, points, system, summaryId }: Props) {
   const s = useStyles();
   const frame = frameOf(
-    [point, ...steps],
+    points,
     curves.map((c) => c.bounds),
   );
   const shown = inSystem(frame, system);
@@ -95,11 +95,11 @@ export function PvChart({ curves, point, steps, system, summaryId }: Props) {
         pressure, {kinds.pressure[system]}
       </text>
       {curves.map(({ name, bounds }, i) => {
-        const points = edgeOf(bounds, frame).map(put);
-        const label = points[Math.floor((points.length - 1) / 2)];
+        const edge = edgeOf(bounds, frame).map(put);
+        const label = edge[Math.floor((edge.length - 1) / 2)];
         return (
           <g key={name}>
-            <path className={s.edge} d={path(points) ?? ""} strokeDasharray={dashes[i]} />
+            <path className={s.edge} d={path(edge) ?? ""} strokeDasharray={dashes[i]} />
             {label && (
               <text className={s.letter} x={label[0] + 5} y={label[1] - 5 + i * 2}>
                 {letters[i]}
@@ -108,8 +108,9 @@ export function PvChart({ curves, point, steps, system, summaryId }: Props) {
           </g>
         );
       })}
-      {steps.map((step, i) => {
-        const [cx, cy] = put(step);
+      {points.map((point, i) => {
+        const [cx, cy] = put(point);
+        if (points.length === 1) return <Cross key={i} at={[cx, cy]} />;
         return (
           <g key={i}>
             <circle className={s.step} cx={cx} cy={cy} r={4} />
@@ -119,7 +120,6 @@ export function PvChart({ curves, point, steps, system, summaryId }: Props) {
           </g>
         );
       })}
-      <Cross at={put(point)} />
     </svg>
   );
 }

@@ -1,40 +1,39 @@
 import { Button } from "@fluentui/react-components";
-import { useId, useMemo } from "react";
-import { assess, rank, verdictOf, verdictText } from "../../core/grade";
-import type { Duty, Grade, Library } from "../../core/grade";
+import { useId } from "react";
+import { verdictText } from "../../core/duties";
+import type { NamedDuty, Ranked } from "../../core/duties";
+import type { Library } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import type { TabName } from "../app";
-import type { DutyState } from "../duty/DutyForm";
-import { bareNumber, quantityText } from "../duty/fields";
-import type { Spectrum } from "../duty/spectrum";
+import { figuresOf, isMoving } from "../duty/figures";
+import { bareNumber } from "../duty/quantity";
+import type { DutyState } from "../duty/state";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
-import { mostChosen } from "../shortlist/Shortlist";
+import { mostChosen } from "../shortlist/list";
 import { Clearance } from "./Clearance";
 import { PvChart, letters } from "./PvChart";
-import { boundsOf, pointOf, pvOf } from "./outline";
-import type { Bounds } from "./outline";
+import { boundsOf, hardest, pointsOf, pvOf } from "./outline";
 
 interface Props {
   state: DutyState;
+  duty: NamedDuty | undefined;
+  /** All grades judged for it. */
+  ranked: readonly Ranked[];
   library: Library;
   chosen: readonly string[];
   onTab(tab: TabName): void;
 }
 
 /** Where the duty stands inside the limits of the chosen grades; without a choice, of the first ones of the list. */
-export function Window({ state, library, chosen, onTab }: Props) {
+export function Window({ state, duty, ranked, library, chosen, onTab }: Props) {
   const s = useShared();
-  const { system, spectrum, read } = state;
-  const { duty } = read;
-  const grades = useMemo(() => {
-    if (!duty) return [];
-    if (chosen.length > 0) return chosen.flatMap((name) => library.grades.filter((g) => g.name === name));
-    return rank(duty, library)
-      .slice(0, mostChosen)
-      .map(({ grade }) => grade);
-  }, [duty, library, chosen]);
+  const { system } = state;
+  const shown =
+    chosen.length > 0
+      ? chosen.flatMap((name) => ranked.filter(({ grade }) => grade.name === name))
+      : ranked.slice(0, mostChosen);
   if (!duty)
     return (
       <section className={s.panel} aria-label="Window">
@@ -55,26 +54,24 @@ export function Window({ state, library, chosen, onTab }: Props) {
           : "The first of the shortlist; choose others there to compare."}
       </p>
       <h2 className={s.heading}>Pressure and speed</h2>
-      {duty.motion === "static" ? (
-        <AtRest duty={duty} grades={grades} system={system} />
-      ) : (
-        <Moving duty={duty} grades={grades} spectrum={spectrum} system={system} />
-      )}
+      {isMoving(duty) ? <Moving duty={duty} shown={shown} system={system} /> : <AtRest shown={shown} system={system} />}
       <h2 className={s.heading}>Clearance</h2>
-      <Clearance state={state} library={library} grades={grades} />
+      <Clearance state={state} library={library} grades={shown.map(({ grade }) => grade)} />
     </section>
   );
 }
 
-function AtRest({ duty, grades, system }: { duty: Duty; grades: readonly Grade[]; system: System }) {
+const verdict = (one: Ranked, system: System): string => verdictText(one.checks, system, one);
+
+function AtRest({ shown, system }: { shown: readonly Ranked[]; system: System }) {
   const s = useShared();
   return (
     <>
       <p className={s.text}>At rest only the static pressure counts: there is no speed to draw.</p>
       <ul className={s.list}>
-        {grades.map((grade) => (
-          <li key={grade.name}>
-            {grade.name}: {verdict(grade, duty, system)}
+        {shown.map((one) => (
+          <li key={one.grade.name}>
+            {one.grade.name}: {verdict(one, system)}
           </li>
         ))}
       </ul>
@@ -82,25 +79,19 @@ function AtRest({ duty, grades, system }: { duty: Duty; grades: readonly Grade[]
   );
 }
 
-const verdict = (grade: Grade, duty: Duty, system: System): string =>
-  verdictText(verdictOf(assess(grade, duty)), system);
-
-interface MovingProps {
-  duty: Duty;
-  grades: readonly Grade[];
-  spectrum: Spectrum;
-  system: System;
-}
-
-function Moving({ duty, grades, spectrum, system }: MovingProps) {
+function Moving({ duty, shown, system }: { duty: NamedDuty; shown: readonly Ranked[]; system: System }) {
   const s = useShared();
   const id = useId();
-  const curves = grades.map((grade) => ({ name: grade.name, bounds: boundsOf(grade, duty) }));
-  const point = pointOf(duty);
-  const steps = spectrum.steps.map((step) => pointOf(step.duty));
-  const said = (kind: "pressure" | "speed" | "pv", value: number) => quantityText(kind, value, system);
+  const corner = hardest(duty);
+  const points = pointsOf(corner);
+  const curves = shown.map(({ grade }) => ({ name: grade.name, bounds: boundsOf(grade.values, corner) }));
+  const { impactFactor } = corner;
+  const drawn = curves.map(({ name, bounds }) => ({
+    name,
+    bounds: { ...bounds, pressure: bounds.pressure === undefined ? undefined : bounds.pressure / impactFactor },
+  }));
   const number = (kind: "pressure" | "speed" | "pv", value: number | undefined) =>
-    value === undefined ? "no data" : bareNumber(kind, value, system);
+    value === undefined ? "no data" : value === 0 ? "none" : bareNumber(kind, value, system);
   const headings = [
     "what",
     ...(["pressure", "speed", "pv"] as const).map((kind) => `${kinds[kind].name}, ${kinds[kind][system]}`),
@@ -108,13 +99,17 @@ function Moving({ duty, grades, spectrum, system }: MovingProps) {
   ];
   return (
     <>
-      <PvChart curves={curves} point={point} steps={steps} system={system} summaryId={id} />
+      <PvChart curves={drawn} points={points} system={system} summaryId={id} />
       <p id={id} className={s.text}>
-        The duty (filled mark) runs at {said("pressure", point.pressure)} and {said("speed", point.speed)}, PV{" "}
-        {said("pv", pvOf(point))}.{" "}
-        {grades.map((grade, i) => `${letters[i]}, ${grade.name}: ${verdict(grade, duty, system)}.`).join(" ")}
-        {spectrum.pv !== undefined && ` ${meanText(spectrum.pv, curves, system)}`}
-        {point.speed === 0 && " A speed of 0 lies at the left edge of the chart."}
+        {standsAt(duty, points.length, system)}{" "}
+        {shown.map((one, i) => `${letters[i]}, ${one.grade.name}: ${verdict(one, system)}.`).join(" ")}
+      </p>
+      <p className={s.quiet}>
+        Pressure in motion, speed and PV are drawn; the verdict looks at every criterion.
+        {impactFactor > 1 && ` The limits of pressure are drawn divided by the impact factor of ${impactFactor}.`}
+        {duty.bands.length > 0 && " Of each band the end with the greatest PV is drawn."}
+        {points.some(({ speed }) => speed === 0) &&
+          " A speed of 0 lies at the left edge; there the static limit counts."}
       </p>
       <details>
         <summary className={s.summary}>Numbers behind the chart</summary>
@@ -130,20 +125,16 @@ function Moving({ duty, grades, spectrum, system }: MovingProps) {
               </tr>
             </thead>
             <tbody>
-              <tr>
-                <th scope="row">duty</th>
-                <td>{number("pressure", point.pressure)}</td>
-                <td>{number("speed", point.speed)}</td>
-                <td>{number("pv", pvOf(point))}</td>
-                <td />
-              </tr>
-              {spectrum.steps.map((step, i) => (
+              {points.map((point, i) => (
                 <tr key={i}>
-                  <th scope="row">step {i + 1}</th>
-                  <td>{number("pressure", steps[i]!.pressure)}</td>
-                  <td>{number("speed", steps[i]!.speed)}</td>
-                  <td>{number("pv", pvOf(steps[i]!))}</td>
-                  <td>{grades.map((grade, g) => `${letters[g]}: ${verdict(grade, step.duty, system)}`).join("; ")}</td>
+                  <th scope="row">{points.length === 1 ? "duty" : `step ${i + 1}`}</th>
+                  <td>
+                    {bareNumber("pressure", point.pressure, system)}
+                    {impactFactor > 1 && ` × ${impactFactor}`}
+                  </td>
+                  <td>{bareNumber("speed", point.speed, system)}</td>
+                  <td>{bareNumber("pv", pvOf(point), system)}</td>
+                  <td />
                 </tr>
               ))}
               {curves.map(({ name, bounds }, i) => (
@@ -154,7 +145,7 @@ function Moving({ duty, grades, spectrum, system }: MovingProps) {
                   <td>{number("pressure", bounds.pressure)}</td>
                   <td>{number("speed", bounds.speed)}</td>
                   <td>{number("pv", bounds.pv)}</td>
-                  <td>{verdict(grades[i]!, duty, system)}</td>
+                  <td>{verdict(shown[i]!, system)}</td>
                 </tr>
               ))}
             </tbody>
@@ -165,10 +156,10 @@ function Moving({ duty, grades, spectrum, system }: MovingProps) {
   );
 }
 
-function meanText(pv: number, curves: readonly { bounds: Bounds }[], system: System): string {
-  const against = curves.map(({ bounds }, i) => {
-    if (bounds.pv === undefined) return `${letters[i]} no data`;
-    return `${letters[i]} ${pv <= bounds.pv ? "holds it" : "does not"}`;
-  });
-  return `The steps (open marks) have a mean PV of ${quantityText("pv", pv, system)}: ${against.join(", ")}.`;
+/** Where the marks stand, in a sentence. */
+function standsAt(duty: NamedDuty, steps: number, system: System): string {
+  const { pressure, speed, pv } = figuresOf(duty, system);
+  return steps === 1
+    ? `The duty (filled mark) runs at ${pressure} and ${speed}, PV ${pv}.`
+    : `The ${steps} steps (numbered marks) reach ${pressure} and ${speed}, PV ${pv}.`;
 }

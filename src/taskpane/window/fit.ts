@@ -6,7 +6,7 @@ import type { Library } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { fromWorking, readQuantity } from "../../core/units";
-import { keepUnit } from "../duty/fields";
+import { keepUnit } from "../duty/quantity";
 
 /** The fields of a fit beside the duty's bore and temperatures; texts as typed. */
 export interface FitTexts {

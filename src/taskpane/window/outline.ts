@@ -1,5 +1,7 @@
-import { assess } from "../../core/grade";
-import type { Check, Duty, Grade } from "../../core/grade";
+import { boreSpan } from "../../core/duties";
+import type { Duty, NamedDuty } from "../../core/duties";
+import { pressureLimit, pvLimit, speedLimit } from "../../core/grade";
+import type { Limit, Values } from "../../core/grade";
 import { pressureSpeed } from "../../core/pv/pv";
 
 /** A point of the chart, in working units. */
@@ -8,30 +10,38 @@ export interface Point {
   readonly pressure: number;
 }
 
-/** The limits of a grade in this duty; `undefined` is no data. */
+/** The limits of a grade in this duty; `undefined` is no data, 0 that nothing is borne. */
 export interface Bounds {
-  readonly pressure?: number;
-  readonly speed?: number;
-  readonly pv?: number;
+  readonly pressure?: number | undefined;
+  readonly speed?: number | undefined;
+  readonly pv?: number | undefined;
 }
 
-/** Limits as the checks of the duty have them: at its temperature and with its design factor. */
-export function boundsOf(grade: Grade, duty: Duty): Bounds {
-  const checks = assess(grade, duty);
+/** The corner of the duty's bands with the greatest PV; of equals the one with the greatest pressure. */
+export const hardest = ({ corners }: NamedDuty): Duty =>
+  corners.reduce((a, b) => (b.pv > a.pv || (b.pv === a.pv && pressureOf(b) > pressureOf(a)) ? b : a));
+const pressureOf = ({ steps }: Duty): number => Math.max(...steps.map(({ bore }) => bore!.pressure));
+
+/** Limits as the criteria have them: in these surroundings, at the bore's temperature, with the design factor. */
+export function boundsOf(values: Values, duty: Duty): Bounds {
+  const { designFactor, temperature, steps } = duty;
+  const moving = steps.flatMap(({ motion }) => (motion === "static" ? [] : [motion]));
+  const bore = values.pressureCurve ? boreSpan(values, duty) : temperature;
   return {
-    pressure: limit(checks, "running pressure"),
-    speed: limit(checks, "speed"),
-    pv: limit(checks, "PV"),
+    pressure:
+      typeof bore === "string" ? undefined : bound(pressureLimit(values, "runningPressure", bore), designFactor),
+    speed: moving[0] && bound(speedLimit(values, moving[0])),
+    pv: bound(pvLimit(values, temperature), designFactor),
   };
 }
-const limit = (checks: readonly Check[], criterion: string): number | undefined =>
-  checks.find((check) => check.criterion === criterion)?.limit;
 
-/** Where the duty stands: its pressure with the impact factor. */
-export const pointOf = (duty: Duty): Point => ({
-  speed: duty.speed,
-  pressure: duty.pressure * (duty.impactFactor ?? 1),
-});
+function bound(limit: Limit, factor = 1): number | undefined {
+  if (limit.state === "known") return limit.value / factor;
+  return limit.state === "missing" ? undefined : 0;
+}
+
+/** Where each step stands: its pressure without the impact factor, which plays no part in PV. */
+export const pointsOf = ({ steps }: Duty): Point[] => steps.map(({ bore }) => bore!);
 
 export const pvOf = ({ pressure, speed }: Point): number => pressureSpeed({ pressure, speed });
 
@@ -68,7 +78,7 @@ const room = 1.8;
 const least = 10;
 
 function around(values: readonly number[]): [number, number] {
-  const known = values.filter((value) => value > 0);
+  const known = values.filter((value) => value > 0 && Number.isFinite(value));
   if (known.length === 0) return [0.1, 10];
   const low = Math.min(...known) / room;
   const high = Math.max(...known) * room;
@@ -78,9 +88,10 @@ function around(values: readonly number[]): [number, number] {
 
 /**
  * The edge of what a grade bears, from the left of the frame to its foot: pressure limit, PV line, speed limit. A limit
- * without data leaves that side open, so the edge ends at the frame.
+ * without data leaves that side open, so the edge ends at the frame; where nothing is borne there is no edge.
  */
 export function edgeOf({ pressure, speed, pv }: Bounds, frame: Frame): Point[] {
+  if (pressure === 0 || speed === 0 || pv === 0) return [];
   const [v0, v1] = frame.speed;
   const [p0, p1] = frame.pressure;
   const right = Math.min(speed ?? Infinity, v1);
