@@ -47,7 +47,7 @@ const dutyNumber = async (duty: string, heading: string): Promise<number> =>
   Number((await sheet.cell("Duties", await dutyCell(duty, heading))).value);
 
 test("every duty of the data has a verdict, and no cell of it is an error that the data do not explain", async () => {
-  for (const { name } of duties) expect(await dutyText(name, "Verdict")).toMatch(/^(fits|fails|no data), /);
+  for (const { duty } of duties) expect(await dutyText(duty, "Verdict")).toMatch(/^(fits|care|fails|no data), /);
 });
 
 test("pressure, speed and PV of a turning bush follow from its row", async () => {

@@ -2,7 +2,7 @@ import { criteria } from "../../../src/core/duties";
 import type { Duty, FieldValues } from "../../../src/core/duties";
 import { standardLibrary } from "../../../src/core/grade";
 import type { Values } from "../../../src/core/grade";
-import { evaluate, splitLine } from "../../../src/core/teach/working";
+import { evaluate, readLine } from "../../../src/core/teach/working";
 import { between, checksOf, curve, described, full, on, resting, stated } from "./support";
 
 /** The lines that a criterion shows, worked through as they stand, against what it finds: a record cannot show another sum. */
@@ -72,9 +72,9 @@ function worked(
 ) {
   const scope = new Map(Object.entries(known).map(([symbol, { value }]) => [symbol, value.value]));
   for (const line of lines) {
-    const { symbol, expression } = splitLine(line);
+    const { symbol, tree } = readLine(line);
     expect(scope.has(symbol)).toBe(false);
-    scope.set(symbol, evaluate(expression, scope));
+    scope.set(symbol, evaluate(tree, (name) => scope.get(name)));
   }
   return { V: scope.get("V"), Z: scope.get("Z"), u: scope.get("u") };
 }

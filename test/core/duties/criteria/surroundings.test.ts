@@ -57,7 +57,7 @@ const rated: readonly (readonly [string, FieldValues, keyof Values, Record<Ratin
   ["damping", { damping: "yes" }, "damping", { good: "fits", fair: "care", poor: "fails" }],
   ["vacuum", { vacuum: "yes" }, "vacuum", { good: "care", fair: "care", poor: "fails" }, ": PV limits rely on air"],
 ];
-test.each(rated)("%s of %o: by the rating %s", (id, fields, property, words, because = "") => {
+test.each<(typeof rated)[number]>(rated)("%s of %o: by the rating %s", (id, fields, property, words, because = "") => {
   for (const [rating, word] of Object.entries(words)) {
     const values = { ...full, [property]: rating };
     expect(finding(id, values, on(fields))).toMatchObject({ word, property });
