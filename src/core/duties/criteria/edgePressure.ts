@@ -52,5 +52,5 @@ export const edgePressure = criterion(
     ],
     asks: ({ given, part }) => part !== "washer" && (given.slope !== undefined || given.span !== undefined),
   },
-  (values, duty) => worse(pressureOf(values, duty), ratingOf(values)),
+  (values, duty) => worse(ratingOf(values), pressureOf(values, duty)),
 );

@@ -58,6 +58,8 @@ const asked: Readonly<Record<string, { readonly by: readonly Judged[]; readonly 
     by: [stated(between(19.9, 23)), on(between(-40, 0)), on(between(19), resting)],
     not: [stated(between(20)), on(between(20, 40)), on(between(23))],
   },
+  peakPressure: { by: [on({ boreZone }), on({ shaftZone }, resting)], not: [on({}), on({ wall: 1.5 })] },
+  tilt: { by: [on({ slope: 0.1 }), on({ span: 300 }), on({ slope: 0 })], not: [on({}), on({}, resting)] },
   edgePressure: { by: [on({ slope: 0.1 }), on({ span: 300 }), on({ slope: 0 })], not: [on({}), on({}, resting)] },
   wearLife: {
     by: [on({ hours: 100, allowance: 0.2 }), on({ hours: 100 }), on({ allowance: 0.2 })],
@@ -130,6 +132,9 @@ const pressed: FieldValues = {
 const bases: readonly FieldValues[] = [
   pressed,
   { ...pressed, wall: undefined, outside: 23 },
+  { ...pressed, slope: 0.01, span: 200, spanDiameter: 20 },
+  { ...pressed, housingPath: 0.5, endLength: 40, friction: 0.2 },
+  { ...pressed, wall: undefined, outside: 23, housingPath: 0.5 },
   ...[turning, swinging, on({}).values, resting, washer, flanged].map((base) => ({ ...base, ...rich })),
   { ...flanged, ...rich, axialLoad: 100 },
   { ...turning, ...rich, part: "flanged", flangeOutside: 30, axialLoad: 100 },
@@ -145,11 +150,11 @@ const others: FieldValues = {
   ...{ temperatureFactor: 2, counterfaceFactor: 2, finishFactor: 2, motion: "static", wall: 2, outside: 24 },
   ...{ boreZone: zone("D10"), shaftZone: zone("h6"), outsideZone: zone("+0.02/+0.04"), housingZone: zone("P7") },
   ...{ housing: "carbon steel", housingOutside: 60, zoneHolds: "free", heldAtEnds: "yes", assemblyMoisture: "dry" },
-  ...{ keptGrip: 0.3, leastClearance: 5 },
+  ...{ keptGrip: 0.3, leastClearance: 5, spanDiameter: 8, housingPath: 0.01, endLength: 5, friction: 0.9 },
 };
 const values: Values = {
   ...{ ...full, dirt: "fair", pressureCurve: curve("23: 60; 90: 15", "pressure") },
-  ...{ expansion: 9e-5, compressiveModulus: 2500, poisson: 0.4 },
+  ...{ expansion: 9e-5, compressiveModulus: 2500, poisson: 0.4, conductivity: 0.25, frictionHigh: 0.3 },
 };
 
 /** Findings as they tell; nothing where the fields do not go together. */
