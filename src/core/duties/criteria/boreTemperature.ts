@@ -47,8 +47,8 @@ export const boreTemperature = criterion(
           known: {
             ...known,
             μ: figure(friction!, "ratio", "Coefficient of friction"),
-            d: figure(bore!, "length", "Bore"),
-            L: figure(length!, "length", "Length"),
+            d: figure(bore!, "length", "Bore of the bush"),
+            L: figure(length!, "length", "Length of the bush"),
             G: figure(heat / (paths.value - surroundings), "conductance", "Conductance of the ways out for the heat"),
           },
         };

@@ -18,7 +18,10 @@ export const lengthOverBore = criterion(
     asks: ({ given }) => given.length !== undefined && given.bore !== undefined,
     working: (_, { given }) => ({
       lines: ["V = L / d"],
-      known: { L: figure(given.length!, "length", "Length"), d: figure(given.bore!, "length", "Bore") },
+      known: {
+        L: figure(given.length!, "length", "Length of the bush"),
+        d: figure(given.bore!, "length", "Bore of the bush"),
+      },
     }),
   },
   (_, duty) => {
