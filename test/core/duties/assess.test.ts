@@ -122,7 +122,7 @@ test("an empty grade has no data for anything, and nothing fits", () => {
   const words = checksOf({}, asking).map(({ criterion, word }) => [criterion.id, word]);
   // length over bore asks nothing of the grade
   expect(words.filter(([, word]) => word !== "no data")).toEqual([["lengthOverBore", "fits"]]);
-  expect(words).toHaveLength(17);
+  expect(words).toHaveLength(18);
 });
 
 test("design factor divides pressure and PV limits, impact factor multiplies the load but not the PV", () => {

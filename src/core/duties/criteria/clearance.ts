@@ -44,7 +44,8 @@ export const clearance = criterion(
     const { name, clearance: least } = leastBy(states.forClearance, (state) => state.clearance.least);
     const limit = duty.given.leastClearance ?? 0;
     const found = { figures: states.figures, value: least.least, limit } as const;
-    if (least.least > 0 && least.least >= limit - rounding) return { word: "fits", ...found, notes: () => [`least when ${name}`] };
+    if (least.least > 0 && least.least >= limit - rounding)
+      return { word: "fits", ...found, notes: () => [`least when ${name}`] };
     const say = (system: Parameters<typeof measure>[2]) => {
       const told = measure("length", least.least, system, 3);
       return least.least <= 0

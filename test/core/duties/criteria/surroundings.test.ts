@@ -58,7 +58,7 @@ const rated: readonly (readonly [string, FieldValues, keyof Values, Record<Ratin
   ["vacuum", { vacuum: "yes" }, "vacuum", { good: "care", fair: "care", poor: "fails" }, ": PV limits rely on air"],
 ];
 test.each<(typeof rated)[number]>(rated)("%s of %o: by the rating %s", (id, fields, property, words, because = "") => {
-  for (const [rating, word] of Object.entries(words)) {
+  for (const [rating, word] of Object.entries(words) as [Rating, string][]) {
     const values = { ...full, [property]: rating };
     expect(finding(id, values, on(fields))).toMatchObject({ word, property });
     if (word !== "fits") expect(said(id, values, on(fields))).toBe(`${word}, ${id} ${rating}${because}`);
