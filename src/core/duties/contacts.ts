@@ -31,10 +31,10 @@ export function layersOf(values: Values, duty: Duty): Layers | Missing {
     // at 0.5 the model of a layer that can only be squeezed has no stiffness to give
     poisson: Math.min(values.poisson!, 0.499),
   });
-  const { forClearance } = states;
+  const all = [...states.forClearance, ...states.forGrip];
   return {
-    least: layer(Math.min(...forClearance.map(({ clearance }) => clearance.least))),
-    greatest: layer(Math.max(...forClearance.map(({ clearance }) => clearance.greatest))),
+    least: layer(Math.min(...all.map(({ clearance }) => clearance.least))),
+    greatest: layer(Math.max(...all.map(({ clearance }) => clearance.greatest))),
     figures: states.figures,
   };
 }

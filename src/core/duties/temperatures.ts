@@ -12,14 +12,17 @@ export function impliedRise({ pvLimit, highestTemperature }: Values, { isMoving,
   return boreAt(pv, pvLimit, highestTemperature, 0);
 }
 
-/** The same, or what the duty's own ways out for the heat give where that is more: of two ends the greater that the grade bears. */
+/**
+ * The same, or what the duty's own ways out for the heat give where that is more: of two ends the greater, as far as the
+ * grade bears it. Beyond that the bore temperature itself is judged; a heavier duty never has a cooler bore.
+ */
 export function boreRise(values: Values, duty: Duty): number | PropertyKey {
   const implied = impliedRise(values, duty);
   if (typeof implied !== "number") return implied;
   const paths = pathRises(values, duty);
   if (!isRises(paths)) return implied;
-  const isBorne = duty.temperature.high + paths.greatest <= values.highestTemperature!;
-  return Math.max(implied, isBorne ? paths.greatest : paths.least);
+  const room = values.highestTemperature! - duty.temperature.high;
+  return Math.max(implied, paths.least, Math.min(paths.greatest, room));
 }
 
 /** The temperatures that the bore takes on, from the cold surroundings at rest to the warm ones in motion. */

@@ -7,9 +7,8 @@ import { noDatum } from "../errors";
 import { formula } from "../formula";
 import { findGrade } from "../grade/find";
 import { gradeArg, lacks } from "../grade/grade";
-import type { Grade, Library } from "../grade/library";
+import type { Library } from "../grade/library";
 import { gradesArg } from "../grade/table";
-import type { System } from "../kinds";
 import { dutyArgs } from "./dutyArgs";
 
 interface Asked extends Stated {
@@ -17,24 +16,14 @@ interface Asked extends Stated {
   readonly grades?: Library | undefined;
 }
 
-/** The lines of the criterion that governs; throws where there is no use. */
+/** The lines of the criterion that governs. */
 function workingOf({ grade, grades, ...stated }: Asked): Working {
-  const found = findGrade(grade, grades);
+  const { values } = findGrade(grade, grades);
   const duty = statedDuty(stated);
-  const checks = assess(found.values, duty);
-  useOf(found, checks, "metric");
+  const checks = assess(values, duty);
   const { governing, next } = verdictOf(checks);
   const of: Check = governing.use === undefined ? (next ?? governing) : governing;
-  return of.criterion.working?.(found.values, duty) ?? { lines: [], known: {} };
-}
-
-/** The governing use; throws where a datum is missing or the temperature is beyond the grade's. */
-function useOf(grade: Grade, checks: readonly Check[], system: System): number {
-  const { governing, use } = verdictOf(checks);
-  if (use !== undefined) return use;
-  if (governing.word === "fails" && governing.use === undefined)
-    throw noDatum("temperature", reasonOf(governing, system));
-  throw lacks(grade, missingText(checks.find(({ word }) => word === "no data")!));
+  return of.criterion.working?.(values, duty) ?? { lines: [], known: {} };
 }
 
 export const limitUse = formula(
@@ -58,6 +47,12 @@ export const limitUse = formula(
   },
   ({ grade, grades, pressure, speed, temperature, motion }, system = "metric") => {
     const found = findGrade(grade, grades);
-    return useOf(found, assess(found.values, statedDuty({ pressure, speed, temperature, motion })), system);
+    const checks = assess(found.values, statedDuty({ pressure, speed, temperature, motion }));
+    const { governing, use } = verdictOf(checks);
+    if (use !== undefined) return use;
+    const missing = checks.find(({ word }) => word === "no data");
+    if (governing.word === "fails" && governing.use === undefined)
+      throw noDatum("temperature", reasonOf(governing, system));
+    throw lacks(found, missingText(missing!));
   },
 );

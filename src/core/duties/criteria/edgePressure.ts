@@ -3,7 +3,7 @@ import { confinedStiffness, edgeStiffness } from "../../contact/layer";
 import type { Values } from "../../grade/properties";
 import { percentText } from "../../measure";
 import { isMissing, layersOf, slopeOf } from "../contacts";
-import { criterion, holds, lacking, unstated, worse } from "../criterion";
+import { criterion, holds, lacking, together, unstated } from "../criterion";
 import type { Finding } from "../criterion";
 import type { Duty } from "../duty";
 
@@ -52,5 +52,5 @@ export const edgePressure = criterion(
     ],
     asks: ({ given, part }) => part !== "washer" && (given.slope !== undefined || given.span !== undefined),
   },
-  (values, duty) => worse(ratingOf(values), pressureOf(values, duty)),
+  (values, duty) => together([ratingOf(values), pressureOf(values, duty)]),
 );

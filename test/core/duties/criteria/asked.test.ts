@@ -59,8 +59,8 @@ const asked: Readonly<Record<string, { readonly by: readonly Judged[]; readonly 
     not: [stated(between(20)), on(between(20, 40)), on(between(23))],
   },
   peakPressure: { by: [on({ boreZone }), on({ shaftZone }, resting)], not: [on({}), on({ wall: 1.5 })] },
-  tilt: { by: [on({ slope: 0.1 }), on({ span: 300 }), on({ slope: 0 })], not: [on({}), on({}, resting)] },
   edgePressure: { by: [on({ slope: 0.1 }), on({ span: 300 }), on({ slope: 0 })], not: [on({}), on({}, resting)] },
+  tilt: { by: [on({ slope: 0.1 }), on({ span: 300 }, resting)], not: [on({}), on({ spanDiameter: 20 })] },
   wearLife: {
     by: [on({ hours: 100, allowance: 0.2 }), on({ hours: 100 }), on({ allowance: 0.2 })],
     not: [on({}), stated(), on({ hours: 100, allowance: 0.2 }, resting)],
@@ -131,10 +131,10 @@ const pressed: FieldValues = {
 };
 const bases: readonly FieldValues[] = [
   pressed,
+  { ...pressed, slope: 0.02, span: 300, spanDiameter: 20 },
+  { ...turning, ...rich, wall: 1.5, housingPath: 0.05, endLength: 20, friction: 0.2 },
+  { ...turning, ...rich, outside: 23, housingPath: 0.05 },
   { ...pressed, wall: undefined, outside: 23 },
-  { ...pressed, slope: 0.01, span: 200, spanDiameter: 20 },
-  { ...pressed, housingPath: 0.5, endLength: 40, friction: 0.2 },
-  { ...pressed, wall: undefined, outside: 23, housingPath: 0.5 },
   ...[turning, swinging, on({}).values, resting, washer, flanged].map((base) => ({ ...base, ...rich })),
   { ...flanged, ...rich, axialLoad: 100 },
   { ...turning, ...rich, part: "flanged", flangeOutside: 30, axialLoad: 100 },
@@ -150,11 +150,11 @@ const others: FieldValues = {
   ...{ temperatureFactor: 2, counterfaceFactor: 2, finishFactor: 2, motion: "static", wall: 2, outside: 24 },
   ...{ boreZone: zone("D10"), shaftZone: zone("h6"), outsideZone: zone("+0.02/+0.04"), housingZone: zone("P7") },
   ...{ housing: "carbon steel", housingOutside: 60, zoneHolds: "free", heldAtEnds: "yes", assemblyMoisture: "dry" },
-  ...{ keptGrip: 0.3, leastClearance: 5, spanDiameter: 8, housingPath: 0.01, endLength: 5, friction: 0.9 },
+  ...{ keptGrip: 0.3, leastClearance: 5, spanDiameter: 12, housingPath: 0.5, endLength: 60, friction: 0.3 },
 };
 const values: Values = {
   ...{ ...full, dirt: "fair", pressureCurve: curve("23: 60; 90: 15", "pressure") },
-  ...{ expansion: 9e-5, compressiveModulus: 2500, poisson: 0.4, conductivity: 0.25, frictionHigh: 0.3 },
+  ...{ expansion: 9e-5, compressiveModulus: 2500, poisson: 0.4, conductivity: 0.25, frictionHigh: 0.25 },
 };
 
 /** Findings as they tell; nothing where the fields do not go together. */

@@ -50,15 +50,15 @@ describe("media: resistant passes, limited is care, attacked fails, unknown is n
 });
 
 /** Each rating of the grade with what it comes to. */
-const rated: readonly [string, FieldValues, keyof Values, Record<Rating, string>, string?][] = [
+const rated: readonly (readonly [string, FieldValues, keyof Values, Record<Rating, string>, string?])[] = [
   ["dirt", { dirt: "heavy" }, "dirt", { good: "fits", fair: "care", poor: "fails" }],
   ["dirt", { dirt: "some" }, "dirt", { good: "fits", fair: "fits", poor: "care" }],
   ["shock", { impactFactor: 1.5 }, "shock", { good: "fits", fair: "care", poor: "fails" }],
   ["damping", { damping: "yes" }, "damping", { good: "fits", fair: "care", poor: "fails" }],
   ["vacuum", { vacuum: "yes" }, "vacuum", { good: "care", fair: "care", poor: "fails" }, ": PV limits rely on air"],
 ];
-test.each(rated)("%s of %o: by the rating %s", (id, fields, property, words, because = "") => {
-  for (const [rating, word] of Object.entries(words)) {
+test.each<(typeof rated)[number]>(rated)("%s of %o: by the rating %s", (id, fields, property, words, because = "") => {
+  for (const [rating, word] of Object.entries(words) as [Rating, string][]) {
     const values = { ...full, [property]: rating };
     expect(finding(id, values, on(fields))).toMatchObject({ word, property });
     if (word !== "fits") expect(said(id, values, on(fields))).toBe(`${word}, ${id} ${rating}${because}`);
