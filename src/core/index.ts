@@ -10,6 +10,7 @@ import { pressureSpeed } from "./pv/pv";
 import { dutyChecks } from "./duties/dutyChecks";
 import { dutyRank } from "./duties/dutyRank";
 import { dutyTable } from "./duties/duties";
+import { flangedBush } from "./load/flangedBush";
 import { shaftSlope } from "./contact/shaftSlope";
 import { peakPressure } from "./contact/peakPressure";
 import { edgePressure } from "./contact/edgePressure";
@@ -27,6 +28,10 @@ import { freeTilt } from "./fit/freeTilt";
 import { limitsOfSize } from "./fit/limits";
 import { pressFit } from "./fit/pressFit";
 import { runClearance } from "./fit/runClearance";
+import { gripLeft } from "./fit/gripLeft";
+import { pushOut } from "./fit/pushOut";
+import { spinTorque } from "./fit/spinTorque";
+import { pressIn } from "./fit/pressIn";
 import { gradeProperty } from "./grade/grade";
 import { gradeTable } from "./grade/grades";
 import { gradeSource } from "./grade/source";
@@ -66,6 +71,7 @@ const formulas: readonly Formula[] = [
   washerSpeed,
   pressureSpeed,
   dutyPv,
+  flangedBush,
   shaftSlope,
   peakPressure,
   edgePressure,
@@ -104,6 +110,10 @@ const formulas: readonly Formula[] = [
   pressFit,
   clearance,
   runClearance,
+  gripLeft,
+  pushOut,
+  spinTorque,
+  pressIn,
   fitTable,
   fitOf,
   freeTilt,
@@ -135,6 +145,7 @@ export {
   washerSpeed,
   pressureSpeed,
   dutyPv,
+  flangedBush,
   shaftSlope,
   peakPressure,
   edgePressure,
@@ -169,6 +180,10 @@ export {
   pressFit,
   clearance,
   runClearance,
+  gripLeft,
+  pushOut,
+  spinTorque,
+  pressIn,
   fitTable,
   fitOf,
   freeTilt,

@@ -7,6 +7,10 @@ import {
   pressFit as PRESSFIT_,
   clearance as CLEARANCE_,
   runClearance as RUNCLEARANCE_,
+  gripLeft as GRIPLEFT_,
+  pushOut as PUSHOUT_,
+  spinTorque as SPINTORQUE_,
+  pressIn as PRESSIN_,
   fitTable as FITTABLE_,
   fitOf as FITOF_,
   freeTilt as FREETILT_,
@@ -64,12 +68,12 @@ export function CLOSEIN(
 }
 
 /**
- * Press fit of a bush: fit pressure, hoop stress at the bore (negative is compression) and change of the bore (negative is close-in), before stress relaxation. Answers fit pressure, hoop stress at the bore, bore change
+ * Press fit of a bush: fit pressure, hoop stress at the bore (negative is compression) and change of the bore (negative is close-in), fresh, before stress relaxation, and elastic: high where the stress nears the compressive strength. Answers fit pressure, hoop stress at the bore, bore change
  * @customfunction PRESSFIT
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param outside Outside diameter of the bush; mm (in), above 0 mm
  * @param housing Outside diameter of the housing; a very large one (1E9) for an unbounded housing; mm (in), above 0 mm
- * @param interference Diametral interference; mm (in), 0 mm or more
+ * @param interference Diametral interference; at most a tenth of outside; mm (in), 0 mm or more
  * @param bushmodulus Compressive modulus of the bush; MPa (psi), above 0 MPa
  * @param bushpoisson Poisson's ratio of the bush; from 0 to 0.5
  * @param housingmodulus Modulus of the housing; MPa (psi), above 0 MPa
@@ -166,6 +170,92 @@ export function RUNCLEARANCE(
     reference,
     units,
   ]);
+}
+
+/**
+ * Interference that is left of a press fit after a hot hold, in a stiff housing, which is the safe side; zero or less is a loose bush. Lengths in one unit; check the coldest state after the hottest. Answers mm (in)
+ * @customfunction GRIPLEFT
+ * @param interference Diametral interference when pressed in; mm (in), 0 mm or more
+ * @param outside Outside diameter of the bush; mm (in), above 0 mm
+ * @param kept Share of the modulus left after the whole time hot; measured, since extrapolation near a glass transition keeps too much; from 0 to 1
+ * @param mismatchhot Free strain of the bush less that of the housing since pressing, when hottest; by heat and moisture, 0.4 % is 0.004; from -0.2 to 0.2
+ * @param mismatchnow The same in the state that is asked for; below 0 where the bush has shrunk or dried; from -0.2 to 0.2
+ * @returns mm (in)
+ */
+export function GRIPLEFT(
+  interference: any[][],
+  outside: any[][],
+  kept: any[][],
+  mismatchhot: any[][],
+  mismatchnow: any[][],
+): any[][] {
+  return answer(GRIPLEFT_, [interference, outside, kept, mismatchhot, mismatchnow]);
+}
+
+/**
+ * Force that pushes a bush out of its housing; take the lowest friction, and the pressure left after the hottest hold, where the grip has to hold. Answers N (lbf)
+ * @customfunction PUSHOUT
+ * @param pressure Fit pressure; the one that is left in the state that is asked for; MPa (psi), 0 MPa or more
+ * @param outside Outside diameter of the bush; mm (in), above 0 mm
+ * @param length Length of the bush in the housing; mm (in), above 0 mm
+ * @param friction Coefficient of friction between bush and housing; 0 or more
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns N (lbf)
+ */
+export function PUSHOUT(
+  pressure: any[][],
+  outside: any[][],
+  length: any[][],
+  friction: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(PUSHOUT_, [pressure, outside, length, friction, units]);
+}
+
+/**
+ * Torque that spins a bush in its housing, to be above the friction torque in its bore; take the lowest friction, and the pressure left after the hottest hold. Answers N·m (lbf·in)
+ * @customfunction SPINTORQUE
+ * @param pressure Fit pressure; the one that is left in the state that is asked for; MPa (psi), 0 MPa or more
+ * @param outside Outside diameter of the bush; mm (in), above 0 mm
+ * @param length Length of the bush in the housing; mm (in), above 0 mm
+ * @param friction Coefficient of friction between bush and housing; 0 or more
+ * @param [load] Radial load, which helps to hold the bush; N (lbf), 0 N or more, default 0 N
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns N·m (lbf·in)
+ */
+export function SPINTORQUE(
+  pressure: any[][],
+  outside: any[][],
+  length: any[][],
+  friction: any[][],
+  load?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(SPINTORQUE_, [pressure, outside, length, friction, load, units]);
+}
+
+/**
+ * Force that presses a bush into its housing at full depth, the fresh joint's friction and the squeezing on its chamfer; take the highest friction to choose a press by. Answers N (lbf)
+ * @customfunction PRESSIN
+ * @param pressure Fit pressure when fresh, from PRESSFIT; MPa (psi), 0 MPa or more
+ * @param outside Outside diameter of the bush; mm (in), above 0 mm
+ * @param length Length of the bush in the housing; mm (in), above 0 mm
+ * @param interference Diametral interference; mm (in), 0 mm or more
+ * @param friction Coefficient of friction between bush and housing; 0 or more
+ * @param [chamfer] Angle of the lead-in chamfer to the axis; °, above 0° and below 90°, default 30 °
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns N (lbf)
+ */
+export function PRESSIN(
+  pressure: any[][],
+  outside: any[][],
+  length: any[][],
+  interference: any[][],
+  friction: any[][],
+  chamfer?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(PRESSIN_, [pressure, outside, length, interference, friction, chamfer, units]);
 }
 
 /**

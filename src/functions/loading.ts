@@ -9,6 +9,7 @@ import {
   washerSpeed as WASHERSPEED_,
   pressureSpeed as PVVALUE_,
   dutyPv as DUTYPV_,
+  flangedBush as FLANGEDBUSH_,
   shaftSlope as SHAFTSLOPE_,
   peakPressure as PEAKPRESSURE_,
   edgePressure as EDGEPRESSURE_,
@@ -123,6 +124,34 @@ export function DUTYPV(
   units?: any[][],
 ): any[][] {
   return answer(DUTYPV_, [pressures, speeds, times, timeconstant, units]);
+}
+
+/**
+ * Flanged bush under radial and axial load, turning shaft: pressure and PV of sleeve and flange, the PV to compare with the limit, which puts all heat on the sleeve and so is safe, friction torque (new flange, the greater) and heat. Answers sleeve pressure, face pressure, sleeve PV, face PV, PV to compare, torque, heat
+ * @customfunction FLANGEDBUSH
+ * @param radial Radial load on the sleeve; N (lbf), 0 N or more
+ * @param axial Axial load on the flange; N (lbf), 0 N or more
+ * @param bore Bore of the bush; mm (in), above 0 mm
+ * @param length Length of the bearing surface of the sleeve; mm (in), above 0 mm
+ * @param inner Inner diameter of the flange's bearing face; bore and corner chamfer; mm (in), above 0 mm
+ * @param outer Outer diameter of the flange's bearing face; mm (in), above 0 mm
+ * @param rpm Speed of the shaft; 1/min, 0 1/min or more
+ * @param friction Coefficient of friction of both surfaces; 0 or more
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns Sleeve pressure, face pressure, sleeve PV, face PV, PV to compare, torque, heat
+ */
+export function FLANGEDBUSH(
+  radial: any[][],
+  axial: any[][],
+  bore: any[][],
+  length: any[][],
+  inner: any[][],
+  outer: any[][],
+  rpm: any[][],
+  friction: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(FLANGEDBUSH_, [radial, axial, bore, length, inner, outer, rpm, friction, units]);
 }
 
 /**

@@ -16,6 +16,7 @@ const domains: Readonly<Record<string, string>> = {
   WASHERSPEED: "inner >= 0; outer > 0; rpm >= 0",
   PVVALUE: "pressure >= 0; speed >= 0",
   DUTYPV: "pressures >= 0; speeds >= 0; times >= 0; timeconstant > 0",
+  FLANGEDBUSH: "radial >= 0; axial >= 0; bore > 0; length > 0; inner > 0; outer > 0; rpm >= 0; friction >= 0",
   SHAFTSLOPE: "load >= 0; span > 0; diameter > 0; modulus > 0; position > 0; inner >= 0 = 0",
   PEAKPRESSURE: "load >= 0; bore > 0; length > 0; wall > 0; clearance >= 0; modulus > 0; poisson >= 0 < 0.5",
   EDGEPRESSURE:
@@ -49,6 +50,10 @@ const domains: Readonly<Record<string, string>> = {
   CLEARANCE: "boreleast > 0; boregreatest > 0; shaftleast > 0; shaftgreatest > 0",
   RUNCLEARANCE:
     "clearance; bore > 0; outside > 0; interference; closein >= 0; temperature; bushexpansion; housingexpansion; shaftexpansion; swelling >= -0.1 <= 0.1 = 0; reference = 20",
+  GRIPLEFT: "interference >= 0; outside > 0; kept >= 0 <= 1; mismatchhot >= -0.2 <= 0.2; mismatchnow >= -0.2 <= 0.2",
+  PUSHOUT: "pressure >= 0; outside > 0; length > 0; friction >= 0",
+  SPINTORQUE: "pressure >= 0; outside > 0; length > 0; friction >= 0; load >= 0 = 0",
+  PRESSIN: "pressure >= 0; outside > 0; length > 0; interference >= 0; friction >= 0; chamfer > 0 < 90 = 30",
   FITTABLE: "bore > 0; outside > 0; cold; hot; moisture = dry; borestate = pressed; housingoutside > 0",
   FITOF: "size > 0 <= 500",
   FREETILT: "clearance >= 0; length > 0",

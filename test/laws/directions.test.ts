@@ -122,6 +122,47 @@ const laws: readonly Way[] = [
       },
     ),
   ),
+  ...(["pressure", "bore change"] as const).map((what, column) =>
+    way(
+      `PRESSFIT, ${what}`,
+      (values) => Math.abs(core.pressFit(values)[2 * column]!),
+      {
+        ...{ bore: 20, outside: 23, housing: 40, interference: 0.05, bushmodulus: 2500, bushpoisson: 0.4 },
+        ...{ housingmodulus: 69000, housingpoisson: 0.33 },
+      },
+      {
+        ...{ interference: [1, 0, 2.3], housing: [1, 24, 500], housingmodulus: [1, 100, 1e6] },
+        ...{ bushpoisson: [1, 0, 0.5], housingpoisson: [-1, 0, 0.5] },
+        ...(what === "pressure" ? { bushmodulus: [1, 10, 1e5] } : { bushmodulus: [-1, 10, 1e5] }),
+      },
+    ),
+  ),
+  way(
+    "GRIPLEFT",
+    core.gripLeft,
+    { interference: 0.05, outside: 23, kept: 0.6, mismatchhot: 0.0037, mismatchnow: -0.001 },
+    {
+      ...{ interference: [1, 0, 1], kept: [1, 0, 1], mismatchhot: [-1, -0.2, 0.2], mismatchnow: [1, -0.2, 0.2] },
+    },
+  ),
+  way(
+    "PRESSIN",
+    core.pressIn,
+    { pressure: 5, outside: 23, length: 15, interference: 0.1, friction: 0.2, chamfer: 30 },
+    {
+      ...{ pressure: [1, 0, 50], outside: [1, 1, 200], length: [1, 1, 200], interference: [1, 0, 2] },
+      ...{ friction: [1, 0, 1], chamfer: [-1, 5, 85] },
+    },
+  ),
+  way(
+    "FLANGEDBUSH, PV to compare",
+    (values) => core.flangedBush(values)[4]!,
+    { radial: 600, axial: 300, bore: 20, length: 20, inner: 21, outer: 30, rpm: 60, friction: 0.15 },
+    {
+      ...{ radial: [1, 0, 1e4], axial: [1, 0, 1e4], length: [-1, 1, 200], inner: [1, 20, 29.9] },
+      ...{ outer: [1, 21.1, 200], rpm: [1, 0, 3000] },
+    },
+  ),
   way(
     "WEAR with a flat's rate",
     (values) => core.wearDepth({ ...values, from: "flat" }),

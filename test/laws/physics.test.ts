@@ -32,7 +32,11 @@ const powers: readonly [Formula, Record<string, number>, (readonly unknown[])?][
   [core.wearLife, { wearrate: -1, pressure: -1, speed: -1, allowance: 1 }, [2e-6, 2.67, 0.1257, 0.5]],
   [core.wearLife, { wearrate: -1, pressure: -1, speed: -1 }],
   [core.runCost, { life: -1 }],
-  [core.pressFit, { interference: 1 }],
+  [core.pressFit, { interference: 1 }, [20, 23, 40, 0.02, 2500, 0.4, 69000, 0.33]],
+  [core.pushOut, { pressure: 1, outside: 1, length: 1, friction: 1 }],
+  [core.spinTorque, { friction: 1 }],
+  [core.spinTorque, { pressure: 1, outside: 2, length: 1, friction: 1 }, [1.8, 23, 15, 0.2]],
+  [core.pressIn, { pressure: 1, outside: 1 }],
 ];
 const scalings = powers.map(([f, of, given = f.spec.example]) => [f.spec.id, f, of, given] as const);
 test.each(scalings)("%s scales as its formula says", (_, f, of, example) => {

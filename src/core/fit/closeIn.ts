@@ -14,7 +14,7 @@ export const closeIn = formula(
     working: [...complianceLines, "κ = 2 * D * d / (E * (D^2 - d^2)) / (ch + cb)"],
     between: complianceUnits,
     source: { key: "shigley", at: "press and shrink fits" },
-    example: [20, 23, 40, 2000, 0.4, 69000, 0.33],
+    example: [20, 23, 40, 2500, 0.4, 69000, 0.33],
     see: ["PRESSFIT", "RUNCLEARANCE"],
   },
   (given) => {

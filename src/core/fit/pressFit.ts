@@ -1,19 +1,26 @@
+import { clash } from "../errors";
 import { formula } from "../formula";
 import { checkDiameters, closeInOf, fitPressureOf } from "./lame";
 import { complianceLines, complianceUnits, diameterArgs, elasticArgs, ringOf } from "./ringArgs";
 
 /**
  * p = δ/(D·(ch + cb)), hoop stress at the bore σ = −2·p·D²/(D² − d²), change of the bore −κ·δ.
- * Stress relaxation is not counted: a polymer bush loses part of p with time and heat.
+ * Stress relaxation is not counted: a polymer bush loses part of p with time and heat, and p is that of the fresh joint (high).
+ * Elastic and for small strains: its error grows to about the strain δ/D itself.
  */
 export const pressFit = formula(
   {
     id: "PRESSFIT",
     family: "Fits and clearance",
-    text: "Press fit of a bush: fit pressure, hoop stress at the bore (negative is compression) and change of the bore (negative is close-in), before stress relaxation",
+    text: "Press fit of a bush: fit pressure, hoop stress at the bore (negative is compression) and change of the bore (negative is close-in), fresh, before stress relaxation, and elastic: high where the stress nears the compressive strength",
     args: {
       ...diameterArgs,
-      interference: { kind: "length", symbol: "δ", from: 0, text: "Diametral interference" },
+      interference: {
+        kind: "length",
+        symbol: "δ",
+        from: 0,
+        text: "Diametral interference; at most a tenth of outside",
+      },
       ...elasticArgs,
     },
     units: true,
@@ -34,14 +41,24 @@ export const pressFit = formula(
     ],
     between: complianceUnits,
     source: { key: "shigley", at: "press and shrink fits" },
-    example: [20, 23, 40, 0.05, 2000, 0.4, 69000, 0.33],
-    see: ["CLOSEIN", "FITTABLE"],
+    example: [20, 23, 40, 0.05, 2500, 0.4, 69000, 0.33],
+    see: ["CLOSEIN", "GRIPLEFT", "PRESSIN", "FITTABLE"],
   },
   (given) => {
     const { bore: d, outside: D, interference } = given;
     checkDiameters(d, D, given.housing, "housing");
+    checkStrain(interference / D);
     const ring = ringOf(given);
     const pressure = fitPressureOf(ring, interference);
     return [pressure, (-2 * pressure * D * D) / (D * D - d * d), 0 - closeInOf(ring) * interference];
   },
 );
+
+/** Polymers yield at a strain of some 4 to 10 % (common practice, no source): beyond a tenth no elastic estimate means anything. */
+function checkStrain(strain: number): void {
+  if (strain > 0.1)
+    throw clash(
+      "interference",
+      `interference over outside must be at most 0.1, got ${Number(strain.toPrecision(3))}: no bush stays elastic so far`,
+    );
+}

@@ -62,7 +62,7 @@ export const runClearance = formula(
       { key: "shigley", at: "press and shrink fits" },
       { key: "own", at: "superposition of free strain and press fit" },
     ],
-    example: [0.04, 20, 23, 0.05, 1.03, 80, 0.00009, 0.0000236, 0.0000117, 0.005],
+    example: [0.04, 20, 23, 0.05, 1.036, 80, 0.000085, 0.0000236, 0.0000117, 0.005],
     see: ["CLOSEIN", "FITTABLE"],
   },
   (given) => {

@@ -56,11 +56,11 @@ export const lessons: readonly Lesson[] = [
     "How warm does the seed drum's bush become in a glasshouse at 30 °C?",
     [180, 15, 20, 1.5, 0.0942, 0.18, 30, 0.25, 45, 80, 1, 0.08],
   ),
-  lesson(closeIn, "How much of its bore does a pressed bush lose?", [20, 23, 40, 2000, 0.4, 69000, 0.33]),
+  lesson(closeIn, "How much of its bore does a pressed bush lose?", [20, 23, 40, 2500, 0.4, 69000, 0.33]),
   lesson(
     runClearance,
     "What clearance is left in the roof vent's pivot at 80 °C?",
-    [0.06, 20, 23, 0.05, 1.03, 80, 0.00009, 0.0000236, 0.0000117, 0.005],
+    [0.06, 20, 23, 0.05, 1.036, 80, 0.000085, 0.0000236, 0.0000117, 0.005],
   ),
   lesson(wearDepth, "How deep is the bush worn after 50 km?", [2e-6, 0.6, 50]),
   lesson(wearLife, "After how many hours are 0.2 mm worn off?", [2e-6, 0.6, 0.0942, 0.2]),

@@ -220,7 +220,7 @@ export const contactCases: readonly ReferenceCase[] = [
   ]),
   {
     family,
-    what: "MAXTILT: 30 MPa, 1500 N, full length in contact",
+    what: "MAXTILT: 25 MPa, 1500 N, full length in contact",
     source: `${cells}, the slope by bisection on the pressure at the edge`,
     kind: "independent",
     unit: "°",

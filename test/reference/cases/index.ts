@@ -3,7 +3,9 @@ import { ambientCases } from "./ambient";
 import { boreWearCases } from "./boreWear";
 import { contactCases } from "./contact";
 import { fitCases } from "./fits";
+import { flangedCases } from "./flanged";
 import { gradeCases } from "./grades";
+import { gripCases } from "./grip";
 import { heatCases } from "./heat";
 import { heatPathCases } from "./heatPaths";
 import { loadingCases } from "./loading";
@@ -13,12 +15,14 @@ import { wearCases } from "./wear";
 /** Every check against something outside the project, in the order of the families. */
 export const referenceCases: readonly ReferenceCase[] = [
   ...loadingCases,
+  ...flangedCases,
   ...contactCases,
   ...gradeCases,
   ...heatCases,
   ...heatPathCases,
   ...ambientCases,
   ...fitCases,
+  ...gripCases,
   ...wearCases,
   ...boreWearCases,
   ...unitCases,

@@ -1,0 +1,19 @@
+import { formula } from "../formula";
+import { gripArgs, gripFriction } from "./gripArgs";
+
+/** F = μ·p·π·D·L; as safe as the friction and the pressure that go in: take low ones to hold by, high ones to press out with. */
+export const pushOut = formula(
+  {
+    id: "PUSHOUT",
+    family: "Fits and clearance",
+    text: "Force that pushes a bush out of its housing; take the lowest friction, and the pressure left after the hottest hold, where the grip has to hold",
+    args: { ...gripArgs, friction: gripFriction },
+    units: true,
+    result: { kind: "force", symbol: "F" },
+    working: ["F = μ * p * pi * D * L"],
+    source: { key: "shigley", at: "press and shrink fits: friction on the joint" },
+    example: [1.8, 23, 15, 0.2],
+    see: ["SPINTORQUE", "PRESSIN", "GRIPLEFT", "PRESSFIT"],
+  },
+  ({ pressure, outside, length, friction }) => friction * pressure * Math.PI * outside * length,
+);
