@@ -1,4 +1,4 @@
-import { measure, percentText } from "../../src/core/grade";
+import { measure, percentText } from "../../src/core/measure";
 import { splitNumber } from "../../src/core/numbers";
 import { readSpan } from "../../src/core/span";
 import { convert } from "../../src/core/units";

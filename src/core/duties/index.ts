@@ -16,6 +16,7 @@ export type { Ranked } from "./rank";
 export { readDuties } from "./readDuties";
 export type { DutyLine, DutyTable } from "./readDuties";
 export { motionOf, stepValues } from "./stepValues";
+export type { StepValues } from "./stepValues";
 export { boreSpan } from "./temperatures";
 export { missingText, reasonOf, verdictOf, verdictText } from "./verdict";
 export type { Verdict } from "./verdict";

@@ -80,7 +80,7 @@ export const placeOf = (name: string, number: number, { isCard: isOne }: { reado
 
 /** How people write that there is no value. */
 export const isNoData = (cell: Cell | undefined): boolean =>
-  typeof cell === "string" && /^(no data|n\/?a|tbd|tba|\?|[-–—])$/i.test(cell.trim());
+  typeof cell === "string" && /^(no data|n\/?a|tbd|tba|\?|[-–—]|)$/i.test(cell.trim());
 
 /** Two columns with a known heading in each of their first two rows, and none beside the first. */
 function isCard<L extends EntryList>(cells: Cell[][], { headings }: Reading<L>): boolean {
@@ -119,7 +119,7 @@ export function columnsOf<L extends EntryList>(
     const key = keyOf(heading, headings);
     if (key === undefined) return void columns.push({ index, heading });
     const entry = list[key]!;
-    if (columns.some((c) => c.key === key)) throw clash(name, `${name} has two columns for "${entry.heading}"`);
+    if (columns.some((c) => c.key === key)) throw clash(name, `${name} has two columns for "${entry.heading}" (one is "${heading}")`);
     const suited = unit === undefined ? undefined : checkUnit ? checkUnit(entry, unit) : unit;
     columns.push({ index, heading, key, ...(suited === undefined ? {} : { unit: suited }) });
   });

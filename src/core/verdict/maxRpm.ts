@@ -17,11 +17,15 @@ interface AskedForSpeed extends Asked {
 function limitsFor(asked: AskedForSpeed, system: System = "metric") {
   const bounds = new Bounds(asked, system);
   const pressure = asked.load / (asked.bore * asked.length);
-  if (!bounds.bears(pressure, 0)) {
+  const isAbove = pressure > bounds.pressure(0) * (1 + 1e-9);
+  if (isAbove) {
     const [found, limit] = [pressure, bounds.pressure(0)].map((p) => measure("pressure", p, system));
     throw noDatum("load", `load: no shaft speed is allowed, running pressure ${found} is above its limit ${limit}`);
   }
-  return { speed: bounds.speed, ...(asked.load === 0 ? {} : { pv: bounds.greatestPv(pressure) }) };
+  return {
+    speed: bounds.speed,
+    ...(asked.load === 0 ? {} : { pv: bounds.greatestPv(Math.min(pressure, bounds.pressure(0))) }),
+  };
 }
 
 /** n = 60000/(π·d)·min(v_a, PV_a·d·L/F), with the grade's limits of turning speed and PV; a pressure above its limit allows none. */

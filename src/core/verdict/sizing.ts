@@ -70,7 +70,7 @@ export class Bounds {
 
   bears(pressure: number, pv: number): boolean {
     const { pressureCurve } = this.grade.values;
-    if (!pressureCurve) return pressure <= this.pressure(0) * (1 + 1e-9);
+    if (!pressureCurve) return pressure <= this.pressure(0);
     const warm = boreAt(
       pv,
       this.grade.values.pvLimit!,
@@ -78,7 +78,7 @@ export class Bounds {
       this.asked.temperature.high,
     );
     if (warm > pressureCurve[pressureCurve.length - 1]!.at) return false;
-    return pressure <= this.pressure(pv) * (1 + 1e-9);
+    return pressure <= this.pressure(pv);
   }
 }
 

@@ -2,8 +2,7 @@ import { clearance, deviation, fitOf, fitTable, freeTilt, limitsOfSize } from ".
 import { fitState } from "../../../src/core/fit/fitState";
 import type { Assembly } from "../../../src/core/fit/fitState";
 import { kindOfFit } from "../../../src/core/fit/fitOf";
-import { checkDiameters, heldAtEnds, heldStrain } from "../../../src/core/fit/lame";
-import { boreCloseIn } from "../../../src/core/grade";
+import { checkDiameters, closeInOf, heldAtEnds, heldStrain } from "../../../src/core/fit/lame";
 import { call, message, pressedBush } from "../../support";
 
 test("limits that touch are a size without a tolerance; a fit of zero is still of its kind", () => {
@@ -38,6 +37,12 @@ test("held at its ends a ring has the moduli of plane strain: E/(1 − ν²), ν
   expect(held.bushPoisson).toBeCloseTo(2 / 3, 12);
   expect(heldStrain(0.01, 0, 0.4)).toBeCloseTo(0.014, 12);
 });
+
+/** What swelling closes the bore by in a rigid housing: κ·D·ε − d·ε. */
+function boreCloseIn(bore: number, outside: number, bushPoisson: number, strain: number): number {
+  const rigid = { housing: Infinity, housingModulus: Infinity, housingPoisson: 0, bushModulus: 1 };
+  return (closeInOf({ ...rigid, bore, outside, bushPoisson }) * outside - bore) * strain;
+}
 
 // by hand with E cancelled: κ·D·ε − d·ε, κ = 2·D·d/((D² + d²) − ν·(D² − d²)), ν and ε of plane stress or of plane strain
 test("a bush held at its ends closes in more than one that may lengthen", () => {

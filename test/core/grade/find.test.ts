@@ -1,5 +1,6 @@
-import { findGrade, findProperty, libraryOf, propertyNamed, splitHeading } from "../../../src/core/grade";
+import { findGrade, findProperty, libraryOf, propertyNamed } from "../../../src/core/grade";
 import { nearest } from "../../../src/core/names";
+import { splitHeading } from "../../../src/core/table/heading";
 
 test.each(["PA66", "pa66", " Pa 66 ", "PTFEfilled", "ptfe  filled"])("%p finds a grade", (name) => {
   expect(["PA66", "PTFE filled"]).toContain(findGrade(name).name);

@@ -108,7 +108,7 @@ describe("media", () => {
 test("wear rate from: flat or bush, nothing else", () => {
   expect(read("wear rate from", " Bush ").grades[0]!.values.wearFrom).toBe("bush");
   expect(read("wear rate from", "pin on disc").faults[0]!.message).toBe(
-    'grades row 2: wear rate from must be flat or bush, got "pin on disc"',
+    'grades row 2: wear rate from must be "flat" or "bush", got "pin on disc"',
   );
 });
 

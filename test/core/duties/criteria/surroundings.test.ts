@@ -50,7 +50,7 @@ describe("media: resistant passes, limited is care, attacked fails, unknown is n
 });
 
 /** Each rating of the grade with what it comes to. */
-const rated: readonly (readonly [string, FieldValues, keyof Values, Record<Rating, string>, string?])[] = [
+const rated: readonly [string, FieldValues, keyof Values, Record<Rating, string>, string?][] = [
   ["dirt", { dirt: "heavy" }, "dirt", { good: "fits", fair: "care", poor: "fails" }],
   ["dirt", { dirt: "some" }, "dirt", { good: "fits", fair: "fits", poor: "care" }],
   ["shock", { impactFactor: 1.5 }, "shock", { good: "fits", fair: "care", poor: "fails" }],
