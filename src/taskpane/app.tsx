@@ -27,7 +27,12 @@ const useStyles = makeStyles({
     justifyContent: "space-between",
     overflowX: "auto",
   },
-  tab: { paddingLeft: "7px", paddingRight: "7px" },
+  // five names fit in 320 px
+  tab: {
+    paddingLeft: "6px",
+    paddingRight: "6px",
+    "& .fui-Tab__content": { fontSize: tokens.fontSizeBase200 },
+  },
   body: { flexGrow: 1, minHeight: 0, display: "flex", flexDirection: "column" },
   wait: { padding: "12px", display: "grid", gap: "14px" },
   line: { height: "32px", borderRadius: tokens.borderRadiusMedium, backgroundColor: tokens.colorNeutralBackground3 },

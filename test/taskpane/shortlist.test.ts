@@ -51,6 +51,22 @@ test("the verdict is the line that VERDICT answers, and every reason stands belo
   expect(told("Own silent")).toBe("no data, PV");
   expect(reasonsOf(named("Own silent"), "metric")).toEqual(["no data, bore temperature: PV limit"]);
   expect(told("Own cool")).toBe("fails, temperature 60 °C above 50 °C");
+  // all that is not known in one line
+  const blank = listOf(
+    dutyOf(),
+    readGrades(
+      [
+        ["grade", "density"],
+        ["Own blank", 1.4],
+      ],
+      "metric",
+      "grades",
+    ),
+  );
+  expect(told("Own blank", blank)).toBe("no data, running pressure");
+  expect(reasonsOf(named("Own blank", blank), "metric")).toEqual([
+    "no data, highest temperature; speed; PV; bore temperature: PV limit",
+  ]);
 });
 
 test("what asks for care stands in the open, with the greatest use beside it: a soft shaft", () => {

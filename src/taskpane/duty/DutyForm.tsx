@@ -93,7 +93,12 @@ function NumberBox({ name, text, system, read, onChange }: BoxProps) {
   const fault = read.faults[name];
   const isOfSteps = read.ofSteps.includes(name);
   const value = read.values[name as keyof NumberValues];
-  const hint = value === undefined ? hintOf(name) : `= ${readBack(name, value, system)}`;
+  const unit = unitOf(name, system);
+  // a plain number without a unit is not worth saying again
+  const hint =
+    value === undefined || (unit === "" && typeof value === "number")
+      ? hintOf(name)
+      : `= ${readBack(name, value, system)}`;
   return (
     <FieldBox
       label={labelOf(name)}
@@ -105,7 +110,7 @@ function NumberBox({ name, text, system, read, onChange }: BoxProps) {
       <TextBox
         value={text}
         onChange={(_, { value }) => onChange(value)}
-        unit={unitOf(name, system)}
+        unit={unit}
         title={unitText(kindOf(name)) || undefined}
         data-field={name}
       />

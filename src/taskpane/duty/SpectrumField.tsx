@@ -38,7 +38,7 @@ export function SpectrumField({ state, port }: { state: DutyState; port: SheetPo
       >
         <Textarea value={steps} rows={4} onChange={(_, { value }) => state.setSteps(value)} />
       </FieldBox>
-      <Button size="small" onClick={take}>
+      <Button size="small" onClick={take} style={{ marginTop: 4 }}>
         Take selected cells
       </Button>
     </details>

@@ -49,7 +49,15 @@ const useStyles = makeStyles({
   },
   choose: { display: "flex", alignItems: "center", gap: "4px", fontSize: tokens.fontSizeBase200, whiteSpace: "nowrap" },
   box: { accentColor: tokens.colorBrandForeground1, margin: 0, width: "16px", height: "16px" },
-  chosen: { position: "sticky", top: 0, zIndex: 1, backgroundColor: tokens.colorNeutralBackground1, padding: "4px 0" },
+  // sticks at the very top, above the panel's padding, so that nothing scrolls past over it
+  chosen: {
+    position: "sticky",
+    top: "-12px",
+    zIndex: 1,
+    backgroundColor: tokens.colorNeutralBackground1,
+    marginTop: "-12px",
+    padding: "12px 0 4px",
+  },
 });
 
 interface Props {

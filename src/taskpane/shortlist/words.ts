@@ -1,16 +1,23 @@
 import { dataLabel, reasonOf, words } from "../../core/duties";
-import type { Check, NamedDuty, Ranked } from "../../core/duties";
+import type { Check, NamedDuty, Ranked, Word } from "../../core/duties";
 import type { Library } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { cautionsOf, standingCautions } from "../../core/verdict/cautions";
 import { quantityText } from "../duty/quantity";
 
-/** One line for every criterion that fails, lacks its datum or asks for care, unless the verdict's own line says it all. */
-export const reasonsOf = ({ checks, governing }: Ranked, system: System): string[] =>
-  checks
-    .filter((check) => check.word !== "fits" && (check !== governing || numbersOf(check, system) !== ""))
-    .sort((a, b) => words.indexOf(a.word) - words.indexOf(b.word))
-    .map((check) => `${check.word}, ${reasonOf(check, system)}${numbersOf(check, system)}`);
+/** One line for every criterion that fails or asks for care and one for all that lack data, unless the verdict's own line says it. */
+export function reasonsOf({ checks, governing }: Ranked, system: System): string[] {
+  const lines = (word: Word) =>
+    checks
+      .filter((check) => check.word === word && (check !== governing || numbersOf(check, system) !== ""))
+      .map((check) => reasonOf(check, system) + numbersOf(check, system));
+  const unknown = lines("no data");
+  return [
+    ...lines("fails").map((line) => `fails, ${line}`),
+    ...(unknown.length > 0 ? [`no data, ${unknown.join("; ")}`] : []),
+    ...lines("care").map((line) => `care, ${line}`),
+  ];
+}
 
 /** ": 2 MPa against 1 MPa", where a percentage tells the reason. */
 function numbersOf({ criterion: { kind }, say, value, limit, use }: Check, system: System): string {

@@ -14,7 +14,7 @@ import { useShared } from "../parts/styles";
 import { mostChosen } from "../shortlist/list";
 import { Clearance } from "./Clearance";
 import { PvChart, letters } from "./PvChart";
-import { boundsOf, hardest, pointsOf, pvOf } from "./outline";
+import { bearsNothing, boundsOf, hardest, pointsOf, pvOf } from "./outline";
 
 interface Props {
   state: DutyState;
@@ -90,6 +90,7 @@ function Moving({ duty, shown, system }: { duty: NamedDuty; shown: readonly Rank
     name,
     bounds: { ...bounds, pressure: bounds.pressure === undefined ? undefined : bounds.pressure / impactFactor },
   }));
+  const bare = curves.flatMap(({ bounds }, i) => (bearsNothing(bounds) ? [letters[i]!] : []));
   const number = (kind: "pressure" | "speed" | "pv", value: number | undefined) =>
     value === undefined ? "no data" : value === 0 ? "none" : bareNumber(kind, value, system);
   const headings = [
@@ -110,6 +111,7 @@ function Moving({ duty, shown, system }: { duty: NamedDuty; shown: readonly Rank
         {duty.bands.length > 0 && " Of each band the end with the greatest PV is drawn."}
         {points.some(({ speed }) => speed === 0) &&
           " A speed of 0 lies at the left edge; there the static limit counts."}
+        {bare.length > 0 && ` No limits are drawn for ${bare.join(" and ")}: too warm, so that nothing is borne.`}
       </p>
       <details>
         <summary className={s.summary}>Numbers behind the chart</summary>

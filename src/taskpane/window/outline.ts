@@ -17,6 +17,8 @@ export interface Bounds {
   readonly pv?: number | undefined;
 }
 
+export const bearsNothing = ({ pressure, speed, pv }: Bounds): boolean => pressure === 0 || speed === 0 || pv === 0;
+
 /** The corner of the duty's bands with the greatest PV; of equals the one with the greatest pressure. */
 export const hardest = ({ corners }: NamedDuty): Duty =>
   corners.reduce((a, b) => (b.pv > a.pv || (b.pv === a.pv && pressureOf(b) > pressureOf(a)) ? b : a));
@@ -91,7 +93,7 @@ function around(values: readonly number[]): [number, number] {
  * without data leaves that side open, so the edge ends at the frame; where nothing is borne there is no edge.
  */
 export function edgeOf({ pressure, speed, pv }: Bounds, frame: Frame): Point[] {
-  if (pressure === 0 || speed === 0 || pv === 0) return [];
+  if (bearsNothing({ pressure, speed, pv })) return [];
   const [v0, v1] = frame.speed;
   const [p0, p1] = frame.pressure;
   const right = Math.min(speed ?? Infinity, v1);
