@@ -119,7 +119,8 @@ export function columnsOf<L extends EntryList>(
     const key = keyOf(heading, headings);
     if (key === undefined) return void columns.push({ index, heading });
     const entry = list[key]!;
-    if (columns.some((c) => c.key === key)) throw clash(name, `${name} has two columns for "${entry.heading}" (one is "${heading}")`);
+    const before = columns.find((c) => c.key === key);
+    if (before) throw clash(name, `${name} has two columns for "${entry.heading}" (one is "${before.heading}")`);
     const suited = unit === undefined ? undefined : checkUnit ? checkUnit(entry, unit) : unit;
     columns.push({ index, heading, key, ...(suited === undefined ? {} : { unit: suited }) });
   });

@@ -35,13 +35,13 @@ test("units of the sheet, of the heading, of the numbers themselves", () => {
     });
 });
 
-test("straight between points, nothing beyond the ends", () => {
+test("straight between points, the first value below them, nothing above", () => {
   expect(valueAt(curve, -40)).toBe(40);
   expect(valueAt(curve, 0)).toBe(40);
   expect(valueAt(curve, 23)).toBe(40);
   expect(valueAt(curve, 51.5)).toBeCloseTo(32.5, 12);
   expect(valueAt(curve, 80)).toBe(25);
-  expect(valueAt(curve, -40.001)).toBeUndefined();
+  expect(valueAt(curve, -40.001)).toBe(40); // colder than the first point its value holds
   expect(valueAt(curve, 80.001)).toBeUndefined();
 });
 
@@ -49,7 +49,7 @@ test("the least over a span looks at the points inside it", () => {
   const dip = read("0: 40; 30: 10; 60: 50");
   expect(leastOver(dip, { low: 0, high: 60 })).toBe(10);
   expect(leastOver(dip, { low: 40, high: 60 })).toBeCloseTo(10 + 40 / 3, 12);
-  expect(leastOver(dip, { low: -1, high: 20 })).toBeUndefined();
+  expect(leastOver(dip, { low: -1, high: 0 })).toBe(20);
   expect(leastOver(dip, { low: 20, high: 61 })).toBeUndefined();
 });
 
