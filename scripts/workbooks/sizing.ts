@@ -62,7 +62,7 @@ const checks: FileSheet = {
     { range: "F9:F38", look: "answer" },
     { range: "G9:G38", look: "text" },
   ],
-  marks: marksBy("A9:F38", "$F9"),
+  marks: marksBy("A9:F38", "F"),
   picks: [pick],
 };
 
@@ -95,7 +95,7 @@ const shortlist: FileSheet = {
     { range: "D11:D60", look: "result", format: "0" },
     { range: "E11:F60", look: "answer" },
   ],
-  marks: marksBy("A11:F60", "$E11"),
+  marks: marksBy("A11:F60", "E"),
   picks: [pick, { at: "B8", from: ["demo", "own", "generic"] }],
 };
 

@@ -1,7 +1,7 @@
 import { field, fields } from "../../core/duties";
 import type { FieldKey } from "../../core/duties";
 import { kinds } from "../../core/kinds";
-import { columnName } from "../../port/address";
+import { areaOf, columnName } from "../../port/address";
 import type { BookCell, BookSheet, Look, Mark, PickList } from "../book";
 import { dutyCells, dutyColumns, dutyHeadings, dutyRows } from "./dutyRows";
 import { ownGrades } from "./ownGrades";
@@ -18,7 +18,7 @@ const smallFormat = "[=0]0;[<0.001]0.0E+0;0.0000";
 
 /** The columns of DUTIES in their order. */
 export const answers = {
-  duty: { width: 30, look: "text" },
+  duty: { width: 20, look: "text" },
   grade: { width: 14, look: "answer" },
   pressure: { width: 11, look: "result", format: "0.00" },
   speed: { width: 9, look: "result", format: smallFormat },
@@ -42,7 +42,7 @@ const noteColumn = inputAt(dutyColumns.length);
 
 const isNumber = (key: FieldKey): boolean => field(key).kind in kinds;
 const leastWidth = (key: FieldKey): number =>
-  key === "duty" ? 32 : key === "media" ? 22 : key === "shaft" ? 21 : isNumber(key) ? 8 : 14;
+  key === "duty" ? 32 : key === "media" ? 22 : key === "shaft" ? 27 : key === "housing" ? 17 : isNumber(key) ? 8 : 14;
 /** No word of a heading is broken; the grid breaks a unit at its slash unless it fits behind its name. */
 const widthOf = (key: FieldKey, heading: string): number =>
   Math.max(leastWidth(key), ...heading.split(/ (?!\[[^\]]*\/)/).map((word) => word.length + 3));
@@ -53,9 +53,15 @@ const marks: readonly (readonly [when: (verdict: string) => string, as: Mark["as
   [(verdict) => `LEFT(${verdict},4)="care"`, "care"],
   [(verdict) => `ISERROR(${verdict})`, "fails"],
 ];
-/** Marks of a range by the verdicts of a column that starts in its first row. */
-export const marksBy = (range: string, verdict: string): readonly Mark[] =>
-  marks.map(([when, as]) => ({ range, when: `=${when(verdict)}`, as }));
+/**
+ * Marks of a range by the verdicts in one of its columns. They read the whole column: the grid would not look again at
+ * cells that a shorter answer leaves.
+ */
+export function marksBy(range: string, column: string): readonly Mark[] {
+  const { row, rows } = areaOf(range);
+  const all = `$${column}$${row + 1}:$${column}$${row + rows}`;
+  return marks.map(([when, as]) => ({ range, when: `=AND(COUNTA(${all})>0,${when(`$${column}${row + 1}`)})`, as }));
+}
 
 /** Looks of a table of duties and of DUTIES' answer to its left, both with their headings in row `top`. */
 export function dutyLooks(top: number, last: number) {
@@ -71,7 +77,7 @@ export function dutyLooks(top: number, last: number) {
       ...answered.map(([, { look, format }], i) => ({ range: below(columnName(i)), look, format })),
       ...dutyColumns.map((key, i) => ({ range: below(inputAt(i)), look: isNumber(key) ? "input" : "words" }) as const),
     ],
-    marks: marksBy(below(governing, letterOf("data")), `$${verdict}${top + 1}`),
+    marks: marksBy(below(governing, letterOf("data")), verdict),
     picks: dutyColumns.flatMap((key, i): PickList[] => {
       const entry = fields[key];
       return entry.kind === "choice" ? [{ at: below(inputAt(i)), from: entry.words }] : [];
@@ -106,9 +112,9 @@ export const duties: BookSheet = {
   heights: { 1: 1.3, [top]: 3 },
   cells: {
     // in a column that scrolls away, so that the frozen one cuts no text
-    A1: { value: "Greenhouse duties", look: "title" },
+    A1: { value: "Duties", look: "title" },
     B2: {
-      value: `An invented example. One formula in A${top} judges them all; the duties stand to its right, from column ${firstInput} on: type over a load, a size, a temperature or a grade.`,
+      value: `Bearings of a rooftop greenhouse, invented. One formula in A${top} judges them all; they stand to its right, from column ${firstInput} on: type over a load, a size, a temperature or a grade.`,
       look: "quiet",
     },
     B3: {

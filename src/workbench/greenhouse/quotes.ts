@@ -76,7 +76,7 @@ export function ranking(top: number, table: string, grades = "") {
       { range: column("O", "P"), look: "answer" },
     ],
     marks: [
-      ...marksBy(below, `$O${top + 1}`),
+      ...marksBy(below, "O"),
       { range: below, when: `=AND($A${top + 1}="not ranked",LEFT($O${top + 1},4)="fits")`, as: "unknown" },
     ],
     picks: [{ at: motion!, from: motions }],

@@ -18,7 +18,7 @@ const below = (from: string, to = from): string => `${from}${top + 1}:${to}${las
 
 export const shortlist: BookSheet = {
   name: "Shortlist",
-  widths: [22, 24, 8, 10, 62, 14],
+  widths: [20, 24, 8, 10, 62, 18],
   frozen: { rows: top, columns: 1 },
   heights: { 1: 1.3 },
   growing: [below("E")],
@@ -50,7 +50,7 @@ export const shortlist: BookSheet = {
     { range: below("E"), look: "text" },
     { range: below("F"), look: "answer" },
   ],
-  marks: marksBy(below("A", "F"), `$E${top + 1}`),
+  marks: marksBy(below("A", "F"), "E"),
   picks: [
     { at: duty, from: nameRange },
     { at: among, from: Object.values(scopes) },
