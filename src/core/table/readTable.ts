@@ -95,9 +95,9 @@ const turned = (cells: Cell[][]): Cell[][] => {
   return [filled.map(([heading]) => heading!), filled.map((row) => row[1] ?? null)];
 };
 
-/** The entry that a heading names, its unit left out; "speed [rpm]" is known as a whole. */
+/** The entry that a heading names, its unit left out. */
 export const keyOf = <K extends string>(heading: string, headings: Headings<K>): K | undefined =>
-  headings.find(splitHeading(heading).name) ?? headings.find(heading);
+  headings.find(splitHeading(heading).name);
 
 /** The columns of a heading row; two for one entry, and a unit that does not suit, are errors. */
 export function columnsOf<L extends EntryList>(

@@ -1,4 +1,5 @@
 import {
+  assess,
   found,
   judge,
   NamedDuty,
@@ -8,8 +9,8 @@ import {
   verdictOf,
   verdictText,
 } from "../../../src/core/duties";
-import type { Check, Duty, FieldValues, StepValues } from "../../../src/core/duties";
-import { assess } from "../../../src/core/duties";
+import type { Check, Duty, FieldValues } from "../../../src/core/duties";
+import type { StepValues } from "../../../src/core/duties/stepValues";
 import { readCurve, readGrades } from "../../../src/core/grade";
 import type { Grade, Values } from "../../../src/core/grade";
 

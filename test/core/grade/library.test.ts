@@ -1,7 +1,7 @@
 import { gradeProperty, gradeTable, shortlist } from "../../../src/core";
 import { findGrade, labelOf, labels, libraryOf, standardLibrary, weakest } from "../../../src/core/grade";
 import type { Grade } from "../../../src/core/grade";
-import { call, one } from "./host";
+import { call, one } from "../host";
 
 const mine: Grade = { name: "pa 66", kind: "own", values: { pvLimit: 0.2 }, origins: {}, extra: [] };
 const kinds = (grades: readonly Grade[]) => [...new Set(grades.map((g) => g.kind))];

@@ -5,7 +5,7 @@ import type { Cell } from "../../../src/core/formula";
 import { parseGrades, properties, propertyNamed, standardLibrary } from "../../../src/core/grade";
 import type { Property, Values } from "../../../src/core/grade";
 import { normal } from "../../../src/core/names";
-import { call, one } from "./host";
+import { call, one } from "../host";
 
 /** Every entry of the list is looked up, written, read back, refused where it is wrong, and documented. */
 

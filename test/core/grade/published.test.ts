@@ -1,5 +1,5 @@
 import { gradeProperty, gradeSource, verdictLine } from "../../../src/core";
-import { one } from "./host";
+import { one } from "../host";
 
 test("each published value says where it comes from and whether it was read", () => {
   expect(one(gradeSource, "PA66", "PV limit")).toMatch(

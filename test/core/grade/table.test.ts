@@ -2,7 +2,7 @@ import { gradeProperty, gradeTable, verdictLine } from "../../../src/core";
 import { BushError } from "../../../src/core/errors";
 import type { Cell } from "../../../src/core/formula";
 import { parseGrades, readGrades } from "../../../src/core/grade";
-import { call, one } from "./host";
+import { call, one } from "../host";
 
 const heading = ["grade", "PV limit [psi*ft/min]", "highest temperature [°F]", "running pressure limit [psi]"];
 const read = (cells: Cell[][], system: "metric" | "inch" = "metric") => readGrades(cells, system, "grades");

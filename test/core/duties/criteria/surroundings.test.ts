@@ -1,5 +1,5 @@
 import type { FieldValues } from "../../../../src/core/duties";
-import type { Rating, Values } from "../../../../src/core/grade";
+import type { Rating } from "../../../../src/core/grade";
 import { finding, full, line, on, resting, said, without } from "../support";
 
 describe("moisture", () => {
@@ -50,19 +50,30 @@ describe("media: resistant passes, limited is care, attacked fails, unknown is n
 });
 
 /** Each rating of the grade with what it comes to. */
-const rated: readonly [string, FieldValues, keyof Values, Record<Rating, string>, string?][] = [
-  ["dirt", { dirt: "heavy" }, "dirt", { good: "fits", fair: "care", poor: "fails" }],
-  ["dirt", { dirt: "some" }, "dirt", { good: "fits", fair: "fits", poor: "care" }],
-  ["shock", { impactFactor: 1.5 }, "shock", { good: "fits", fair: "care", poor: "fails" }],
-  ["damping", { damping: "yes" }, "damping", { good: "fits", fair: "care", poor: "fails" }],
-  ["vacuum", { vacuum: "yes" }, "vacuum", { good: "care", fair: "care", poor: "fails" }, ": PV limits rely on air"],
+interface Rated {
+  readonly id: "dirt" | "shock" | "damping" | "vacuum";
+  readonly fields: FieldValues;
+  readonly words: Readonly<Record<Rating, string>>;
+  readonly because?: string;
+}
+const strict = { good: "fits", fair: "care", poor: "fails" };
+const rated: readonly Rated[] = [
+  { id: "dirt", fields: { dirt: "heavy" }, words: strict },
+  { id: "dirt", fields: { dirt: "some" }, words: { good: "fits", fair: "fits", poor: "care" } },
+  { id: "shock", fields: { impactFactor: 1.5 }, words: strict },
+  { id: "damping", fields: { damping: "yes" }, words: strict },
+  {
+    ...{ id: "vacuum", fields: { vacuum: "yes" }, words: { good: "care", fair: "care", poor: "fails" } },
+    because: ": PV limits rely on air",
+  },
 ];
-test.each<(typeof rated)[number]>(rated)("%s of %o: by the rating %s", (id, fields, property, words, because = "") => {
-  for (const [rating, word] of Object.entries(words) as [Rating, string][]) {
-    const values = { ...full, [property]: rating };
-    expect(finding(id, values, on(fields))).toMatchObject({ word, property });
-    if (word !== "fits") expect(said(id, values, on(fields))).toBe(`${word}, ${id} ${rating}${because}`);
+test.each(rated)("$fields by the rating $id", ({ id, fields, words, because = "" }) => {
+  for (const rating of ["good", "fair", "poor"] as const) {
+    const values = { ...full, [id]: rating };
+    expect(finding(id, values, on(fields))).toMatchObject({ word: words[rating], property: id });
+    if (words[rating] !== "fits")
+      expect(said(id, values, on(fields))).toBe(`${words[rating]}, ${id} ${rating}${because}`);
   }
-  expect(finding(id, without(property), on(fields))).toMatchObject({ word: "no data", property });
-  expect(line(without(property), on(fields))).toBe(`no data, ${id}`);
+  expect(finding(id, without(id), on(fields))).toMatchObject({ word: "no data", property: id });
+  expect(line(without(id), on(fields))).toBe(`no data, ${id}`);
 });

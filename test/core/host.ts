@@ -1,5 +1,5 @@
-import { answer } from "../../../src/edge/sheet";
-import type { Formula } from "../../../src/core/formula";
+import { answer } from "../../src/edge/sheet";
+import type { Formula } from "../../src/core/formula";
 
 const host = { error: (code: string, message?: string) => `${code} ${message ?? ""}`.trim() };
 
