@@ -3,30 +3,51 @@ import { formula, Measure, UnitLabel } from "../formula";
 import type { Answer } from "../formula";
 import type { Grade } from "../grade/library";
 import { gradesArg } from "../grade/table";
+import { assess } from "./assess";
 import { chooseDuty, chooseGrade, chosenGradeArg, dutyArg } from "./choose";
+import { words } from "./criterion";
 import { judge } from "./judge";
 import { movablesOf } from "./movable";
 import type { Movable } from "./movable";
 import type { NamedDuty } from "./namedDuty";
 import { dutiesArg } from "./readDuties";
 import { pathOf, turnOf } from "./turning";
-import type { OutcomeAt, Way } from "./turning";
+import type { Moved, Way } from "./turning";
 import { verdictOf, verdictText } from "./verdict";
 
-const outcomesOf =
-  (grade: Grade, { to }: Movable): OutcomeAt =>
-  (value, corner) => {
+/** A number of a duty on its way, judged with a grade. */
+function moving(grade: Grade, { corners }: NamedDuty, { to }: Movable): Moved {
+  const attempt = <T>(run: () => T): T | BushError => {
     try {
-      return verdictOf(judge(grade, to(value, corner)));
+      return run();
     } catch (error) {
       if (error instanceof BushError) return error;
       throw error;
     }
   };
+  return {
+    corners: corners.length,
+    rankAt: (value, corner) => {
+      const rank = attempt(() => worstRank(grade, to(value, corner)));
+      return rank instanceof BushError ? -1 : rank;
+    },
+    verdictAt: (value) => attempt(() => verdictOf(judge(grade, to(value)))),
+  };
+}
+
+/** The word of a duty's verdict by its place from the worst; no corner is judged behind one that fails. */
+function worstRank({ values }: Grade, { corners }: NamedDuty): number {
+  let worst = words.length;
+  for (const corner of corners) {
+    for (const { word } of assess(values, corner)) worst = Math.min(worst, words.indexOf(word));
+    if (worst === 0) break;
+  }
+  return worst;
+}
 
 /** The limit on one side, the word beyond it and what stops there. */
-function sideOf(grade: Grade, { corners }: NamedDuty, number: Movable, way: Way): Answer[] {
-  const turn = turnOf(outcomesOf(grade, number), corners.length, number.value, pathOf(number, way));
+function sideOf(moved: Moved, number: Movable, way: Way): Answer[] {
+  const turn = turnOf(moved, number.value, pathOf(number, way));
   if (!turn) return ["", "", "none"];
   const { at, word, stoppedBy, isMonotone } = turn;
   return [new Measure(at, number.kind), word ?? "no duty", isMonotone ? stoppedBy : `${stoppedBy}; not monotone`];
@@ -75,13 +96,12 @@ export const dutyRoom = formula(
     const rest: Answer[] = ["", "", "", "", "", "", ""];
     return [
       [`verdict, ${judged.name}`, verdictText(judge(judged, chosen), system), ...rest],
-      ...movablesOf(chosen).map((number): Answer[] => [
-        number.label,
-        new Measure(number.value, number.kind),
-        new UnitLabel(number.kind),
-        ...sideOf(judged, chosen, number, -1),
-        ...sideOf(judged, chosen, number, 1),
-      ]),
+      ...movablesOf(chosen).map((number): Answer[] => {
+        const { label, value, kind } = number;
+        const moved = moving(judged, chosen, number);
+        const sides = [...sideOf(moved, number, -1), ...sideOf(moved, number, 1)];
+        return [label, new Measure(value, kind), new UnitLabel(kind), ...sides];
+      }),
     ];
   },
 );

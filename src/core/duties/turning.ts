@@ -4,10 +4,15 @@ import type { Word } from "./criterion";
 import type { Movable } from "./movable";
 import type { Verdict } from "./verdict";
 
-/** What a duty comes to with a number elsewhere: its verdict, or why there is no such duty. */
-export type Outcome = Verdict | BushError;
-/** The outcome at a value, over all corners of the duty's bands or at one of them. */
-export type OutcomeAt = (value: number, corner?: number) => Outcome;
+/** A duty with one number elsewhere, as it is judged. */
+export interface Moved {
+  /** How many corners the duty's bands have. */
+  readonly corners: number;
+  /** The word of the verdict by its place from the worst, over all corners or at one; −1 where there is no such duty. */
+  rankAt(value: number, corner?: number): number;
+  /** The verdict, or why there is no such duty. */
+  verdictAt(value: number): Verdict | BushError;
+}
 
 /** Where the word of a verdict turns. */
 export interface Turn {
@@ -40,34 +45,25 @@ export function pathOf({ kind, value, least, most }: Omit<Movable, "label" | "to
 }
 
 /** Where the word of the verdict turns first on a path; nothing where it never does. */
-export function turnOf(
-  outcomeAt: OutcomeAt,
-  corners: number,
-  start: number,
-  path: readonly number[],
-): Turn | undefined {
-  const { word } = outcomeAt(start) as Verdict;
-  const seen: Outcome[] = [];
+export function turnOf(moved: Moved, start: number, path: readonly number[]): Turn | undefined {
+  const here = moved.rankAt(start);
+  const ranks: number[] = [];
   for (const point of path) {
-    const outcome = outcomeAt(point);
-    seen.push(outcome);
-    if (outcome instanceof BushError) break;
+    const rank = moved.rankAt(point);
+    ranks.push(rank);
+    if (rank < 0) break;
   }
-  const first = seen.findIndex((outcome) => !holds(outcome, word));
+  const first = ranks.findIndex((rank) => rank !== here);
   if (first < 0) return undefined;
   const bracket = [first === 0 ? start : path[first - 1]!, path[first]!] as const;
-  const [last, next] = neighbours(outcomeAt, corners, word, bracket, 1e-18 * Math.abs(start));
-  const [before, after] = [outcomeAt(last) as Verdict, outcomeAt(next)];
-  const found = { at: last, isMonotone: goesOneWay([rankOf(before), ...seen.map(rankOf)]) };
-  if (after instanceof BushError) return { ...found, word: undefined, stoppedBy: after.message };
-  // the worst of the worse side is what turns a verdict
-  const { governing } = rankOf(after) < rankOf(before) ? after : before;
-  return { ...found, word: after.word, stoppedBy: governing.criterion.heading };
+  const [at, beyond] = neighbours(moved, here, bracket, 1e-18 * Math.abs(start));
+  const isMonotone = goesOneWay([here, ...ranks]);
+  const [before, after] = [moved.verdictAt(at) as Verdict, moved.verdictAt(beyond)];
+  if (after instanceof BushError) return { at, word: undefined, stoppedBy: after.message, isMonotone };
+  // what turns a verdict is the worst of the worse side
+  const { governing } = words.indexOf(after.word) < here ? after : before;
+  return { at, word: after.word, stoppedBy: governing.criterion.heading, isMonotone };
 }
-
-const holds = (outcome: Outcome, word: Word): boolean => !(outcome instanceof BushError) && outcome.word === word;
-/** From the worst; where there is no duty worse than any. */
-const rankOf = (outcome: Outcome): number => (outcome instanceof BushError ? -1 : words.indexOf(outcome.word));
 
 const goesOneWay = (ranks: readonly number[]): boolean => {
   const moves = ranks.slice(1).map((rank, i) => rank - ranks[i]!);
@@ -76,29 +72,25 @@ const goesOneWay = (ranks: readonly number[]): boolean => {
 
 /**
  * Two neighbours between which the word turns, by halving. A single corner of the bands decides: one that is worse
- * beyond, or, where all become better, one that holds before. It is halved alone, and again with another one where that
+ * beyond or, where all become better, one that holds before. It is halved alone, and again with another one where that
  * decides earlier.
  */
 function neighbours(
-  outcomeAt: OutcomeAt,
-  corners: number,
-  word: Word,
+  moved: Moved,
+  here: number,
   [from, to]: readonly [number, number],
   finest: number,
 ): readonly [number, number] {
-  const rank = words.indexOf(word);
+  const corners = Array.from({ length: moved.corners }, (_, corner) => corner);
   let [inside, outside] = [from, to];
   for (;;) {
-    const isWorse = rankOf(outcomeAt(outside)) < rank;
-    const isHeld = (value: number, corner: number) => {
-      const found = rankOf(outcomeAt(value, corner));
-      return isWorse ? found >= rank : found <= rank;
-    };
-    const all = Array.from({ length: corners }, (_, corner) => corner);
-    const deciding = all.find((corner) => (isWorse ? !isHeld(outside, corner) : isHeld(inside, corner)))!;
+    const isWorse = moved.rankAt(outside) < here;
+    const isHeld = (value: number, corner: number) =>
+      isWorse ? moved.rankAt(value, corner) >= here : moved.rankAt(value, corner) <= here;
+    const deciding = corners.find((corner) => (isWorse ? !isHeld(outside, corner) : isHeld(inside, corner)))!;
     const [last, next] = halved((value) => isHeld(value, deciding), inside, outside, finest);
-    if (isWorse && !holds(outcomeAt(last), word)) outside = last;
-    else if (!isWorse && holds(outcomeAt(next), word)) inside = next;
+    if (isWorse && moved.rankAt(last) !== here) outside = last;
+    else if (!isWorse && moved.rankAt(next) === here) inside = next;
     else return [last, next];
   }
 }

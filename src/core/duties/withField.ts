@@ -26,8 +26,15 @@ export function heldValues({ steps }: NamedDuty, key: FieldKey): Held[] {
   return held;
 }
 
+/** The steps, counted from 0, whose value of a field is that of the first: those that move with it. */
+export const stepsLikeFirst = ({ steps }: NamedDuty, key: FieldKey): readonly number[] =>
+  steps.flatMap(({ values }, step) => {
+    const isMoved = step === 0 || (key !== "time" && isSame(values[key], steps[0]!.values[key]));
+    return isMoved ? [step] : [];
+  });
+
 /** Bands vary each by itself, so that two of the same ends are two. */
-const isSame = (a: Held["value"], b: Held["value"]): boolean =>
+const isSame = (a: FieldValues[FieldKey], b: FieldValues[FieldKey]): boolean =>
   a === b || (!(a instanceof Band) && JSON.stringify(a) === JSON.stringify(b));
 
 /** The duty with a field at another value in some of its steps; its rows are checked as if they had been typed so. With a corner's number that corner alone. */
