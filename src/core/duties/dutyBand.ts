@@ -9,7 +9,6 @@ import { likelyOf, quantile, spreadPoints } from "./bandPoints";
 import { BandTally, sampleCount } from "./bandTally";
 import { chooseDuty, chooseGrade, chosenGradeArg, dutyArg } from "./choose";
 import { criteria } from "./criteria";
-import type { Word } from "./criterion";
 import type { Criterion } from "./criterion";
 import type { Duty } from "./duty";
 import type { NamedDuty } from "./namedDuty";
@@ -17,44 +16,38 @@ import { dutiesArg } from "./readDuties";
 import { verdictOf } from "./verdict";
 
 /** The whole verdict and each criterion over the corners of a duty's bands, their likely values and the points between. */
-class BandStudy {
-  readonly whole = new BandTally();
-  readonly byCriterion = new Map<Criterion, BandTally>();
-  points = 0;
-
-  constructor(
-    private readonly grade: Grade,
-    duty: NamedDuty,
-  ) {
-    for (const corner of duty.corners) this.judge(corner, (tally, word, use) => tally.add(word, use));
-    this.judge(duty.with(likelyOf), (tally, word, use) => tally.addLikely(word, use));
-    for (const point of spreadPoints(sampleCount, duty.bands.length)) {
-      const at = new Map<Band, number>(duty.bands.map((band, j) => [band, quantile(band, point[j]!)]));
-      this.judge(
-        duty.with((band) => at.get(band)!),
-        (tally, word, use) => tally.addSample(word, use),
-      );
-    }
-  }
-
-  private judge(duty: Duty, add: (tally: BandTally, word: Word, use: number | undefined) => void): void {
-    this.points++;
-    const checks = assess(this.grade.values, duty);
+function study({ values }: Grade, duty: NamedDuty) {
+  const whole = new BandTally();
+  const byCriterion = new Map<Criterion, BandTally>();
+  let points = 0;
+  const visit = (at: Duty, add: "add" | "addLikely" | "addSample") => {
+    points++;
+    const checks = assess(values, at);
     for (const { criterion, word, use } of checks) {
-      let tally = this.byCriterion.get(criterion);
-      if (!tally) this.byCriterion.set(criterion, (tally = new BandTally()));
-      add(tally, word, use);
+      let tally = byCriterion.get(criterion);
+      if (!tally) byCriterion.set(criterion, (tally = new BandTally()));
+      tally[add](word, use);
     }
     const { word, use } = verdictOf(checks);
-    add(this.whole, word, use);
+    whole[add](word, use);
+  };
+  for (const corner of duty.corners) visit(corner, "add");
+  visit(duty.with(likelyOf), "addLikely");
+  for (const point of spreadPoints(sampleCount, duty.bands.length)) {
+    const at = new Map<Band, number>(duty.bands.map((band, j) => [band, quantile(band, point[j]!)]));
+    visit(
+      duty.with((band) => at.get(band)!),
+      "addSample",
+    );
   }
+  return { whole, byCriterion, points };
 }
 
 export const dutyBand = formula(
   {
     id: "DUTYBAND",
     family: "Duties",
-    text: 'One duty whose numbers are known within bands: best, likely and worst use of each criterion, the worst verdict, and how much of the bands passes. What holds or fails at every point looked at passes or fails "throughout"; else the share that does not fail, care included, in whole percent of 2048 points spread over the bands, each independent: "640 to 960" alike between its ends, "800 ± 20 %" triangular. Where data are missing no share is given',
+    text: 'One duty whose numbers are known within bands: best, likely and worst use of each criterion, the worst verdict, and how much of the bands passes. What holds or fails at every point looked at passes or fails "throughout"; else the share that does not fail, care included, in whole percent and good to about two, of 2048 points spread over the bands, each independent: "640 to 960" alike between its ends, "800 ± 20 %" triangular. Where data are missing no share is given',
     args: { duties: dutiesArg, duty: dutyArg, grade: chosenGradeArg, grades: gradesArg },
     units: true,
     result: {
@@ -92,7 +85,7 @@ export const dutyBand = formula(
     if (chosen.bands.length === 0)
       throw clash("duty", 'duty holds no band: type a number of it as "640 to 960" or "800 ± 20 %"');
     const judged = chooseGrade(chosen, grade, grades);
-    const { whole, byCriterion, points } = new BandStudy(judged, chosen);
+    const { whole, byCriterion, points } = study(judged, chosen);
     return [
       [`verdict, ${judged.name}`, ...whole.answers(points)],
       ...criteria.flatMap((criterion): Answer[][] => {

@@ -37,7 +37,7 @@ function moving(grade: Grade, { corners }: NamedDuty, { to }: Movable): Moved {
 
 /** The word of a duty's verdict by its place from the worst; no corner is judged behind one that fails. */
 function worstRank({ values }: Grade, { corners }: NamedDuty): number {
-  let worst = words.length;
+  let worst: number = words.length;
   for (const corner of corners) {
     for (const { word } of assess(values, corner)) worst = Math.min(worst, words.indexOf(word));
     if (worst === 0) break;

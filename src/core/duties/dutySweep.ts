@@ -2,7 +2,6 @@ import { BushError, clash, noDatum } from "../errors";
 import { formula, Measure, UnitLabel } from "../formula";
 import type { Answer, Cell, TableArg } from "../formula";
 import { gradesArg } from "../grade/table";
-import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { unknownName } from "../names";
 import { splitHeading } from "../table/heading";
@@ -45,7 +44,10 @@ export const dutySweep = formula(
     text: "One duty with one of its fields at each of a range of values, all else equal: use, governing criterion and verdict in a row for each value. The value is put into the first step and all that share it; the grade, where none is chosen, is the best for the duty as it stands",
     args: {
       duties: dutiesArg,
-      heading: { kind: "text", text: 'Heading of the field, its unit in brackets where it has one: "load", "load [lbf]"' },
+      heading: {
+        kind: "text",
+        text: 'Heading of the field, its unit in brackets where it has one: "load", "load [lbf]"',
+      },
       values: valuesArg,
       duty: dutyArg,
       grade: chosenGradeArg,

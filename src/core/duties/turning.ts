@@ -56,13 +56,25 @@ export function turnOf(moved: Moved, start: number, path: readonly number[]): Tu
   const first = ranks.findIndex((rank) => rank !== here);
   if (first < 0) return undefined;
   const bracket = [first === 0 ? start : path[first - 1]!, path[first]!] as const;
-  const [at, beyond] = neighbours(moved, here, bracket, 1e-18 * Math.abs(start));
-  const isMonotone = goesOneWay([here, ...ranks]);
-  const [before, after] = [moved.verdictAt(at) as Verdict, moved.verdictAt(beyond)];
+  const [last, beyond] = neighbours(moved, here, bracket, 1e-18 * Math.abs(start));
+  const isMonotone = goesOneWay([here, ...ranks.filter((rank) => rank >= 0)]);
+  const off = 1e-7 * (beyond > last ? 1 : -1) * Math.max(Math.abs(last), Math.abs(start));
+  const end = path[path.length - 1]!;
+  // where the end of the path alone is different, that is the limit
+  const at = beyond === end && Math.abs(last - end) <= 1e-15 * Math.abs(start) ? end : last;
+  const after = seenFrom(moved, beyond, off > 0 ? Math.min(beyond + off, end) : Math.max(beyond + off, end));
   if (after instanceof BushError) return { at, word: undefined, stoppedBy: after.message, isMonotone };
-  // what turns a verdict is the worst of the worse side
-  const { governing } = words.indexOf(after.word) < here ? after : before;
+  // the worst of the worse side is what turns a verdict
+  const isWorse = words.indexOf(after.word) < here;
+  const { governing } = isWorse ? after : (seenFrom(moved, last, last - off) as Verdict);
   return { at, word: after.word, stoppedBy: governing.criterion.heading, isMonotone };
+}
+
+/** The verdict at a value. Criteria that turn together do so a rounding apart; which of them governs is seen farther off. */
+function seenFrom(moved: Moved, value: number, farther: number): Verdict | BushError {
+  const [near, far] = [moved.verdictAt(value), moved.verdictAt(farther)];
+  const isSame = !(near instanceof BushError) && !(far instanceof BushError) && near.word === far.word;
+  return isSame ? far : near;
 }
 
 const goesOneWay = (ranks: readonly number[]): boolean => {
