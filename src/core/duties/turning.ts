@@ -29,8 +29,8 @@ export interface Turn {
 /** The way that a number is moved: down or up. */
 export type Way = -1 | 1;
 
-/** From 1 to 1000, five to the decade. */
-const strides = Array.from({ length: 16 }, (_, i) => 10 ** (i / 5));
+/** From 1 to 1000, four to the decade. */
+const strides = Array.from({ length: 13 }, (_, i) => 10 ** (i / 4));
 
 /** Coarse points from a value to the end of its domain, or to a thousand times it; temperatures to 1000 K from it. */
 export function pathOf({ kind, value, least, most }: Omit<Movable, "label" | "to">, way: Way): number[] {
