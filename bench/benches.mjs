@@ -130,6 +130,58 @@ function bestOfHundred() {
   return { name: "100 duties against 100 grades, in ms", ratio: ms, limit: 100 };
 }
 
+const fullHeading = [...dutyHeading, "design factor", "hours", "wear allowance", "hardness"];
+const fullRow = (i) => [
+  `Duty ${i}`,
+  "Demo Medlar",
+  40 + (i % 30),
+  20,
+  15,
+  20 + (i % 40),
+  "5 to 40",
+  1.2,
+  500,
+  0.2,
+  300,
+];
+const fullDuties = (rows) => [fullHeading, ...Array.from({ length: rows }, (_, i) => fullRow(i))];
+/** The same with six bands; it fits at every corner, so that each is judged to the end. */
+const bandedDuty = [
+  fullHeading,
+  ...[
+    [
+      "Banded",
+      "Demo Medlar",
+      "40 to 70",
+      "20 ± 1 %",
+      "14 to 16",
+      "20 to 60",
+      "5 to 40",
+      "1 to 1.2",
+      "400 to 500",
+      0.2,
+      300,
+    ],
+  ],
+];
+
+/** A function that looks at one duty from many sides, against DUTIES over as many rows as it may cost. */
+function besideDuties(what, rows, run) {
+  return () => {
+    const table = fullDuties(rows);
+    const [ours, duties] = bestOfEach([run, () => call("DUTIES", table)]);
+    const note = `${ours.toPrecision(3)} ms, ${duties.toPrecision(3)} ms`;
+    return { name: `${what}, against DUTIES over ${rows} rows`, ratio: ours / duties, limit: 1, note };
+  };
+}
+const loads = column(1000, (i) => 10 + i);
+const sidesOfOneDuty = [
+  besideDuties("DUTYROOM of ten numbers", 1000, () => call("DUTYROOM", fullDuties(1))),
+  besideDuties("DUTYROOM of ten numbers, six of them bands", 5000, () => call("DUTYROOM", bandedDuty)),
+  besideDuties("DUTYSWEEP of 1000 values", 1000, () => call("DUTYSWEEP", fullDuties(1), "load", loads)),
+  besideDuties("DUTYBAND of six bands", 2000, () => call("DUTYBAND", bandedDuty)),
+];
+
 /** What a sheet of unit-aware cells would do: every cell a quantity of its own, in the whole of mathjs. */
 function pressureAgainstNaiveUnits() {
   const math = create(all);
@@ -199,6 +251,7 @@ export const benches = [
   verdictsBesidePressures,
   dutiesBesideVerdicts,
   bestOfHundred,
+  ...sidesOfOneDuty,
   startUp,
   size("functions.js", 110),
   size("taskpane.js", 250),

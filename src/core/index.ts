@@ -9,6 +9,9 @@ import { dutyPv } from "./pv/dutyPv";
 import { pressureSpeed } from "./pv/pv";
 import { dutyChecks } from "./duties/dutyChecks";
 import { dutyRank } from "./duties/dutyRank";
+import { dutyRoom } from "./duties/dutyRoom";
+import { dutySweep } from "./duties/dutySweep";
+import { dutyBand } from "./duties/dutyBand";
 import { dutyTable } from "./duties/duties";
 import { flangedBush } from "./load/flangedBush";
 import { shaftSlope } from "./contact/shaftSlope";
@@ -93,6 +96,9 @@ const formulas: readonly Formula[] = [
   dutyTable,
   dutyChecks,
   dutyRank,
+  dutyRoom,
+  dutySweep,
+  dutyBand,
   // Heat and friction
   sleeveTorque,
   washerTorque,
@@ -165,6 +171,9 @@ export {
   dutyTable,
   dutyChecks,
   dutyRank,
+  dutyRoom,
+  dutySweep,
+  dutyBand,
   sleeveTorque,
   washerTorque,
   frictionHeat,

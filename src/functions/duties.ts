@@ -1,6 +1,13 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
-import { dutyTable as DUTIES_, dutyChecks as DUTYCHECKS_, dutyRank as DUTYRANK_ } from "../core";
+import {
+  dutyTable as DUTIES_,
+  dutyChecks as DUTYCHECKS_,
+  dutyRank as DUTYRANK_,
+  dutyRoom as DUTYROOM_,
+  dutySweep as DUTYSWEEP_,
+  dutyBand as DUTYBAND_,
+} from "../core";
 
 import { answer } from "../edge/sheet";
 
@@ -47,4 +54,56 @@ export function DUTYCHECKS(
  */
 export function DUTYRANK(duties: any[][], duty?: any[][], grades?: any[][], units?: any[][]): any[][] {
   return answer(DUTYRANK_, [duties, duty, grades, units]);
+}
+
+/**
+ * For each number of one duty how far it may move down and up, all else equal, before the verdict's word changes, and the criterion that turns it; "none" where it turns nothing within its bounds or, where those are open, from a thousandth to a thousand times the value. Temperatures: one moves as one, of two each as far as the other. A band moves as a whole, in proportion, the others are held. A number moves in all steps that share it. "Not monotone": further out the verdict turns back. Answers the verdict as it is, then one number per row
+ * @customfunction DUTYROOM
+ * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
+ * @param [duty] Name of the duty, or its number in the table, steps counted once; not needed where there is one
+ * @param [grade] Grade to judge; else the duty's own, else the best
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns The verdict as it is, then one number per row
+ */
+export function DUTYROOM(duties: any[][], duty?: any[][], grade?: any[][], grades?: any[][], units?: any[][]): any[][] {
+  return answer(DUTYROOM_, [duties, duty, grade, grades, units]);
+}
+
+/**
+ * One duty with one of its fields at each of a range of values, all else equal: use, governing criterion and verdict in a row for each value. The value is put into the first step and all that share it; the grade, where none is chosen, is the best for the duty as it stands. Answers one value per row, an error in the row of a value that cannot be
+ * @customfunction DUTYSWEEP
+ * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
+ * @param heading Heading of the field, its unit in brackets where it has one: "load", "load [lbf]"
+ * @param values Values to put in one after the other; a range of values as they would stand in the duty, text with its own unit too
+ * @param [duty] Name of the duty, or its number in the table, steps counted once; not needed where there is one
+ * @param [grade] Grade to judge; else the duty's own, else the best
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns One value per row, an error in the row of a value that cannot be
+ */
+export function DUTYSWEEP(
+  duties: any[][],
+  heading: any[][],
+  values: any[][],
+  duty?: any[][],
+  grade?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(DUTYSWEEP_, [duties, heading, values, duty, grade, grades, units]);
+}
+
+/**
+ * One duty whose numbers are known within bands: best, likely and worst use of each criterion, the worst verdict, and how much of the bands passes. What holds or fails at every point looked at passes or fails "throughout"; else the share that does not fail, care included, in whole percent and good to about two, of 2048 points spread over the bands, each independent: "640 to 960" alike between its ends, "800 ± 20 %" triangular. Where data are missing no share is given. Answers the whole verdict, then one criterion per row; a cell is empty where no ratio tells the use
+ * @customfunction DUTYBAND
+ * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
+ * @param [duty] Name of the duty, or its number in the table, steps counted once; not needed where there is one
+ * @param [grade] Grade to judge; else the duty's own, else the best
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns The whole verdict, then one criterion per row; a cell is empty where no ratio tells the use
+ */
+export function DUTYBAND(duties: any[][], duty?: any[][], grade?: any[][], grades?: any[][], units?: any[][]): any[][] {
+  return answer(DUTYBAND_, [duties, duty, grade, grades, units]);
 }

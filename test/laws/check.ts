@@ -2,8 +2,8 @@ import fc from "fast-check";
 
 /** Laws over random numbers from one seed. */
 const seed = 20261125;
-export const check = <T>(arbitrary: fc.Arbitrary<T>, law: (given: T) => void): void =>
-  fc.assert(fc.property(arbitrary, law), { seed, numRuns: 300 });
+export const check = <T>(arbitrary: fc.Arbitrary<T>, law: (given: T) => void, numRuns = 300): void =>
+  fc.assert(fc.property(arbitrary, law), { seed, numRuns });
 export const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 export const equal = (a: number, b: number, relative = 1e-9): void =>
   expect(Math.abs(a - b)).toBeLessThanOrEqual(relative * Math.max(Math.abs(a), Math.abs(b)) + 1e-300);

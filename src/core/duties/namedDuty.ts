@@ -1,5 +1,6 @@
 import { Band } from "../band";
 import { clash } from "../errors";
+import { cornerOf } from "./bandPoints";
 import { dutyOf } from "./duty";
 import type { Duty } from "./duty";
 import { restPressure, stepOf } from "./faces";
@@ -18,9 +19,11 @@ export class NamedDuty {
   /** One duty for each corner of the bands; one where there is none. */
   readonly corners: readonly Duty[];
 
+  /** With a corner's number that corner alone. */
   constructor(
     readonly name: string,
     readonly steps: readonly StepValues[],
+    corner?: number,
   ) {
     const [first] = steps as [StepValues];
     this.grade = first.values.grade;
@@ -28,10 +31,14 @@ export class NamedDuty {
     this.bands = bandsOf(steps);
     if (this.bands.length > mostBands)
       throw clash("duty", `a duty may hold at most ${mostBands} bands, this one holds ${this.bands.length}`);
+    const numbers = corner === undefined ? Array.from({ length: 2 ** this.bands.length }, (_, i) => i) : [corner];
     this.corners =
       this.bands.length === 0
         ? [this.at(asRead)]
-        : cornersOf(this.bands).map((at) => this.at(({ values }) => plain(values, (band) => at.get(band)!)));
+        : numbers.map((number) => {
+            const at = cornerOf(this.bands, number);
+            return this.with((band) => at.get(band)!);
+          });
   }
 
   /** The values as read; those of the first step where steps differ. */
@@ -73,13 +80,6 @@ function bandsOf(steps: readonly StepValues[]): readonly Band[] {
   return bands ? [...bands] : noBands;
 }
 const noBands: readonly Band[] = [];
-
-function cornersOf(bands: readonly Band[]): ReadonlyMap<Band, number>[] {
-  return Array.from(
-    { length: 2 ** bands.length },
-    (_, corner) => new Map(bands.map((band, i) => [band, (corner >> i) & 1 ? band.high : band.low])),
-  );
-}
 
 function plain(values: FieldValues, pick: (band: Band) => number): Given {
   const given: Record<string, unknown> = {};

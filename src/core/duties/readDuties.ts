@@ -32,7 +32,7 @@ export interface DutyTable {
   readonly unknownColumns: readonly string[];
 }
 
-const readOwn: OwnReader = (entry, cell, _unit, system) => readZone(cell, system, entry.heading);
+export const readOwn: OwnReader = (entry, cell, _unit, system) => readZone(cell, system, entry.heading);
 
 /** A table of duties, or a card of one; rows of one name, or with no name below it, are the steps of one duty. */
 export function readDuties(cells: Cell[][], system: System, name: string): DutyTable {

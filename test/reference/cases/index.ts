@@ -1,5 +1,6 @@
 import type { ReferenceCase } from "../case";
 import { ambientCases } from "./ambient";
+import { bandCases } from "./bands";
 import { boreWearCases } from "./boreWear";
 import { contactCases } from "./contact";
 import { fitCases } from "./fits";
@@ -18,6 +19,7 @@ export const referenceCases: readonly ReferenceCase[] = [
   ...flangedCases,
   ...contactCases,
   ...gradeCases,
+  ...bandCases,
   ...heatCases,
   ...heatPathCases,
   ...ambientCases,

@@ -1,0 +1,97 @@
+import type { Band } from "../band";
+import { clash } from "../errors";
+import { formula } from "../formula";
+import type { Answer } from "../formula";
+import type { Grade } from "../grade/library";
+import { gradesArg } from "../grade/table";
+import { assess } from "./assess";
+import { likelyOf, quantile, spreadPoints } from "./bandPoints";
+import { BandTally, sampleCount } from "./bandTally";
+import { chooseDuty, chooseGrade, chosenGradeArg, dutyArg } from "./choose";
+import { criteria } from "./criteria";
+import type { Criterion } from "./criterion";
+import type { Duty } from "./duty";
+import type { NamedDuty } from "./namedDuty";
+import { dutiesArg } from "./readDuties";
+import { verdictOf } from "./verdict";
+
+/** The whole verdict and each criterion over the corners of a duty's bands, their likely values and the points between. */
+function study({ values }: Grade, duty: NamedDuty) {
+  const whole = new BandTally();
+  const byCriterion = new Map<Criterion, BandTally>();
+  let points = 0;
+  const visit = (at: Duty, add: "add" | "addLikely" | "addSample") => {
+    points++;
+    const checks = assess(values, at);
+    for (const { criterion, word, use } of checks) {
+      let tally = byCriterion.get(criterion);
+      if (!tally) byCriterion.set(criterion, (tally = new BandTally()));
+      tally[add](word, use);
+    }
+    const { word, use } = verdictOf(checks);
+    whole[add](word, use);
+  };
+  for (const corner of duty.corners) visit(corner, "add");
+  visit(duty.with(likelyOf), "addLikely");
+  for (const point of spreadPoints(sampleCount, duty.bands.length)) {
+    const at = new Map<Band, number>(duty.bands.map((band, j) => [band, quantile(band, point[j]!)]));
+    visit(
+      duty.with((band) => at.get(band)!),
+      "addSample",
+    );
+  }
+  return { whole, byCriterion, points };
+}
+
+export const dutyBand = formula(
+  {
+    id: "DUTYBAND",
+    family: "Duties",
+    text: 'One duty whose numbers are known within bands: best, likely and worst use of each criterion, the worst verdict, and how much of the bands passes. What holds or fails at every point looked at passes or fails "throughout"; else the share that does not fail, care included, in whole percent and good to about two, of 2048 points spread over the bands, each independent: "640 to 960" alike between its ends, "800 ± 20 %" triangular. Where data are missing no share is given',
+    args: { duties: dutiesArg, duty: dutyArg, grade: chosenGradeArg, grades: gradesArg },
+    units: true,
+    result: {
+      shape: "table",
+      text: "The whole verdict, then one criterion per row; a cell is empty where no ratio tells the use",
+      columns: [
+        { name: "criterion", kind: "text" },
+        { name: "best use", kind: "ratio" },
+        { name: "likely use", kind: "ratio" },
+        { name: "worst use", kind: "ratio" },
+        { name: "worst verdict", kind: "text" },
+        { name: "passes", kind: "text" },
+      ],
+    },
+    source: [
+      { key: "own", at: "corners of the bands, and a count over evenly spread points between them" },
+      { key: "roberts", at: "additive recurrence" },
+    ],
+    example: [
+      [
+        ["duty", "Seed-drum spindle"],
+        ["load [N]", "180 ± 40 %"],
+        ["bore [mm]", 15],
+        ["length [mm]", 20],
+        ["rpm", "100 to 180"],
+        ["temperature [°C]", "5 to 45"],
+      ],
+      "",
+      "Demo Medlar",
+    ],
+    see: ["DUTYCHECKS", "DUTYROOM", "DUTIES"],
+  },
+  ({ duties, duty, grade, grades }): Answer[][] => {
+    const chosen = chooseDuty(duties, duty);
+    if (chosen.bands.length === 0)
+      throw clash("duty", 'duty holds no band: type a number of it as "640 to 960" or "800 ± 20 %"');
+    const judged = chooseGrade(chosen, grade, grades);
+    const { whole, byCriterion, points } = study(judged, chosen);
+    return [
+      [`verdict, ${judged.name}`, ...whole.answers(points)],
+      ...criteria.flatMap((criterion): Answer[][] => {
+        const tally = byCriterion.get(criterion);
+        return tally ? [[criterion.heading, ...tally.answers(points)]] : [];
+      }),
+    ];
+  },
+);

@@ -1,0 +1,114 @@
+import { BushError, clash, noDatum } from "../errors";
+import { formula, Measure, UnitLabel } from "../formula";
+import type { Answer, Cell, TableArg } from "../formula";
+import { gradesArg } from "../grade/table";
+import type { Kind, System } from "../kinds";
+import { unknownName } from "../names";
+import { splitHeading } from "../table/heading";
+import { readFilled } from "../table/readTable";
+import { chooseDuty, chooseGrade, chosenGradeArg, dutyArg } from "./choose";
+import { field, fieldHeadings, fieldKeys } from "./fields";
+import type { FieldKey, FieldValues } from "./fields";
+import { judge } from "./judge";
+import { dutiesArg, readOwn } from "./readDuties";
+import { verdictOf, verdictText } from "./verdict";
+import { stepsLikeFirst, withField } from "./withField";
+
+const valuesArg = {
+  kind: "table",
+  what: "a range of values as they would stand in the duty, text with its own unit too",
+  text: "Values to put in one after the other",
+  read: (cells) => cells.flat(),
+} as const satisfies TableArg<Cell[]>;
+
+/** The field that a heading names, and the unit in its brackets. */
+function namedBy(heading: string): { key: FieldKey; unit?: string | undefined } {
+  const { name, unit } = splitHeading(heading);
+  const key = fieldHeadings.find(name);
+  if (key !== undefined) return { key, unit };
+  const known = fieldKeys.map((one) => field(one).heading);
+  throw noDatum("heading", unknownName("heading", name, known, "give one of a table of duties, as load"));
+}
+
+/** A value as it was read, with its unit; words and bands as they were typed. */
+function shown(key: FieldKey, cell: Cell, value: unknown): [Answer, Answer] {
+  const { kind } = field(key);
+  if (typeof value === "number") return [new Measure(value, kind as Kind), new UnitLabel(kind as Kind)];
+  return [cell instanceof BushError ? cell : String(cell ?? ""), ""];
+}
+
+export const dutySweep = formula(
+  {
+    id: "DUTYSWEEP",
+    family: "Duties",
+    text: "One duty with one of its fields at each of a range of values, all else equal: use, governing criterion and verdict in a row for each value. The value is put into the first step and all that share it; the grade, where none is chosen, is the best for the duty as it stands",
+    args: {
+      duties: dutiesArg,
+      heading: {
+        kind: "text",
+        text: 'Heading of the field, its unit in brackets where it has one: "load", "load [lbf]"',
+      },
+      values: valuesArg,
+      duty: dutyArg,
+      grade: chosenGradeArg,
+      grades: gradesArg,
+    },
+    units: true,
+    result: {
+      shape: "table",
+      text: "One value per row, an error in the row of a value that cannot be",
+      columns: [
+        { name: "value", kind: "measure" },
+        { name: "unit", kind: "text" },
+        { name: "grade", kind: "text" },
+        { name: "use", kind: "ratio" },
+        { name: "governing", kind: "text" },
+        { name: "verdict", kind: "text" },
+      ],
+    },
+    source: { key: "own", at: "criteria: see DUTYCHECKS" },
+    example: [
+      [
+        ["duty", "Seed-drum spindle"],
+        ["load [N]", 180],
+        ["bore [mm]", 15],
+        ["length [mm]", 20],
+        ["rpm", 120],
+        ["temperature [°C]", "5 to 45"],
+      ],
+      "rpm",
+      [[60], [120], [240]],
+      "",
+      "Demo Medlar",
+    ],
+    see: ["DUTYROOM", "DUTYCHECKS", "DUTIES"],
+  },
+  ({ duties, heading, values, duty, grade, grades }, system: System = "metric"): Answer[][] => {
+    const chosen = chooseDuty(duties, duty);
+    const { key, unit } = namedBy(heading);
+    if (key === "grade" && grade !== undefined) throw clash("grade", "grade has no place where the values are grades");
+    const held = key === "grade" ? undefined : chooseGrade(chosen, grade, grades);
+    const moved = stepsLikeFirst(chosen, key);
+    return values.map((cell) => {
+      let value: unknown;
+      try {
+        value = readFilled(field(key), cell, unit, system, readOwn);
+        if (value === undefined) return ["", "", "", "", "", ""];
+        const swept = withField(chosen, key, value as FieldValues[FieldKey], moved);
+        const judged = held ?? chooseGrade(swept, undefined, grades);
+        const checks = judge(judged, swept);
+        const verdict = verdictOf(checks);
+        return [
+          ...shown(key, cell, value),
+          judged.name,
+          verdict.use ?? "",
+          verdict.governing.criterion.heading,
+          verdictText(checks, system, verdict),
+        ];
+      } catch (error) {
+        if (!(error instanceof BushError)) throw error;
+        return [...shown(key, cell, value), held?.name ?? "", "", "", error];
+      }
+    });
+  },
+);

@@ -1,0 +1,62 @@
+import { Band } from "../../../src/core/band";
+import { cornerOf, growth, likelyOf, quantile, spreadPoints } from "../../../src/core/duties/bandPoints";
+import { between, check, equal } from "../../laws/check";
+import fc from "fast-check";
+
+test("the roots of the recurrence are those of its equation", () => {
+  for (const n of [1, 2, 3, 4, 5, 6]) equal(growth(n) ** (n + 1), growth(n) + 1, 1e-14);
+  // printed to seven decimals where the recurrence is described
+  const printed = [1.618034, 1.324718, 1.2207441, 1.167304, 1.1347241, 1.1127757];
+  printed.forEach((g, i) => expect(Math.abs(growth(i + 1) - g)).toBeLessThan(5.1e-8));
+});
+
+/** How far the share of values below any x is from x at most. */
+const discrepancy = (values: readonly number[]): number => {
+  const sorted = [...values].sort((a, b) => a - b);
+  const { length } = sorted;
+  return Math.max(...sorted.map((x, i) => Math.max(Math.abs(x - i / length), Math.abs(x - (i + 1) / length))));
+};
+test("points lie in the unit cube, always the same, and each coordinate fills it evenly", () => {
+  for (const n of [1, 2, 3, 4, 5, 6]) {
+    const points = spreadPoints(2048, n);
+    expect(points).toEqual(spreadPoints(2048, n));
+    for (let j = 0; j < n; j++) {
+      const values = points.map((point) => point[j]!);
+      expect(Math.min(...values)).toBeGreaterThanOrEqual(0);
+      expect(Math.max(...values)).toBeLessThan(1);
+      // the fourth of six is nearly 15/23, so that it falls into 23 heaps
+      expect(discrepancy(values)).toBeLessThan(n === 6 && j === 3 ? 0.022 : 0.005);
+    }
+  }
+});
+
+const triangle = fc.tuple(between(0, 100), between(0.1, 100), between(0.05, 0.95));
+test("a quantile undoes the distribution of its band", () =>
+  check(fc.tuple(triangle, between(0, 1)), ([[low, width, mode], share]) => {
+    expect((quantile(new Band(low, low + width), share) - low) / width).toBeCloseTo(share, 9);
+    const likely = low + mode * width;
+    const x = quantile(new Band(low, low + width, likely), share);
+    const below =
+      x < likely ? (x - low) ** 2 / (width * width * mode) : 1 - (low + width - x) ** 2 / (width * width * (1 - mode));
+    expect(below).toBeCloseTo(share, 6);
+  }));
+
+test("its ends are the band's, and the middle of a triangle is its likely value", () => {
+  for (const band of [new Band(2, 5), new Band(2, 5, 2), new Band(2, 5, 3), new Band(2, 5, 5)])
+    for (const [share, end] of [
+      [0, 2],
+      [1, 5],
+    ] as const)
+      expect(quantile(band, share)).toBe(end);
+  expect(quantile(new Band(640, 960, 800), 0.5)).toBe(800);
+  expect(likelyOf(new Band(640, 960, 700))).toBe(700);
+  expect(likelyOf(new Band(640, 960))).toBe(800);
+});
+
+test("every corner once", () => {
+  const bands = [new Band(1, 2), new Band(3, 4), new Band(5, 6)];
+  const corners = Array.from({ length: 8 }, (_, number) => [...cornerOf(bands, number).values()].join());
+  expect(new Set(corners).size).toBe(8);
+  expect(corners[0]).toBe("1,3,5");
+  expect(corners[7]).toBe("2,4,6");
+});

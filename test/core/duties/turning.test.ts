@@ -1,0 +1,119 @@
+import type { Check } from "../../../src/core/duties/criterion";
+import { words } from "../../../src/core/duties/criterion";
+import { pathOf, turnOf } from "../../../src/core/duties/turning";
+import type { Moved } from "../../../src/core/duties/turning";
+
+const [fails, , care, fits] = [0, 1, 2, 3];
+
+/** Corners that each answer a rank by value. */
+function moved(...corners: ((value: number) => number)[]): Moved & { asked: number } {
+  const rankAt = (value: number, corner?: number) =>
+    corner === undefined ? Math.min(...corners.map((rank) => rank(value))) : corners[corner]!(value);
+  const found = {
+    asked: 0,
+    corners: corners.length,
+    rankAt: (value: number, corner?: number) => {
+      found.asked++;
+      return rankAt(value, corner);
+    },
+    verdictAt: (value: number) => {
+      const word = words[rankAt(value)]!;
+      return { word, governing: { criterion: { heading: `makes ${word}` } } as Check };
+    },
+  };
+  return found;
+}
+/** One rank up to a value, another from just behind it. */
+const until = (limit: number, before: number, after: number) => (value: number) => (value <= limit ? before : after);
+const up = { kind: "force", value: 1 } as const;
+const turn = (of: Moved, path = pathOf(up, 1)) => turnOf(of, 1, path)!;
+
+describe("pathOf", () => {
+  test("goes by ratios to a thousand times and a thousandth, five to the decade", () => {
+    const path = pathOf({ kind: "force", value: 20 }, 1);
+    expect(path).toHaveLength(15);
+    expect(path[14]).toBeCloseTo(20_000, 9);
+    expect(path[1]! / path[0]!).toBeCloseTo(10 ** 0.2, 12);
+    expect(pathOf({ kind: "force", value: 20 }, -1)[14]).toBeCloseTo(0.02, 12);
+  });
+  test("ends in the bound of the domain, and nowhere beyond it", () => {
+    expect(pathOf({ kind: "ratio", value: 2, least: 1 }, -1)).toEqual([2 / 10 ** 0.2, 1]);
+    expect(pathOf({ kind: "ratio", value: 2, most: 3 }, 1)).toEqual([3]);
+    expect(pathOf({ kind: "ratio", value: 1, least: 1 }, -1)).toEqual([]);
+    expect(pathOf({ kind: "force", value: 5, least: 0 }, -1)).toHaveLength(16);
+  });
+  test("goes by distance where the value is a temperature or 0", () => {
+    expect(pathOf({ kind: "temperature", value: -3 }, 1)[0]).toBe(-2);
+    expect(pathOf({ kind: "temperature", value: -3 }, 1)[15]).toBeCloseTo(997, 9);
+    expect(pathOf({ kind: "temperature", value: 20, least: -273.15 }, -1).pop()).toBe(-273.15);
+    const fromZero = pathOf({ kind: "force", value: 0, least: 0 }, 1);
+    expect(fromZero[0]).toBe(1e-6);
+    expect(fromZero[15]).toBeCloseTo(1e6, 3);
+  });
+  test("holds nothing that is not finite", () =>
+    expect(pathOf({ kind: "force", value: 1e307 }, 1).every(Number.isFinite)).toBe(true));
+});
+
+describe("turnOf", () => {
+  test("finds the last double that holds", () => {
+    const limit = 7.123456789012345;
+    expect(turn(moved(until(limit, fits, fails)))).toEqual({
+      at: limit,
+      word: "fails",
+      stoppedBy: "makes fails",
+      isMonotone: true,
+    });
+  });
+  test("names what made the worse side, on whichever side that is", () => {
+    expect(turn(moved(until(3, fits, care))).stoppedBy).toBe("makes care");
+    expect(turn(moved(until(3, fails, fits))).stoppedBy).toBe("makes fails");
+  });
+  test("finds nothing where nothing turns", () =>
+    expect(
+      turnOf(
+        moved(() => fits),
+        1,
+        pathOf(up, 1),
+      ),
+    ).toBeUndefined());
+  test("takes the first turn, and says whether the verdict turns back", () => {
+    const island = (value: number) => (value <= 3 || value > 50 ? fits : fails);
+    expect(turn(moved(island))).toMatchObject({ at: 3, isMonotone: false });
+    const steps = (value: number) => (value <= 3 ? fits : value <= 50 ? care : fails);
+    expect(turn(moved(steps))).toMatchObject({ at: 3, word: "care", isMonotone: true });
+  });
+  test("a path that ends where there is no duty is no way back", () => {
+    const gone = moved((value) => (value > 100 ? -1 : value > 3 ? fits : fails));
+    expect(turn(gone)).toMatchObject({ at: 3, word: "fits", isMonotone: true });
+  });
+  test("the criterion that governs is seen a little farther off", () => {
+    const both = moved(until(3, fits, fails));
+    const near = (value: number) => (Math.abs(value - 3) < 1e-9 ? "first" : "governing");
+    both.verdictAt = (value) => {
+      const criterion = { heading: near(value) };
+      return { word: words[both.rankAt(value)]!, governing: { criterion } as Check };
+    };
+    expect(turn(both).stoppedBy).toBe("governing");
+  });
+  test("of several corners the earliest to become worse decides", () => {
+    // all within one stretch of the path, the later ones first
+    const [a, b, c] = [2.41, 2.2, 2.3].map((limit) => until(limit, fits, fails));
+    expect(turn(moved(a!, c!, b!)).at).toBe(2.2);
+  });
+  test("of several corners the last to become better decides", () => {
+    const [a, b, c] = [2.2, 2.41, 2.3].map((limit) => until(limit, fails, fits));
+    expect(turn(moved(a!, c!, b!)).at).toBe(2.41);
+  });
+  test("a corner that is worse only for a stretch is found from within", () => {
+    const dip = (value: number) => (value > 2 && value <= 2.6 ? fails : fits);
+    expect(turn(moved(() => fits, dip)).at).toBe(2);
+  });
+  test("halves until doubles end: about 60 questions, and no more for a limit near 0", () => {
+    const one = moved(until(7, fits, fails));
+    turn(one);
+    expect(one.asked).toBeLessThan(90);
+    const zero = moved((value) => (value === 0 ? fails : fits));
+    expect(turnOf(zero, 1, pathOf({ ...up, least: 0 }, -1))!.at).toBe(0);
+    expect(zero.asked).toBeLessThan(120);
+  });
+});
