@@ -19,7 +19,18 @@ const swaps = {
 const bounds = { above: "from", from: "above", below: "to", to: "below" };
 const twins = { max: "min", min: "max", findLast: "find", some: "every", every: "some" };
 /** Words, examples and messages are no formulas. */
-const passedOver = new Set(["example", "text", "working", "between", "see", "source", "what", "name"]);
+const passedOver = new Set([
+  "example",
+  "text",
+  "label",
+  "working",
+  "factors",
+  "between",
+  "see",
+  "source",
+  "what",
+  "name",
+]);
 const messages = new Set(["mustBe", "clash", "noDatum", "isMissing", "lacks", "measure", "show"]);
 
 /** Every mutation of a file: where it stands, what stood there, what stands there now, and the whole text with it. */

@@ -1,6 +1,6 @@
 import { checkDomain } from "./domain";
 import { BushError, isMissing, mustBe, orList } from "./errors";
-import type { Arg, Cell, ChoiceArg, ListArg, Span } from "./formula";
+import type { Arg, Cell, ChoiceArg, ListArg, Span } from "./args";
 import type { Kind } from "./kinds";
 import { readSpan } from "./span";
 

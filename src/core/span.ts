@@ -1,6 +1,6 @@
 import { checkDomain } from "./domain";
 import { BushError, mustBe } from "./errors";
-import type { Span } from "./formula";
+import type { Span } from "./args";
 import type { System } from "./kinds";
 import { readQuantity, toWorking } from "./units";
 

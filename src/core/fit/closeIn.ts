@@ -10,7 +10,7 @@ export const closeIn = formula(
     text: "Bore close-in per unit of diametral interference of a bush pressed into a housing; lengths in one unit, moduli in one unit",
     args: { ...diameterArgs, ...elasticArgs },
     units: false,
-    result: { kind: "ratio", symbol: "κ" },
+    result: { kind: "ratio", symbol: "κ", label: "Bore close-in per interference" },
     working: [...complianceLines, "κ = 2 * D * d / (E * (D^2 - d^2)) / (ch + cb)"],
     between: complianceUnits,
     source: { key: "shigley", at: "press and shrink fits" },

@@ -11,7 +11,7 @@ export const freeTilt = formula(
       length: { kind: "length", symbol: "L", above: 0, text: "Length of the bush" },
     },
     units: true,
-    result: { kind: "angle", symbol: "θ" },
+    result: { kind: "angle", symbol: "θ", label: "Free tilt" },
     working: ["θ = atan(C / L) * 180 / pi"],
     factors: { "180": "degrees of π radians" },
     source: { key: "geometry" },

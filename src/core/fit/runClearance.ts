@@ -45,7 +45,7 @@ export const runClearance = formula(
       },
     },
     units: true,
-    result: { kind: "length", symbol: "C" },
+    result: { kind: "length", symbol: "C", label: "Running clearance" },
     working: [
       "ε = αb * (T - T0) + s",
       "δ = δ0 + D * (ε - αh * (T - T0))",

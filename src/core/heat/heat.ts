@@ -11,7 +11,7 @@ export const frictionHeat = formula(
       friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction" },
     },
     units: true,
-    result: { kind: "power", symbol: "Q" },
+    result: { kind: "power", symbol: "Q", label: "Friction heat" },
     working: ["Q = μ * F * v"],
     source: { key: "mechanics", at: "friction force times sliding speed" },
     example: [800, 0.1257, 0.2],

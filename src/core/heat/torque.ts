@@ -11,7 +11,7 @@ export const sleeveTorque = formula(
       friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction" },
     },
     units: true,
-    result: { kind: "torque", symbol: "T" },
+    result: { kind: "torque", symbol: "T", label: "Friction torque" },
     working: ["T = μ * F * d / 2 / 1000"],
     source: { key: "mechanics", at: "friction force at the radius of the bore" },
     example: [800, 20, 0.2],

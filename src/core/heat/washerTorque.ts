@@ -21,7 +21,7 @@ export const washerTorque = formula(
       },
     },
     units: true,
-    result: { kind: "torque", symbol: "T" },
+    result: { kind: "torque", symbol: "T", label: "Friction torque" },
     working: ({ wearstate }) => [
       "ro = Do / 2",
       "ri = Di / 2",

@@ -11,7 +11,7 @@ export const sleevePressure = formula(
       length: { kind: "length", symbol: "L", above: 0, text: "Length of the bush" },
     },
     units: true,
-    result: { kind: "pressure", symbol: "p" },
+    result: { kind: "pressure", symbol: "p", label: "Mean pressure" },
     working: ["p = F / (d * L)"],
     source: { key: "shigley", at: "lubrication and journal bearings: boundary-lubricated bearings" },
     example: [800, 20, 15],

@@ -12,7 +12,7 @@ export const washerPressure = formula(
       outer: { kind: "length", symbol: "Do", above: 0, text: "Outer diameter of the bearing face" },
     },
     units: true,
-    result: { kind: "pressure", symbol: "p" },
+    result: { kind: "pressure", symbol: "p", label: "Mean pressure" },
     working: ["A = pi / 4 * (Do^2 - Di^2)", "p = F / A"],
     between: { A: { unit: "mm²", text: "Area of the face" } },
     source: { key: "geometry", at: "area of a ring" },

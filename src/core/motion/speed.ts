@@ -10,7 +10,7 @@ export const turningSpeed = formula(
       rpm: { kind: "rate", symbol: "n", from: 0, text: "Shaft speed" },
     },
     units: true,
-    result: { kind: "speed", symbol: "v" },
+    result: { kind: "speed", symbol: "v", label: "Sliding speed" },
     working: ["v = pi * d * n / 60000"],
     source: { key: "geometry", at: "circumference times revolutions" },
     example: [20, 120],

@@ -10,7 +10,7 @@ export const strokeSpeed = formula(
       cycles: { kind: "rate", symbol: "c", from: 0, text: "Cycles per minute, each there and back" },
     },
     units: true,
-    result: { kind: "speed", symbol: "v" },
+    result: { kind: "speed", symbol: "v", label: "Mean sliding speed" },
     working: ["v = 2 * s * c / 60000"],
     source: { key: "geometry", at: "travel there and back once a cycle" },
     example: [400, 6],

@@ -11,7 +11,7 @@ export const swingSpeed = formula(
       cycles: { kind: "rate", symbol: "c", from: 0, text: "Cycles per minute, each there and back" },
     },
     units: true,
-    result: { kind: "speed", symbol: "v" },
+    result: { kind: "speed", symbol: "v", label: "Mean sliding speed" },
     working: ["s = 2 * φ / 360 * pi * d", "v = s * c / 60000"],
     factors: { "360": "degrees of a full turn" },
     between: { s: { unit: "mm", text: "Path in one cycle" } },

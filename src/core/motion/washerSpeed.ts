@@ -12,7 +12,7 @@ export const washerSpeed = formula(
       rpm: { kind: "rate", symbol: "n", from: 0, text: "Shaft speed" },
     },
     units: true,
-    result: { kind: "speed", symbol: "v" },
+    result: { kind: "speed", symbol: "v", label: "Sliding speed at the mean diameter" },
     working: ["dm = (Di + Do) / 2", "v = pi * dm * n / 60000"],
     between: { dm: { unit: "mm", text: "Mean diameter of the face" } },
     source: { key: "geometry", at: "circumference at the mean diameter; the rim runs faster: SPEED(outer, rpm)" },

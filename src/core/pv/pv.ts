@@ -10,7 +10,7 @@ export const pressureSpeed = formula(
       speed: { kind: "speed", symbol: "v", from: 0, text: "Sliding speed" },
     },
     units: true,
-    result: { kind: "pv", symbol: "PV" },
+    result: { kind: "pv", symbol: "PV", label: "Pressure times speed" },
     working: ["PV = p * v"],
     source: { key: "shigley", at: "lubrication and journal bearings: boundary-lubricated bearings" },
     example: [2.5, 0.12],

@@ -162,7 +162,13 @@ function readRow<L extends EntryList, S>(
 }
 
 /** Nothing where the cell is a blank after all: "no data", or a 0 where 0 is no value. */
-export function readFilled(entry: Entry, cell: Cell, unit: string | undefined, system: System, own?: OwnReader): unknown {
+export function readFilled(
+  entry: Entry,
+  cell: Cell,
+  unit: string | undefined,
+  system: System,
+  own?: OwnReader,
+): unknown {
   if (cell instanceof BushError) throw cell;
   if (cell === null || isNoData(cell)) return undefined;
   if (cell === 0) {

@@ -2,8 +2,19 @@ import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { fromWorking, scaleIn } from "../units";
 import type { Tree } from "./working";
-import type { Entry, Line } from "./worksheet";
 
+/** A quantity of a working, in the units that it is worked in. */
+export interface Entry {
+  readonly text: string;
+  readonly symbol: string;
+  readonly value: number;
+  readonly unit: string;
+}
+export interface Line extends Entry {
+  readonly tree: Tree;
+  /** Only a change of units, not a line of the formula: the symbol whose value it is. */
+  readonly converts?: string;
+}
 /** A line that turns a quantity into the other system of units, and the figures that it puts in. */
 export interface Conversion {
   readonly line: Line;

@@ -2,19 +2,12 @@ import { kinds } from "../kinds";
 import type { Kind } from "../kinds";
 import { convert } from "../units";
 import { productOf } from "./working";
-import type { Product, Tree } from "./working";
+import type { Product, Step, Tree } from "./working";
 
 /**
  * Units through a working: which numbers of a line only turn one unit into another, as 60 000 in v = π·d·n/60 000 does
  * with mm/min, and which numbers stand there instead in other units.
  */
-
-/** One change of unit inside such a number: 60 s/min to a power. */
-export interface Step {
-  readonly count: number;
-  readonly unit: string;
-  readonly power: number;
-}
 
 /** Simple units to their powers. */
 type Unit = ReadonlyMap<string, number>;
@@ -171,33 +164,29 @@ const isWhole = (x: number): boolean => Math.abs(x - Math.round(x)) <= 1e-9 * x;
 /** Takes a factor out of the number that carries it, which may carry a small whole number besides: 4 000 000 in mm²/m². */
 export const withoutFactor: Change = (product, steps) => {
   const factor = factorOf(steps);
+  const sides = [
+    ["over", factor],
+    ["under", 1 / factor],
+  ] as const;
   for (const most of [1, 12])
-    for (const side of ["over", "under"] as const) {
-      const at = product[side].findIndex((part) => {
-        const left = part.type === "number" ? part.value / (side === "over" ? factor : 1 / factor) : NaN;
-        return left >= 1 - 1e-9 && left <= most + 1e-9 && isWhole(left);
-      });
-      const part = product[side][at];
-      if (part?.type !== "number") continue;
-      const left = Math.round(part.value / (side === "over" ? factor : 1 / factor));
-      const kept = left === 1 ? [] : [{ type: "number", value: left } as const];
-      return { ...product, [side]: product[side].toSpliced(at, 1, ...kept) };
+    for (const [side, carried] of sides) {
+      const rests = product[side].map((part) => (part.type === "number" ? part.value / carried : NaN));
+      const at = rests.findIndex((rest) => rest >= 1 - 1e-9 && rest <= most + 1e-9 && isWhole(rest));
+      if (at < 0) continue;
+      const kept = Math.round(rests[at]!) === 1 ? [] : [{ type: "number", value: Math.round(rests[at]!) } as const];
+      return { ...product, [side]: [...product[side].slice(0, at), ...kept, ...product[side].slice(at + 1)] };
     }
   return undefined;
 };
 
-/** Puts a factor in, as a whole number over or under the stroke; `undefined` where it is none. */
+/** Puts a factor in behind the other numbers, as a whole one over or under the stroke; `undefined` where it is none. */
 export const withFactor: Change = (product, steps) => {
   const factor = factorOf(steps);
-  const side = factor >= 1 ? "over" : "under";
-  const value = factor >= 1 ? factor : 1 / factor;
+  const [side, sign, value] = factor >= 1 ? (["over", 1, factor] as const) : (["under", -1, 1 / factor] as const);
   if (!isWhole(value)) return undefined;
-  const sign = side === "over" ? 1 : -1;
-  const number = {
-    type: "number",
-    value: Math.round(value),
-    steps: steps.map((step) => ({ ...step, power: sign * step.power })),
-  } as const;
-  const first = product[side].findIndex((part) => part.type !== "number");
-  return { ...product, [side]: product[side].toSpliced(first < 0 ? product[side].length : first, 0, number) };
+  const turned = steps.map((step) => ({ ...step, power: sign * step.power }));
+  const number = { type: "number", value: Math.round(value), steps: turned } as const;
+  const isNumber = ({ type }: Tree): boolean => type === "number";
+  const [numbers, others] = [product[side].filter(isNumber), product[side].filter((part) => !isNumber(part))];
+  return { ...product, [side]: [...numbers, number, ...others] };
 };

@@ -1,6 +1,5 @@
-import type { Step } from "./dimension";
 import { readLine } from "./working";
-import type { Product, Tree } from "./working";
+import type { Product, Step, Tree } from "./working";
 
 /** Expressions as the trade writes them: π·d·n / 60 000, (40 mm)², 2 × 10⁻⁶. */
 

@@ -5,12 +5,12 @@ import { kinds } from "../kinds";
 import type { System } from "../kinds";
 import { sourceTitle } from "../sources";
 import { fromWorking } from "../units";
+import type { Entry, Line } from "./conversion";
 import { digitsFor } from "./digits";
 import { formulaText, numberText, numeric, quantityText, stepsText, unitText, written } from "./notation";
 import { numbersOf } from "./working";
 import type { Tree } from "./working";
 import { labelOf, worksheetOf } from "./worksheet";
-import type { Entry, Line } from "./worksheet";
 
 /** The worked lines of one calculation; made for the formulas that it may be asked to show. */
 export const stepsOf = (formulas: readonly Formula[]) =>

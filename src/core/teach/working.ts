@@ -1,9 +1,15 @@
 import jsep from "jsep";
 import { BushError } from "../errors";
-import type { Step } from "./dimension";
 
 // powers bind tighter than products and from the right, as on paper
 jsep.addBinaryOp("^", 11, true);
+
+/** One change of unit inside a number that only changes units: 60 s/min to a power. */
+export interface Step {
+  readonly count: number;
+  readonly unit: string;
+  readonly power: number;
+}
 
 /** An expression of a working, products and quotients gathered as they are written on paper: all over one stroke. */
 export type Tree =

@@ -3,22 +3,11 @@ import type { Arg, ArgumentReader, Formula, Lookup } from "../formula";
 import { isDimensional, kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { conversion, inch } from "./conversion";
+import type { Entry, Line } from "./conversion";
 import { changed, inchUnit, readUnit, withFactor, withoutFactor } from "./dimension";
 import { evaluate, readLine } from "./working";
 import type { Tree } from "./working";
 
-/** A quantity of a working, in the units that it is worked in. */
-export interface Entry {
-  readonly text: string;
-  readonly symbol: string;
-  readonly value: number;
-  readonly unit: string;
-}
-export interface Line extends Entry {
-  readonly tree: Tree;
-  /** Only a change of units, not a line of the formula: the symbol whose value it is. */
-  readonly converts?: string;
-}
 /** A calculation as it is worked on paper. */
 export interface Worksheet {
   /** Arguments and what was looked up for them; a line where it is converted first. */

@@ -18,7 +18,7 @@ export const greatestLoad = formula(
       grades: gradesArg,
     },
     units: true,
-    result: { kind: "force", symbol: "F" },
+    result: { kind: "force", symbol: "F", label: "Highest radial load" },
     working: ({ speed }) => [speed === 0 ? "F = d * L * p_a" : "F = d * L * min(p_a, PV_a / v)"],
     lookups: (values) => {
       const bounds = new Bounds(values, "metric");

@@ -43,7 +43,7 @@ export const greatestRpm = formula(
       grades: gradesArg,
     },
     units: true,
-    result: { kind: "rate", symbol: "n" },
+    result: { kind: "rate", symbol: "n", label: "Highest shaft speed" },
     working: ({ load }) => [
       load === 0 ? "n = 60000 * v_a / (pi * d)" : "n = 60000 * min(v_a, PV_a * d * L / F) / (pi * d)",
     ],

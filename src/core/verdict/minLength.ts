@@ -18,7 +18,7 @@ export const leastLength = formula(
       grades: gradesArg,
     },
     units: true,
-    result: { kind: "length", symbol: "L" },
+    result: { kind: "length", symbol: "L", label: "Least length" },
     working: ({ speed }) => [speed === 0 ? "L = F / (d * p_a)" : "L = max(F / (d * p_a), F * v / (d * PV_a))"],
     lookups: (values) => {
       const bounds = new Bounds(values, "metric");

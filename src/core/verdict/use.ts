@@ -33,7 +33,12 @@ export const limitUse = formula(
     text: "The governing use, value over limit: 1 is just held. #N/A where a datum is missing or the surroundings are outside the grade's temperatures",
     args: { grade: gradeArg, ...dutyArgs, grades: gradesArg },
     units: true,
-    result: { kind: "ratio", symbol: "u", text: "Governing use as a ratio; format the cell as a percentage" },
+    result: {
+      kind: "ratio",
+      symbol: "u",
+      label: "Governing use",
+      text: "Governing use as a ratio; format the cell as a percentage",
+    },
     working: (values) => workingOf(values).lines,
     lookups: (values) => workingOf(values).known,
     between: {

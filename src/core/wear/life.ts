@@ -34,7 +34,7 @@ export const wearLife = formula(
       ...conformityArgs,
     },
     units: true,
-    result: { kind: "time", symbol: "t" },
+    result: { kind: "time", symbol: "t", label: "Life" },
     working: (values) => {
       const clearance = shapingClearance(values);
       if (clearance === undefined) return ["t = h / (k * p * v * 3600)"];

@@ -24,7 +24,7 @@ export const wearDepth = formula(
       ...conformityArgs,
     },
     units: true,
-    result: { kind: "length", symbol: "h" },
+    result: { kind: "length", symbol: "h", label: "Wear depth" },
     working: (values) => {
       const clearance = shapingClearance(values);
       const flat = "h0 = k * p * s * 1000";
