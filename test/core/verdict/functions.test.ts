@@ -15,14 +15,9 @@ import {
   turningSpeed,
   verdictLine,
 } from "../../../src/core";
-<<<<<<< HEAD:test/core/verdict/functions.test.ts
 import { standardLibrary } from "../../../src/core/grade";
 import { standingCautions } from "../../../src/core/verdict/cautions";
-import { call, one } from "../grade/host";
-=======
-import { standingCautions, standardLibrary } from "../../../src/core/grade";
 import { call, one } from "../host";
->>>>>>> 233d1c5 (What once fitted and must not; tables and cards of duties as users type them):test/core/grade/functions.test.ts
 
 const demo = standardLibrary()
   .grades.filter((g) => g.kind === "demo")
