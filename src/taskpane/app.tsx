@@ -29,8 +29,8 @@ const useStyles = makeStyles({
   },
   // five names fit in 320 px
   tab: {
-    paddingLeft: "6px",
-    paddingRight: "6px",
+    paddingLeft: "3px",
+    paddingRight: "3px",
     "& .fui-Tab__content": { fontSize: tokens.fontSizeBase200 },
   },
   body: { flexGrow: 1, minHeight: 0, display: "flex", flexDirection: "column" },

@@ -51,7 +51,7 @@ export const useShared = makeStyles({
     },
     "& thead th": { fontWeight: tokens.fontWeightSemibold },
   },
-  wide: { overflowX: "auto", "& th, & td": { overflowWrap: "normal" } },
+  wide: { overflowX: "auto", "& th, & td": { overflowWrap: "normal", paddingRight: "5px" } },
   mono: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, overflowWrap: "anywhere" },
   summary: { cursor: "pointer", color: tokens.colorBrandForegroundLink, fontSize: tokens.fontSizeBase200 },
 });
