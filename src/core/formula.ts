@@ -101,6 +101,7 @@ export interface Between {
   readonly unit: string;
   readonly text: string;
 }
+type Betweens = Readonly<Record<string, Between>>;
 /** A figure out of data: its value, and what it is and where it comes from. */
 export interface Lookup {
   readonly value: Measure;
@@ -124,8 +125,8 @@ export interface Spec<A extends Args = Args> {
   readonly working?: readonly string[] | ((values: Values<A>) => readonly string[]);
   /** Fixed numbers of the working that do not just turn units, as written there: what each is. */
   readonly factors?: Readonly<Record<string, string>>;
-  /** Symbols that only the working has. */
-  readonly between?: Readonly<Record<string, Between>>;
+  /** Symbols that only the working has; a function of the values where their units depend on them. */
+  readonly between?: Betweens | ((values: Values<A>) => Betweens);
   /** Symbols of the working that come from data, not from an argument: a grade's limit, say. */
   readonly lookups?: (values: Values<A>) => Readonly<Record<string, Lookup>>;
   readonly source: Source | readonly Source[];
@@ -160,6 +161,10 @@ export function formula<const A extends Args, R>(
 /** The lines of a formula's working that hold for these values; none where the spec has no working. */
 export const workingOf = (f: Formula, values: Readonly<Record<string, unknown>>): readonly string[] =>
   typeof f.spec.working === "function" ? f.spec.working(values) : (f.spec.working ?? []);
+
+/** The symbols that only the working has for these values. */
+export const betweenOf = ({ spec: { between = {} } }: Formula, values: Readonly<Record<string, unknown>>): Betweens =>
+  typeof between === "function" ? between(values) : between;
 
 /** A number that a working ends in: its place in the answer, and its name where it has one. */
 export interface WorkedResult {

@@ -2,7 +2,7 @@ import { create, all } from "mathjs";
 import { catalogue } from "../../src/core";
 import { BushError } from "../../src/core/errors";
 import { isInside } from "../../src/core/domain";
-import { isNumberArg, isSpill, resultSymbols, workingOf } from "../../src/core/formula";
+import { betweenOf, isNumberArg, isSpill, resultSymbols, workingOf } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 import { answer } from "../../src/edge/sheet";
 
@@ -118,12 +118,13 @@ describe.each(worked)("%s", (_, f) => {
     const lines = workingOf(f, example);
     const defined = lines.map((line) => line.slice(0, line.indexOf("=")).trim());
     expect(defined.slice(-results.length)).toEqual(results);
-    for (const symbol of defined.slice(0, -results.length)) expect(Object.keys(f.spec.between ?? {})).toContain(symbol);
+    const between = betweenOf(f, example);
+    for (const symbol of defined.slice(0, -results.length)) expect(Object.keys(between)).toContain(symbol);
     for (const symbol of defined) expect(symbols).not.toContain(symbol);
   });
 
   test("every symbol that no argument explains says what it is", () => {
-    const told = [...Object.values(f.spec.between ?? {}), ...Object.values(f.spec.lookups?.(example) ?? {})];
+    const told = [...Object.values(betweenOf(f, example)), ...Object.values(f.spec.lookups?.(example) ?? {})];
     const texts = told.map(({ text }) => text);
     for (const text of texts) expect(text).toMatch(/^\p{Lu}[^;.]{3,}[^;.\s]$/u);
     expect(new Set(texts).size).toBe(texts.length);

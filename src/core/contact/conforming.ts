@@ -58,4 +58,4 @@ export function tiltedDepthOf(load: number, span: number): number {
 
 /** Λ and J as a working writes them, of a symbol for t. */
 export const loadText = (t: string): string => `${t} * acos(1 / ${t}) - sqrt(${t}^2 - 1) / ${t}`;
-export const summedLoadText = (t: string): string => `(${t}^2 / 2 + 1) * acos(1 / ${t}) - 1.5 * sqrt(${t}^2 - 1)`;
+export const summedLoadText = (t: string): string => `(${t}^2 / 2 + 1) * acos(1 / ${t}) - 3 * sqrt(${t}^2 - 1) / 2`;

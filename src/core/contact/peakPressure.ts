@@ -29,14 +29,15 @@ export const peakPressure = formula(
       if (trueContact(values).isFitted) return ["p = 4 / pi * F / (d * L)", "α = 90"];
       return [
         confinedLine,
-        "Λ = F / (L * K_c * d / 2 * C / 2)",
+        "Λ = 4 * F / (L * K_c * d * C)",
         `one = (${loadText("t")}) / Λ`,
         "p_F = K_c * C / 2 * (t - 1)",
-        "p_H = sqrt(F / L * E * C / 2 / (pi * (1 - ν^2))) / (d / 2)",
+        "p_H = 2 * sqrt(F * E * C / (2 * pi * L * (1 - ν^2))) / d",
         "p = max(p_F, p_H)",
         "α = acos(1 / t) * 180 / pi",
       ];
     },
+    factors: { "90": "degrees, the half of the bore that is pressed" },
     between: {
       ...confinedBetween,
       Λ: { unit: "", text: "Load per length over stiffness, radius and radial clearance" },

@@ -46,10 +46,16 @@ export const shaftSlope = formula(
       text: "Slope at the nearer and the farther bush, degrees",
     },
     working: (values) => [
-      "I = pi / 64 * (d^4 - di^4)",
+      values.inner === 0 ? "I = pi * d^4 / 64" : "I = pi * (d^4 - di^4) / 64",
       ...(values.loadcase === "offset" ? ["b = s - a"] : []),
       ...linesOf[values.loadcase],
     ],
+    factors: {
+      "64": "of the second moment of a circle's area",
+      "16": "of the slope under a load half way",
+      "24": "of the slope under a load spread evenly",
+      "6": "of the slope under a load at one place",
+    },
     between: {
       I: { unit: "mm⁴", text: "Second moment of area" },
       b: { unit: "mm", text: "Distance of the load from the farther bush" },

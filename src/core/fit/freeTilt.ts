@@ -13,7 +13,6 @@ export const freeTilt = formula(
     units: true,
     result: { kind: "angle", symbol: "θ", label: "Free tilt" },
     working: ["θ = atan(C / L) * 180 / pi"],
-    factors: { "180": "degrees of π radians" },
     source: { key: "geometry" },
     example: [0.04, 20],
     see: ["RUNCLEARANCE"],

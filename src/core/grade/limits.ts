@@ -12,15 +12,16 @@ export type PressureKey = "staticPressure" | "runningPressure";
 export type SpeedKey = "speedTurning" | "speedSwinging" | "speedLinear";
 export type LimitKey = PressureKey | SpeedKey | "pvLimit";
 
+interface KnownLimit {
+  readonly state: "known";
+  readonly value: number;
+  readonly key: PropertyKey;
+  /** How it comes from the figure of the grade, where it is not that figure itself. */
+  readonly how: "curve" | "derated" | undefined;
+}
 /** A limit as far as the data go. */
 export type Limit =
-  | {
-      readonly state: "known";
-      readonly value: number;
-      readonly key: PropertyKey;
-      /** How it comes from the figure of the grade, where it is not that figure itself. */
-      readonly how: string | undefined;
-    }
+  | KnownLimit
   /** The property that would be needed. */
   | { readonly state: "missing"; readonly key: PropertyKey }
   /** The temperature leaves the curve at its hot end. */
@@ -33,14 +34,23 @@ export const speedKey = (motion: Exclude<Motion, "static">): SpeedKey => speedKe
 
 export const limitKind = (key: LimitKey): Kind => property(key).kind as Kind;
 
-const known = (value: number, key: PropertyKey, how?: string): Limit => ({ state: "known", value, key, how });
+const known = (value: number, key: PropertyKey, how?: KnownLimit["how"]): Limit => ({
+  state: "known",
+  value,
+  key,
+  how,
+});
+
+/** What a limit is and whether a curve caps it: `Limit of PV, from "PV at temperature"`. */
+export const limitText = (what: string, { key, how }: KnownLimit): string =>
+  `Limit of ${what}${how === "curve" ? `, from "${property(key).heading}"` : ""}`;
 
 /** A figure capped by the least of a curve over a span of temperature. */
 function capped(given: number, key: PropertyKey, values: Values, name: "pressureCurve" | "pvCurve", span: Span): Limit {
   const curve = values[name]!;
   const cap = leastOver(curve, span);
   if (cap === undefined) return { state: "beyond", key: name, ends: endsOf(curve) };
-  return given <= cap ? known(given, key) : known(cap, name, "capped by its curve");
+  return given <= cap ? known(given, key) : known(cap, name, "curve");
 }
 
 /** A pressure limit over a span of temperature. The curve lowers the figure and never stands in for one that is missing. */
@@ -68,5 +78,5 @@ export function pvLimit(values: Values, span: Span): Limit {
   // at 23 °C, where PV limits are stated, there must be room for friction heat
   if (highest === undefined || highest <= statedAt) return { state: "missing", key: "highestTemperature" };
   const derated = pvAt(given, highest, span.high);
-  return derated === given ? known(given, "pvLimit") : known(derated, "pvLimit", "derated by DERATEDPV");
+  return derated === given ? known(given, "pvLimit") : known(derated, "pvLimit", "derated");
 }

@@ -1,4 +1,4 @@
-import { roundedTo } from "./notation";
+import { leastDigits, roundedTo } from "./notation";
 import { evaluate, symbolsOf } from "./working";
 import type { Tree } from "./working";
 
@@ -50,5 +50,6 @@ const placeOf = (size: number): number => Math.floor(Math.log10(size));
 export function agrees(value: number, shown: number, digits: number): boolean {
   if (!Number.isFinite(value)) return true; // nothing is shown of it
   const written = shown.toExponential().split("e")[0]!.replace(/[-.]/g, "").length;
-  return Number(value.toPrecision(Math.max(digits, written))) === shown || Math.abs(value - shown) < 1e-12;
+  if (shown === 0) return Math.abs(value) < 1e-12;
+  return Number(value.toPrecision(leastDigits(value, Math.max(digits, written)))) === shown;
 }

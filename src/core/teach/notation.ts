@@ -91,7 +91,7 @@ function write(tree: Tree, style: Style): Written {
 function fraction({ over, under }: Product, style: Style): Written {
   const [top, bottom] = [over, under].map((parts) => parts.map((part) => write(part, style)));
   const numerator = top!.map((part, i) =>
-    i === 0 && /^−[\d.]+$/.test(part.text) ? part.text : inside(part, "product"),
+    i === 0 && /^−[\p{L}\d_.]+( [^ ]+)?$/u.test(part.text) ? part.text : inside(part, "product"),
   );
   const text = numerator.length === 0 ? "1" : numerator.join(style.times);
   if (bottom!.length === 0) return { text, hold: "product" };
@@ -102,11 +102,11 @@ function fraction({ over, under }: Product, style: Style): Written {
   return { text: `${text} / ${below}`, hold: "product" };
 }
 
+/** "d⁴", "xᵐ"; an exponent that has no such signs as in a cell: "x^1.25", "x^(1 / m)". */
 function power({ base, exponent }: Extract<Tree, { type: "power" }>, style: Style): Written {
   const foot = inside(write(base, style), "whole");
-  if (exponent.type === "number" && Number.isInteger(exponent.value))
-    return { text: `${foot}${raised(exponent.value)}`, hold: "whole" };
-  return { text: `${foot}^${inside(write(exponent, style), "whole")}`, hold: "whole" };
+  const top = write(exponent, style);
+  return { text: foot + (raised(top.text) ?? `^${inside(top, "whole")}`), hold: "whole" };
 }
 
 function call(name: string, args: readonly string[]): Written {
@@ -115,18 +115,20 @@ function call(name: string, args: readonly string[]): Written {
   return { text, hold: "whole" };
 }
 
-/** Figures beyond these are written with a power of ten. */
-const [tiny, huge] = [1e-4, 1e7];
+/** Figures beyond these are written with a power of ten; rounded ones from `large` on, where zeros would stand for digits. */
+const [tiny, large, huge] = [1e-4, 1e6, 1e7];
 /** A number that ends within so many digits is shown whole. */
 const exactDigits = 7;
+const isExact = (value: number): boolean =>
+  Math.abs(Number(value.toPrecision(exactDigits)) - value) <= 1e-12 * Math.abs(value);
 
 /** "0.1257", "60 000", "2 × 10⁻⁶": so many digits, or all of them where they are few. */
 export function numberText(value: number, digits: number): string {
   const rounded = roundedTo(value, digits);
   const size = Math.abs(rounded);
-  if (size !== 0 && (size < tiny || size >= huge)) {
+  if (size !== 0 && (size < tiny || size >= (isExact(value) ? huge : large))) {
     const [mantissa, exponent] = size.toExponential().split("e") as [string, string];
-    return `${signOf(rounded)}${mantissa} × 10${raised(Number(exponent))}`;
+    return `${signOf(rounded)}${mantissa} × 10${raised(String(Number(exponent)))}`;
   }
   const [whole, rest] = String(size).split(".") as [string, string?];
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, thinSpace) : whole;
@@ -136,20 +138,27 @@ const thinSpace = "\u202f";
 const signOf = (value: number): string => (value < 0 ? "−" : "");
 
 /** What a number shown in so many digits is worth. */
-export function roundedTo(value: number, digits: number): number {
-  const exact = Number(value.toPrecision(exactDigits));
-  return Math.abs(exact - value) <= 1e-12 * Math.abs(value) ? exact : Number(value.toPrecision(digits));
+export const roundedTo = (value: number, digits: number): number =>
+  isExact(value) ? Number(value.toPrecision(exactDigits)) : Number(value.toPrecision(leastDigits(value, digits)));
+
+/** So many digits, but all those before the point. */
+export function leastDigits(value: number, digits: number): number {
+  const whole = Math.abs(value) < large ? String(Math.trunc(Math.abs(value))).length : 0;
+  return Math.max(digits, whole);
 }
 
-const raised = (exponent: number): string =>
-  [...String(exponent)].map((sign) => (sign === "-" ? "⁻" : "⁰¹²³⁴⁵⁶⁷⁸⁹"[Number(sign)]!)).join("");
+/** In small raised signs; nothing where one of them has none. */
+function raised(text: string): string | undefined {
+  const signs = [...text].map((sign) => "⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁻ᵏᵐⁿ"["0123456789-−kmn".indexOf(sign)]);
+  return signs.includes(undefined) ? undefined : signs.join("");
+}
 
 /** What a factor between units is made of: "60 s/min × 1000 mm/m". */
 export function stepsText(steps: readonly Step[]): string {
   const text = (step: Step): string => {
     const one = `${numberText(step.count, 12)} ${step.unit}`;
     const power = Math.abs(step.power);
-    return power === 1 ? one : `(${one})${raised(power)}`;
+    return power === 1 ? one : `(${one})${raised(String(power))}`;
   };
   const [times, by] = [1, -1].map((sign) => steps.filter(({ power }) => power * sign > 0).map(text));
   return [times!.join(" × "), ...by!].join(" ÷ ");

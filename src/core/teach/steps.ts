@@ -136,13 +136,16 @@ function spanText({ low, high }: Span, system: System): string {
 /** What each fixed number of a line is for, told once: it turns units, or the spec has a word on it. */
 function factorRows({ spec }: Formula, tree: Tree, told: Set<string>): Row[] {
   return numbersOf(tree).flatMap(({ value, steps }): Row[] => {
-    const meaning = steps ? stepsText(steps) : spec.factors?.[String(value)];
+    const meaning = steps ? stepsText(steps) : (spec.factors?.[value] ?? everywhere[value]);
     const number = numberText(value, 12);
     if (meaning === undefined || told.has(number + meaning)) return [];
     told.add(number + meaning);
     return [["Fixed factor", number, meaning, value, ""]];
   });
 }
+
+/** What a fixed number means wherever a working has it. */
+const everywhere: Readonly<Record<number, string>> = { 180: "degrees of π radians" };
 
 const sources = (source: Source | readonly Source[]): Row[] =>
   [source].flat().map((s) => ["Source", "", [sourceTitle(s.key), s.at].filter(Boolean).join(": "), "", ""]);

@@ -1,4 +1,4 @@
-import { isNumberArg, resultSymbols, workingOf } from "../formula";
+import { betweenOf, isNumberArg, resultSymbols, workingOf } from "../formula";
 import type { Arg, ArgumentReader, Formula, Lookup } from "../formula";
 import { isDimensional, kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
@@ -49,9 +49,10 @@ function worksheetIn(system: System, f: Formula, { values, answers }: Call): Pla
     return { ...entry, kind, value, unit };
   });
   const lines: Line[] = [];
+  const betweens = betweenOf(f, values);
   for (const { symbol, tree: written } of workingOf(f, values).map(readLine)) {
     const result = resultSymbols(f.spec.result).find((r) => r.symbol === symbol);
-    const between = f.spec.between?.[symbol];
+    const between = betweens[symbol];
     const metric = result ? kinds[result.kind].metric : (between?.unit ?? "");
     const of = { metric, shown: system === "metric" ? metric : inchUnit(metric) };
     const refitted = refit(written, of, units);

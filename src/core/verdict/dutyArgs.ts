@@ -6,6 +6,7 @@ export const dutyArgs = {
     kind: "pressure",
     symbol: "p",
     from: 0,
+    label: "Mean pressure",
     text: "Mean pressure while running, or at rest where the motion is static; times your impact factor where there is shock",
   },
   speed: { kind: "speed", symbol: "v", from: 0, text: "Mean sliding speed; not looked at where the motion is static" },

@@ -9,6 +9,8 @@ import { findGrade } from "../grade/find";
 import { gradeArg, lacks } from "../grade/grade";
 import type { Library } from "../grade/library";
 import { gradesArg } from "../grade/table";
+import { kinds } from "../kinds";
+import type { Kind } from "../kinds";
 import { dutyArgs } from "./dutyArgs";
 
 interface Asked extends Stated {
@@ -16,14 +18,15 @@ interface Asked extends Stated {
   readonly grades?: Library | undefined;
 }
 
-/** The lines of the criterion that governs. */
-function workingOf({ grade, grades, ...stated }: Asked): Working {
+/** The criterion that governs and its lines. */
+function workingOf({ grade, grades, ...stated }: Asked): Working & { readonly kind: Kind } {
   const { values } = findGrade(grade, grades);
   const duty = statedDuty(stated);
   const checks = assess(values, duty);
   const { governing, next } = verdictOf(checks);
   const of: Check = governing.use === undefined ? (next ?? governing) : governing;
-  return of.criterion.working?.(values, duty) ?? { lines: [], known: {} };
+  const { kind, working } = of.criterion;
+  return { kind, ...(working?.(values, duty) ?? { lines: [], known: {} }) };
 }
 
 export const limitUse = formula(
@@ -41,10 +44,13 @@ export const limitUse = formula(
     },
     working: (values) => workingOf(values).lines,
     lookups: (values) => workingOf(values).known,
-    between: {
-      V: { unit: "", text: "What the duty asks" },
-      Z: { unit: "", text: "What the grade bears" },
-      PV_a: { unit: "MPa·m/s", text: "PV limit in these surroundings" },
+    between: (values) => {
+      const unit = kinds[workingOf(values).kind].metric;
+      return {
+        V: { unit, text: "What the duty asks" },
+        Z: { unit, text: "What the grade bears" },
+        PV_a: { unit: kinds.pv.metric, text: "Limit of PV, derated for the surroundings" },
+      };
     },
     source: { key: "own", at: "the criterion that governs: see DUTYCHECKS" },
     example: ["Demo Medlar", 2, 0.06, "5 to 45"],

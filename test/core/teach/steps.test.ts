@@ -1,9 +1,11 @@
 import { all, create } from "mathjs";
 import { catalogue, workedSteps } from "../../../src/core";
-import { isNumberArg, resultSymbols } from "../../../src/core/formula";
+import { betweenOf, isNumberArg, resultSymbols } from "../../../src/core/formula";
 import type { Arg, Formula } from "../../../src/core/formula";
 import { isDimensional, kinds } from "../../../src/core/kinds";
 import type { System } from "../../../src/core/kinds";
+import { inchUnit } from "../../../src/core/teach/dimension";
+import { unitText } from "../../../src/core/teach/notation";
 import { call, CellError, inInch } from "../../support";
 
 const math = create(all!);
@@ -29,18 +31,21 @@ const stepsOf = (f: Formula, typed: readonly unknown[], system: System): Line[] 
     ...(f.spec.units ? [system] : []),
   );
 
+const betweenUnits = (f: Formula): string[] =>
+  typeof f.spec.between === "function" ? [] : Object.values(betweenOf(f, {})).map(({ unit }) => unit);
+
 /** Every unit that may stand behind a number, the longest first. */
 const unitNames = [
   ...new Set([
-    ...Object.values(kinds).flatMap(({ metric, inch }) => [metric, inch]),
-    ...worked.flatMap(([, f]) => Object.values(f.spec.between ?? {}).map(({ unit }) => unit)),
-    ...["m²", "mm²", "in²", "W/K", "min⁻¹", "MPa⁻¹", "psi⁻¹", "K⁻¹", "°F⁻¹", "N/lbf", "mm/in", "lbf/N"],
+    ...Object.values(kinds).flatMap(({ metric, inch }) => [metric, inch, `${metric}/${inch}`, `${inch}/${metric}`]),
+    ...worked.flatMap(([, f]) => betweenUnits(f).flatMap((unit) => [unit, inchUnit(unit)])),
   ]),
 ]
-  .filter((unit) => unit !== "" && !unit.startsWith("1/"))
+  .map(unitText)
+  .filter((unit) => unit !== "" && !unit.startsWith("/"))
   .sort((a, b) => b.length - a.length);
 const behindNumber = new RegExp(
-  `(?<=[\\d⁰-⁹]) (${unitNames.map((unit) => unit.replace(/[().]/g, "\\$&")).join("|")})(?![\\p{L}·/⁻²³])`,
+  `(?<=[\\d⁰-⁹]) (${unitNames.map((unit) => unit.replace(/[().]/g, "\\$&")).join("|")})(?![\\p{L}·/⁻²³⁴])`,
   "gu",
 );
 const digitsOf = (power: string) =>
@@ -73,25 +78,59 @@ function shownNumber(text: string): { value: number; half: number } {
   return { value: Number(`${mantissa}e${exponent}`), half: 0.5 * 10 ** (Number(exponent) - places - spare) };
 }
 
+/** What has a sign of its own on paper; only an exponent that is an expression has none. */
+const notTrade = /\*|sqrt|pi\b|\^(?!\([^()]* [/+−] )/;
+
 const calculations = (lines: readonly Line[]): Line[] => lines.filter(([, , numbers]) => / = .* = /.test(numbers));
 
+const systemsOf = (f: Formula): System[] => (f.spec.units ? ["metric", "inch"] : ["metric"]);
+
+/** The numbers shown in each line come to the number shown behind them, in the signs of the trade. */
+function checkNumbers(lines: readonly Line[]): void {
+  for (const [, formula, numbers, , unit] of lines) {
+    const [symbol, expression, result] = numbers.split(" = ") as [string, string, string];
+    expect(formula.split(" = ")[0]).toBe(symbol);
+    expect(unit === "°" ? result.endsWith("°") : unit === "" || result.endsWith(` ${unit}`)).toBe(true);
+    const { value, half } = shownNumber(result);
+    const worth = math.evaluate(plain(expression), { ln: Math.log }) as number;
+    if (!(Math.abs(worth - value) <= half * (1 + 1e-9))) throw new Error(`${numbers}: comes to ${worth}`);
+    // each formula evaluates to the same with the symbols' own values: see test/core/working.test.ts
+    if (formula.includes("=")) expect(formula).not.toMatch(notTrade);
+  }
+}
+
+/** Every line says in a few words what its symbol is, and what each fixed number is stands behind it. */
+function checkWords([, ...lines]: readonly Line[]): void {
+  for (const [text, symbol] of lines) {
+    expect(text).toMatch(/^[\p{Lu}"0°][^;:]+$/u);
+    if (symbol !== "" && text !== "Fixed factor") expect(text.length).toBeLessThan(110);
+  }
+  const fixed = lines.filter(([text]) => text === "Fixed factor").map(([, number]) => number.replace(/\u202f/g, ""));
+  for (const [, formula] of lines.filter(([, formula]) => formula.includes(" = ")))
+    for (const [number] of formula.replace(/\u202f/g, "").matchAll(/(?<![\p{L}_\d.])\d[\d.]*(?![\d.])/gu))
+      if (Number(number) > 4 || !Number.isInteger(Number(number))) expect(fixed).toContain(number);
+  expect(lines.some(([what]) => what === "Source")).toBe(true);
+}
+
+/** The example with each of its choices, with nothing where it may be left out, with 0 where that is allowed. */
+function variants(f: Formula, typed: readonly unknown[]): unknown[][] {
+  const others = (arg: Arg): readonly unknown[] => [
+    ...(arg.kind === "choice" ? arg.choices : []),
+    ...(arg.optional ? [null] : []),
+    ...("from" in arg && arg.from === 0 ? [0] : []),
+  ];
+  const room = args(f).map((_, i) => typed[i] ?? null);
+  return args(f).flatMap((arg, i) => others(arg).map((value) => room.with(i, value)));
+}
+
 describe.each(worked)("STEPS of %s", (_, f) => {
-  const systems: System[] = f.spec.units ? ["metric", "inch"] : ["metric"];
+  const systems = systemsOf(f);
   const each = systems.flatMap((system) => [1, 1.0007, 0.913].map((by) => [system, by] as const));
 
   test.each(each)("%s, numbers × %d: the numbers shown come to the number shown behind them", (system, by) => {
     const lines = calculations(stepsOf(f, given(f, system, by), system));
     expect(lines.length).toBeGreaterThan(0);
-    for (const [, formula, numbers, , unit] of lines) {
-      const [symbol, expression, result] = numbers.split(" = ") as [string, string, string];
-      expect(formula.split(" = ")[0]).toBe(symbol);
-      expect(unit === "°" ? result.endsWith("°") : unit === "" || result.endsWith(` ${unit}`)).toBe(true);
-      const { value, half } = shownNumber(result);
-      const worth = math.evaluate(plain(expression), { ln: Math.log }) as number;
-      if (!(Math.abs(worth - value) <= half * (1 + 1e-9))) throw new Error(`${numbers}: comes to ${worth}`);
-      // each formula evaluates to the same with the symbols' own values: see test/core/working.test.ts
-      if (formula.includes("=")) expect(formula).not.toMatch(/[*^]|sqrt|pi\b/);
-    }
+    checkNumbers(lines);
   });
 
   test.each(each)("%s, numbers × %d: the last results are the function's own answers", (system, by) => {
@@ -108,18 +147,15 @@ describe.each(worked)("STEPS of %s", (_, f) => {
   });
 
   test("every line says in a few words what its symbol is, and no fixed number is left unexplained", () => {
-    for (const system of systems) {
-      const [, ...lines] = stepsOf(f, given(f, system), system);
-      for (const [text, symbol] of lines) {
-        expect(text).toMatch(/^[\p{Lu}"0°][^;:]+$/u);
-        if (symbol !== "" && text !== "Fixed factor") expect(text.length).toBeLessThan(110);
-      }
-      const fixed = new Set(lines.filter(([text]) => text === "Fixed factor").map(([, number]) => number));
-      for (const [, formula] of lines.filter(([, formula]) => formula.includes(" = ")))
-        for (const [number] of formula.replace(/\u202f/g, "").matchAll(/(?<![\p{L}_\d.])\d[\d.]*(?![\d.])/gu))
-          if (Number(number) > 4 || !Number.isInteger(Number(number)))
-            expect([...fixed].map((one) => one.replace(/\u202f/g, ""))).toContain(number);
-      expect(lines.some(([what]) => what === "Source")).toBe(true);
+    for (const system of systems) checkWords(stepsOf(f, given(f, system), system));
+  });
+
+  test.each(systems)("%s: the same for each choice, each argument left out and each that may be 0", (system) => {
+    for (const typed of variants(f, given(f, system))) {
+      const lines = stepsOf(f, typed, system);
+      if ((lines[0]![0] as unknown) instanceof CellError) continue;
+      checkNumbers(calculations(lines));
+      checkWords(lines);
     }
   });
 });
@@ -158,10 +194,10 @@ describe("as a trainer would write it", () => {
       "T = μ·F·d / 2",
       "T = 0.2 × 250 lbf × 0.75 in / 2 = 18.75 lbf·in",
     ]);
-    const wear = steps("WEAR", 1e-8, 400, 250, "inch");
+    const wear = steps("WEAR", 1e-8, 400, 250, null, null, "inch");
     expect(lineOf(wear, "h")[1]).toBe("h = 88·k·p·s");
     expect(wear.find(([text]) => text === "Fixed factor")![2]).toBe("5280 ft/mi ÷ 60 min/h");
-    expect(lineOf(steps("LIFE", 1e-8, 400, 25, 0.02, "inch"), "t")[1]).toBe("t = h / (k·p·v)");
+    expect(lineOf(steps("LIFE", 1e-8, 400, 25, 0.02, null, null, "inch"), "t")[1]).toBe("t = h / (k·p·v)");
     const strain = lineOf(
       steps("RUNCLEARANCE", 0.0016, 0.75, 0.875, 0.002, 1.03, 176, 5e-5, 1.3e-5, 6.5e-6, null, null, "inch"),
       "ε",
@@ -177,16 +213,14 @@ describe("as a trainer would write it", () => {
       "N",
     ]);
     expect(lineOf(heat, "Q")[2]).toBe("Q = 0.2 × 800.7 N × 0.127 m/s = 20.34 W");
-    const run = steps("RUNTEMP", 180, 0.75, 0.5, 0.06, 25, 0.2, 77, 1.8, 312, 1, 1.76, "inch");
+    const run = steps("RUNTEMP", 90, 0.75, 0.5, 0.06, 20, 0.15, 77, 0.25, 45, 2, 2, 0.09, null, null, "inch");
     expect(lineOf(run, "Ta")[2]).toBe("Ta = (77 °F − 32 °F) × 5 / 9 = 25 °C");
-    const [before, after] = run.filter(([text]) => text.startsWith("Running temperature"));
-    expect(before!.slice(1, 2).concat(before![4])).toEqual(["T = Ta + Q / G", "°C"]);
-    expect(after!.slice(0, 2).concat(after![4])).toEqual([
-      "Running temperature by friction heat, converted",
-      "T",
-      "°F",
-    ]);
-    expect(after![2]).toMatch(/^T = [\d.]+ °C × 9 \/ 5 \+ 32 °F = [\d.]+ °F$/);
+    expect(lineOf(run, "Gh").slice(2)).toEqual(["0.09 W/K", 0.09, "W/K"]);
+    const [before, after] = run.filter(([text]) => text.startsWith("Least temperature"));
+    expect(before!.slice(1, 2).concat(before![4])).toEqual(["T_low = Ta + Q / G_high", "°C"]);
+    expect(after!.slice(0, 2).concat(after![4])).toEqual(["Least temperature, converted", "T_low", "°F"]);
+    expect(after![2]).toMatch(/^T_low = [\d.]+ °C × 9 \/ 5 \+ 32 °F = [\d.]+ °F$/);
+    expect(lineOf(run, "T_high")[2]).toBe(after![2].replace("T_low", "T_high"));
   });
   test("powers, roots, π and small numbers in the trade's signs", () => {
     const washer = steps("WASHERPRESSURE", 500, 21, 40);
@@ -237,8 +271,68 @@ describe("as a trainer would write it", () => {
     expect(lineOf(use("-20 to 60"), "temperature")[2]).toBe("−20 to 60 °C");
     expect(lineOf(use(104, "inch"), "temperature")[2]).toBe("104 °F");
     expect(lineOf(use(40), "PV_a")[0]).toBe('Limit of PV, from "PV at temperature"');
-    expect(lineOf(use(40), "v_a")[0]).toBe("Limit of speed");
     expect(lineOf(steps("LIMITS", 1, "+0.001/+0.002", "inch"), "zone")[2]).toBe("+0.002/+0.001 in");
+  });
+  test("USE shows the criterion that governs, from the duty to the limit and where that comes from", () => {
+    const limits = { "running pressure limit [MPa]": 20, "static pressure limit [MPa]": 60, "PV limit [MPa·m/s]": 0.1 };
+    const more = { "speed limit turning [m/s]": 1, "speed limit swinging [m/s]": 0.5, "highest temperature [°C]": 123 };
+    const plain = { ...limits, ...more, "lowest temperature [°C]": -40 };
+    const grades = [
+      ["grade", ...Object.keys(plain), "pressure at temperature [°C: MPa]"],
+      ["Steady", ...Object.values(plain), null],
+      ["Softening", ...Object.values(plain), "20: 18; 120: 4"],
+    ];
+    const use = (grade: string, p: number, v: number, motion: string, units: System, temperature = 63) => {
+      const given =
+        units === "metric" ? [p, v, temperature] : [p * 145.03773773, v * 196.8503937, temperature * 1.8 + 32];
+      const lines = steps("USE", grade, ...given, motion, grades, units);
+      checkNumbers(calculations(lines));
+      checkWords(lines);
+      const rows = lines.filter(([, symbol]) => /^(p_a|v_a|PV_a|V|Z|u)\b/.test(symbol));
+      expect(new Set(rows.map(([, , , , unit]) => unit)).size).toBe(2);
+      return rows.map(([text, formula, , , unit]) => [text, formula, unit].filter(Boolean).join(" | "));
+    };
+    const lines = (formula: string, unit: string, limit: string) => [
+      `What the duty asks | V = ${formula} | ${unit}`,
+      `What the grade bears | Z = ${limit} | ${unit}`,
+      "Governing use as a ratio | u = V / Z",
+    ];
+    for (const [system, pressure, speed, pv] of [
+      ["metric", "MPa", "m/s", "MPa·m/s"],
+      ["inch", "psi", "ft/min", "psi·ft/min"],
+    ] as const) {
+      const [asked, ...rest] = lines("p·v", pv, "PV_a / S");
+      const derated = `Limit of PV, derated for the surroundings | PV_a = PV_ref·(T_max − T) / (T_max − T_ref) | ${pv}`;
+      expect(use("Steady", 1, 0.05, "turning", system)).toEqual([asked, derated, ...rest]);
+      expect(use("Steady", 1, 0.05, "turning", system, 20)).toEqual([`Limit of PV | PV_a | ${pv}`, asked, ...rest]);
+      const pressed = lines("p·K", pressure, "p_a / S");
+      expect(use("Steady", 10, 0.0001, "turning", system)).toEqual([
+        `Limit of running pressure | p_a | ${pressure}`,
+        ...pressed,
+      ]);
+      expect(use("Softening", 2, 0.0001, "turning", system)).toEqual([
+        `Limit of running pressure, from "pressure at temperature" | p_a | ${pressure}`,
+        ...pressed,
+      ]);
+      expect(use("Softening", 2, 0, "static", system)).toEqual([
+        `Limit of static pressure, from "pressure at temperature" | p_a | ${pressure}`,
+        ...pressed,
+      ]);
+      expect(use("Steady", 0.001, 0.4, "swinging", system)).toEqual([
+        `Limit of swinging speed | v_a | ${speed}`,
+        ...lines("v", speed, "v_a"),
+      ]);
+    }
+  });
+  test("an exponent is raised where it has small signs, else written as in a cell", () => {
+    const derated = (m: number) => lineOf(steps("DERATEDPV", 0.12, 90, 60, null, m), "PV").slice(1, 3);
+    expect(derated(2)).toEqual(["PV = PV_ref·xᵐ", "PV = 0.12 MPa·m/s × 0.4478² = 0.02406 MPa·m/s"]);
+    expect(derated(1.25)[1]).toBe("PV = 0.12 MPa·m/s × 0.44776^1.25 = 0.04395 MPa·m/s");
+    expect(lineOf(steps("BORETEMP", 0.06, 0.12, 90, 40, null, 1.25), "T").slice(1, 3)).toEqual([
+      "T = Ta + ΔT_ref·(PV / PV_ref)^(1 / m)",
+      "T = 40 °C + 67 K × (0.06 MPa·m/s / 0.12 MPa·m/s)^(1 / 1.25) = 78.48 °C",
+    ]);
+    expect(lineOf(steps("PEAKRISE", [[2], [10]], [[1], [2]], 8), "ΔT")[1]).toContain("exp(−t1 / τ)");
   });
   test("a conversion of units shows its factor, that of temperatures its zero", () => {
     expect(lineOf(steps("UNIT", 250, "lbf", "N"), "x")[2]).toBe("x = 250 × 4.448 = 1112");

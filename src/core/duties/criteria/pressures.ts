@@ -1,5 +1,5 @@
 import type { PressureKey } from "../../grade/limits";
-import { pressureLimit } from "../../grade/limits";
+import { limitText, pressureLimit } from "../../grade/limits";
 import type { PropertyKey, Values } from "../../grade/properties";
 import { endsOf } from "../../grade/curve";
 import { measure } from "../../measure";
@@ -21,6 +21,7 @@ const warmed: typeof withCurve = {
   staticPressure: ["staticPressure", "pressureCurve", "pvLimit", "highestTemperature"],
   runningPressure: ["runningPressure", "pressureCurve", "pvLimit", "highestTemperature"],
 };
+const whatOf = { staticPressure: "static pressure", runningPressure: "running pressure" } as const;
 const notLowered = (): readonly string[] => ["pressure limit not lowered for temperature: no curve is known"];
 
 /** The limit over the temperatures of the bore, divided by the design factor; or why there is none. */
@@ -64,7 +65,7 @@ export function pressureWorking(key: PressureKey, pressure: number, values: Valu
     known: {
       p: figure(pressure, "pressure", "Mean pressure"),
       K: figure(duty.impactFactor, "ratio", "Impact factor"),
-      p_a: figure(limit.value, "pressure", "Pressure limit"),
+      p_a: figure(limit.value, "pressure", limitText(whatOf[key], limit)),
       S: figure(duty.designFactor, "ratio", "Design factor"),
     },
   };

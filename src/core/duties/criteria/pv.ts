@@ -1,10 +1,11 @@
 import { endsOf } from "../../grade/curve";
-import { pvLimit } from "../../grade/limits";
+import { limitText, pvLimit } from "../../grade/limits";
 import type { PropertyKey } from "../../grade/properties";
 import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
 import { criterion, figure, lacking, ratio } from "../criterion";
-import type { Finding } from "../criterion";
+import type { Finding, Working } from "../criterion";
+import type { Duty } from "../duty";
 
 const derated: readonly PropertyKey[] = ["pvLimit", "highestTemperature"];
 const byCurve: readonly PropertyKey[] = ["pvLimit", "pvCurve"];
@@ -44,17 +45,18 @@ export const pv = criterion(
     working: (values, duty) => {
       const limit = pvLimit(values, duty.temperature);
       if (limit.state !== "known") return undefined;
+      const value = valueWorking(duty);
       const known = {
-        PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
+        ...value.known,
         S: figure(duty.designFactor, "ratio", "Design factor"),
       };
-      if (limit.how !== derating)
+      if (limit.how !== "derated")
         return {
-          lines: ["V = PV", "Z = PV_a / S", "u = V / Z"],
-          known: { ...known, PV_a: figure(limit.value, "pv", "PV limit in these surroundings") },
+          lines: [...value.lines, "Z = PV_a / S", "u = V / Z"],
+          known: { ...known, PV_a: figure(limit.value, "pv", limitText("PV", limit)) },
         };
       return {
-        lines: ["V = PV", "PV_a = PV_ref * (T_max - T) / (T_max - T_ref)", "Z = PV_a / S", "u = V / Z"],
+        lines: [...value.lines, "PV_a = PV_ref * (T_max - T) / (T_max - T_ref)", "Z = PV_a / S", "u = V / Z"],
         known: {
           ...known,
           PV_ref: figure(values.pvLimit!, "pv", "PV limit as stated"),
@@ -77,7 +79,7 @@ export const pv = criterion(
           value,
           limit.value / designFactor,
           limit.key,
-          limit.how === derating ? tellDerated : undefined,
+          limit.how === "derated" ? tellDerated : undefined,
         );
       case "hot":
         return {
@@ -99,4 +101,17 @@ export const pv = criterion(
     }
   },
 );
-const derating = "derated by DERATEDPV";
+
+/** Pressure times speed; as one figure where several steps or faces or a time constant make it. */
+function valueWorking({ steps, pv }: Duty): Working {
+  const { bore, face } = steps[0]!;
+  if (steps.length > 1 || !bore || face || pv !== bore.pressure * bore.speed)
+    return { lines: ["V = PV"], known: { PV: figure(pv, "pv", "Pressure times speed of the duty") } };
+  return {
+    lines: ["V = p * v"],
+    known: {
+      p: figure(bore.pressure, "pressure", "Mean pressure"),
+      v: figure(bore.speed, "speed", "Mean sliding speed"),
+    },
+  };
+}

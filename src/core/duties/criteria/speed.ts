@@ -1,4 +1,4 @@
-import { speedLimit } from "../../grade/limits";
+import { limitText, speedLimit } from "../../grade/limits";
 import type { Motion } from "../../grade/limits";
 import type { Values } from "../../grade/properties";
 import { criterion, figure, lacking, ratio, worse } from "../criterion";
@@ -51,7 +51,10 @@ export const speed = criterion(
       if (limit.state !== "known") return undefined;
       return {
         lines: ["V = v", "Z = v_a", "u = V / Z"],
-        known: { v: figure(fastest, "speed", "Sliding speed"), v_a: figure(limit.value, "speed", "Speed limit") },
+        known: {
+          v: figure(fastest, "speed", "Mean sliding speed"),
+          v_a: figure(limit.value, "speed", limitText(`${motion} speed`, limit)),
+        },
       };
     },
   },
