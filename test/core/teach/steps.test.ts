@@ -171,13 +171,7 @@ describe("as a trainer would write it", () => {
       ["Radial load", "F", "800 N", 800, "N"],
       ["Bore of the bush", "d", "20 mm", 20, "mm"],
       ["Length of the bush", "L", "15 mm", 15, "mm"],
-      [
-        "Mean pressure",
-        "p = F / (d·L)",
-        "p = 800 N / (20 mm × 15 mm) = 2.667 MPa",
-        800 / 300,
-        "MPa",
-      ],
+      ["Mean pressure", "p = F / (d·L)", "p = 800 N / (20 mm × 15 mm) = 2.667 MPa", 800 / 300, "MPa"],
     ]);
   });
   test("in inch units where they are asked for", () => {
