@@ -32,6 +32,12 @@ export default tseslint.config(
     files: ["src/core/**/*.ts"],
     rules: { "no-restricted-globals": ["error", "window", "document", "process", "Office", "Excel", "CustomFunctions", "fetch", "Date", "setTimeout"] },
   },
+  // what is taken off an object so that the rest remains is named _
+  {
+    rules: {
+      "@typescript-eslint/no-unused-vars": ["error", { varsIgnorePattern: "^_", argsIgnorePattern: "^_", ignoreRestSiblings: true }],
+    },
+  },
   // the host's contract is any[][] on both sides
   { files: ["src/functions/*.ts"], rules: { "@typescript-eslint/no-explicit-any": "off" } },
 );

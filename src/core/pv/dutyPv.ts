@@ -72,7 +72,7 @@ export const dutyPv = formula(
     const steps = stepsOf(values);
     const cycle = cycleOf(steps.map(({ times }) => times));
     const mean = steps.reduce((sum, { pressures, speeds, times }) => sum + pressures * speeds * times, 0) / cycle;
-    const greatest = Math.max(...steps.map(({ pressures, speeds }) => pressures * speeds));
+    const greatest = steps.reduce((most, { pressures, speeds }) => Math.max(most, pressures * speeds), 0);
     const { timeconstant } = values;
     return [mean, greatest, timeconstant === undefined ? greatest : peakOf(steps.map(heating), timeconstant).value];
   },

@@ -120,7 +120,7 @@ function variants(f: Formula, typed: readonly unknown[]): unknown[][] {
     ...("from" in arg && arg.from === 0 ? [0] : []),
   ];
   const room = args(f).map((_, i) => typed[i] ?? null);
-  return args(f).flatMap((arg, i) => others(arg).map((value) => room.with(i, value)));
+  return args(f).flatMap((arg, i) => others(arg).map((value) => room.map((one, k) => (k === i ? value : one))));
 }
 
 describe.each(worked)("STEPS of %s", (_, f) => {
