@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import duties from "../../data/greenhouse/duties.json";
 import quotes from "../../data/greenhouse/quotes.json";
 import { fitTable as fitTableFormula } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
+import { addressOf } from "../../src/port/address";
+import { dutyRows } from "../../src/workbench/greenhouse/dutyRows";
 import { root } from "../package/run";
 import { pressedBush } from "../support";
 import { corner, eventually, openSheet } from "./page";
@@ -32,14 +33,16 @@ beforeAll(async () => {
 }, 90000);
 afterAll(() => sheet.close());
 
+const duties = dutyRows.filter(({ duty }) => duty !== undefined);
+
 /** The Duties sheet by its headings and names, wherever they stand. */
 async function dutyCell(duty: string, heading: string): Promise<string> {
-  const cells = await sheet.read({ sheet: "Duties", row: 0, col: 0, rows: 60, cols: 20 });
-  const top = cells.findIndex((line) => line.some((cell) => cell.value === "Verdict"));
-  const col = cells[top]!.findIndex((cell) => cell.text.startsWith(heading));
-  const row = cells.findIndex((line) => line[1]!.value === duty);
-  expect([top, col, row].every((i) => i >= 0)).toBe(true);
-  return `${String.fromCharCode(65 + col)}${row + 1}`;
+  const cells = await sheet.read({ sheet: "Duties", row: 0, col: 0, rows: 60, cols: 80 });
+  const top = cells.findIndex((line) => line.some((cell) => cell.value === "verdict"));
+  const col = cells[top]!.findIndex((cell) => cell.text === heading);
+  const row = cells.findIndex((line) => line[0]!.value === duty);
+  expect([heading, top >= 0, col >= 0, row >= 0]).toEqual([heading, true, true, true]);
+  return addressOf(row, col);
 }
 const dutyText = async (duty: string, heading: string): Promise<string> =>
   (await sheet.cell("Duties", await dutyCell(duty, heading))).text;
@@ -51,55 +54,61 @@ test("the strip follows from the first moment on", () => {
 });
 
 test("every duty of the data has a verdict, and no cell of it is an error that the data do not explain", async () => {
-  for (const { duty } of duties) if (duty) expect(await dutyText(duty, "Verdict")).toMatch(/^(fits|care|fails|no data), /);
+  for (const { duty } of duties)
+    expect(await dutyText(duty as string, "verdict")).toMatch(/^(fits|care|fails|no data), /);
 });
 
 test("pressure, speed and PV of a turning bush follow from its row", async () => {
   const { load, bore, length, rpm } = duties.find((d) => d.id === "seed-drum") as unknown as Record<string, number>;
   const pressure = load! / (bore! * length!);
   const speed = (Math.PI * bore! * rpm!) / 60000;
-  expect(await dutyNumber("Seed-drum spindle", "Pressure")).toBeCloseTo(pressure, 9);
-  expect(await dutyNumber("Seed-drum spindle", "Speed")).toBeCloseTo(speed, 9);
-  expect(await dutyNumber("Seed-drum spindle", "PV")).toBeCloseTo(pressure * speed, 9);
+  expect(await dutyNumber("Seed-drum spindle", "pressure [MPa]")).toBeCloseTo(pressure, 9);
+  expect(await dutyNumber("Seed-drum spindle", "speed [m/s]")).toBeCloseTo(speed, 9);
+  expect(await dutyNumber("Seed-drum spindle", "PV [MPa·m/s]")).toBeCloseTo(pressure * speed, 9);
 });
 
-test("a column of results spills from one formula", async () => {
-  const pv = await sheet.cell("Duties", await dutyCell("Potting turntable washer", "PV"));
-  const verdict = await sheet.cell("Duties", await dutyCell("Potting turntable washer", "Verdict"));
+test("all results spill from one formula", async () => {
+  const pv = await sheet.cell("Duties", await dutyCell("Potting turntable washer", "PV [MPa·m/s]"));
+  const verdict = await sheet.cell("Duties", await dutyCell("Potting turntable washer", "verdict"));
   expect(pv.formula).toBeUndefined();
-  expect(pv.spilledFrom?.formula).toMatch(/^=BUSH\.PVVALUE\(/);
-  expect(verdict.spilledFrom?.formula).toMatch(/^=BUSH\.VERDICT\(/);
-  const own = (await sheet.read({ sheet: "Duties", row: 4, col: 2, rows: 23, cols: 1 })).filter(([c]) => c!.formula);
+  expect(pv.spilledFrom?.formula).toMatch(/^=BUSH\.DUTIES\(/);
+  expect(verdict.spilledFrom).toEqual(pv.spilledFrom);
+  const own = (await sheet.read({ sheet: "Duties", row: 0, col: 0, rows: 60, cols: 80 }))
+    .flat()
+    .filter((c) => c.formula);
   expect(own).toHaveLength(1);
 });
 
 test("editing a load changes the verdict, and undo brings both back", async () => {
-  const before = await dutyText("Seed-drum spindle", "Verdict");
+  const before = await dutyText("Seed-drum spindle", "verdict");
   expect(before).toMatch(/^fits/);
-  await sheet.type("Duties", await dutyCell("Seed-drum spindle", "Load"), "5000");
-  await eventually(async () => expect(await dutyText("Seed-drum spindle", "Verdict")).toMatch(/^fails, PV/));
-  expect(await dutyNumber("Seed-drum spindle", "Use")).toBeGreaterThan(1);
+  await sheet.type("Duties", await dutyCell("Seed-drum spindle", "load [N]"), "5000");
+  await eventually(async () => expect(await dutyText("Seed-drum spindle", "verdict")).toMatch(/^fails, PV/));
+  expect(await dutyNumber("Seed-drum spindle", "use")).toBeGreaterThan(1);
   await sheet.page.keyboard.press("Control+z");
-  await eventually(async () => expect(await dutyText("Seed-drum spindle", "Verdict")).toBe(before));
+  await eventually(async () => expect(await dutyText("Seed-drum spindle", "verdict")).toBe(before));
 });
 
 test("a row in inch units equals its metric twin", async () => {
   // exact by definition: 1 lbf = 4.4482216152605 N, 1 in = 25.4 mm (NIST SP 811, 2008, app. B)
   const twin = { load: 55 * 4.4482216152605, bore: 0.75 * 25.4, length: 25.4 };
-  const headings = ["Pressure", "Speed", "PV", "Use"];
-  const inch = await Promise.all(headings.map((heading) => dutyNumber("Bench roller", heading)));
-  const at = { sheet: "Duties", ...corner(await dutyCell("Bench roller", "Load")) };
+  const headings = ["pressure [MPa]", "speed [m/s]", "PV [MPa·m/s]", "use"];
   const row = () => Promise.all(headings.map((heading) => dutyNumber("Bench roller", heading)));
+  const put = async (values: Readonly<Record<string, number | string>>) => {
+    for (const [heading, value] of Object.entries(values))
+      await sheet.write({ sheet: "Duties", ...corner(await dutyCell("Bench roller", heading)) }, [[value]]);
+  };
+  const inch = await row();
   // through another load, so that what is compared was computed anew
-  await sheet.write(at, [[1]]);
+  await put({ "load [N]": 1 });
   await eventually(async () => expect((await row())[0]! / inch[0]!).toBeLessThan(0.1));
-  await sheet.write(at, [[twin.load, twin.bore, twin.length]]);
+  await put({ "load [N]": twin.load, "bore [mm]": twin.bore, "length [mm]": twin.length });
   await eventually(async () => {
     const metric = await row();
     inch.forEach((value, i) => expect(metric[i]! / value).toBeCloseTo(1, 10));
   });
-  await sheet.write(at, [["55 lbf", "0.75 in", "1 in"]]);
-  await eventually(async () => expect(await dutyText("Bench roller", "Load")).toBe("55 lbf"));
+  await put({ "load [N]": "55 lbf", "bore [mm]": "0.75 in", "length [mm]": "1 in" });
+  await eventually(async () => expect(await dutyText("Bench roller", "load [N]")).toBe("55 lbf"));
 });
 
 test("selecting an error shows its message, inside a spill and where it came in from another cell too", async () => {
@@ -107,20 +116,25 @@ test("selecting an error shows its message, inside a spill and where it came in 
   expect(await sheet.strip()).toContain("Bore must be above 0 mm, got -20.");
   expect(await sheet.page.locator("#spoken").innerText()).toContain("C11: #VALUE! Bore must be above 0 mm, got -20.");
 
-  const bore = await dutyCell("Shade-screen winding drum", "Size");
+  const bore = await dutyCell("Shade-screen winding drum", "bore [mm]");
   await sheet.type("Duties", bore, "-30");
-  const pressure = await dutyCell("Shade-screen winding drum", "Pressure");
-  await sheet.select("Duties", pressure);
-  await eventually(async () => expect(await sheet.strip()).toContain("Bore must be above 0 mm, got -30."));
+  const verdict = await dutyCell("Shade-screen winding drum", "verdict");
+  await sheet.select("Duties", verdict);
+  const message = /Duties row \d+: bore must be above 0 mm, got -30\./;
+  await eventually(async () => expect(await sheet.strip()).toMatch(message));
   expect(await sheet.strip()).toContain("Spilled from");
-  await sheet.select("Duties", await dutyCell("Shade-screen winding drum", "Verdict"));
-  const told = `Bore must be above 0 mm, got -30.\n\nIt came in with ${pressure}.`;
-  await eventually(async () => expect(await sheet.strip()).toContain(told));
   // the other rows go on
-  expect(await dutyText("Seed-drum spindle", "Verdict")).toMatch(/^fits/);
+  expect(await dutyText("Seed-drum spindle", "verdict")).toMatch(/^fits/);
+
+  const below = { sheet: "Duties", row: 60, col: 0 };
+  await sheet.write(below, [[{ formula: `=BUSH.PVVALUE(${verdict},1)` }]]);
+  await sheet.select("Duties", "A61");
+  await eventually(async () => expect(await sheet.strip()).toContain(`It came in with ${verdict}.`));
+  expect(await sheet.strip()).toMatch(message);
+  await sheet.write(below, [[null]]);
 
   await sheet.type("Duties", bore, "30");
-  await sheet.select("Duties", pressure);
+  await sheet.select("Duties", verdict);
   await eventually(async () => expect(await sheet.strip()).not.toContain("#VALUE!"));
 });
 
@@ -172,21 +186,28 @@ test("arguments arrive as Excel hands them over", async () => {
   await sheet.write(at, [[null], [null, null, null, null]]);
 });
 
-test("the shortlist ranks every grade for the chosen duty, own grades among them", async () => {
+test("the shortlist ranks the grades that are chosen for the chosen duty", async () => {
   const list = async () =>
-    (await sheet.read({ sheet: "Shortlist", row: 9, col: 0, rows: 40, cols: 5 })).map((line) =>
+    (await sheet.read({ sheet: "Shortlist", row: 7, col: 0, rows: 40, cols: 6 })).map((line) =>
       line.map((c) => c.text),
     );
-  const [heading, ...first] = await list();
-  expect(heading).toEqual(["grade", "kind", "verdict", "use", "reason"]);
-  const names = first.map(([grade]) => grade).filter(Boolean);
-  expect(names.length).toBeGreaterThan(14);
-  expect(names).toEqual(expect.arrayContaining(["Own loft mix", "Demo Tansy", "POM"]));
-  await sheet.write({ sheet: "Shortlist", row: 2, col: 1 }, [["Steam-lance swivel"]]);
+  const names = async () => (await list()).slice(1).flatMap(([grade]) => grade || []);
+  expect((await list())[0]).toEqual(["grade", "kind", "use", "life [h]", "verdict", "data"]);
+  const choose = (duty: string, among: string) =>
+    sheet.write({ sheet: "Shortlist", row: 2, col: 1 }, [[duty], [among]]);
+  await choose("Steam-lance swivel", "demo");
   await eventually(async () => {
     const hot = (await list()).find(([grade]) => grade === "Demo Sorrel");
-    expect(hot?.slice(2)).toEqual(["fails", "", expect.stringMatching(/^temperature 130 °C above/)]);
+    expect(hot?.slice(2)).toEqual(["", "", expect.stringMatching(/^fails, temperature 130 °C above/), "invented"]);
   });
+  await choose("Steam-lance swivel", "generic families");
+  await eventually(async () => expect(await names()).toEqual(expect.arrayContaining(["POM", "PA66", "PEEK"])));
+  // a shorter answer leaves nothing of the longer one behind
+  await choose("Steam-lance swivel", "own grades");
+  const own = ["Own boiler mix", "Own gutter mix", "Own loft mix"];
+  await eventually(async () => expect([...(await names())].sort()).toEqual(own));
+  await choose("Roof-vent pivot", "demo");
+  await eventually(async () => expect(await names()).toHaveLength(6));
 });
 
 /** A sheet's first block of that many rows and columns from a cell on, as shown values. */
