@@ -37,6 +37,9 @@ function shown(key: FieldKey, cell: Cell, value: unknown): [Answer, Answer] {
   return [cell instanceof BushError ? cell : String(cell ?? ""), ""];
 }
 
+const ofValues = (error: BushError): BushError =>
+  error.code === "passed" ? error : new BushError(error.code, "values", `values: ${error.message}`);
+
 export const dutySweep = formula(
   {
     id: "DUTYSWEEP",
@@ -107,7 +110,7 @@ export const dutySweep = formula(
         ];
       } catch (error) {
         if (!(error instanceof BushError)) throw error;
-        return [...shown(key, cell, value), held?.name ?? "", "", "", error];
+        return [...shown(key, cell, value), held?.name ?? "", "", "", ofValues(error)];
       }
     });
   },

@@ -37,10 +37,10 @@ test("a value is read as in a duty: text with its unit, words, spans and bands",
 
 test("what cannot be read, or lies outside, is an error in its own row", () => {
   const [word, below, typed, together, good] = sweep("bore", ["wide", -5, "20 N", 24, 20], { ...sleeve, outside: 23 });
-  expect(errorOf(word!)).toContain("bore must be a number");
-  expect(errorOf(below!)).toBe("bore must be above 0 mm, got -5");
+  expect(errorOf(word!)).toBe('values: bore must be a number or text like "12.5 mm", got "wide"');
+  expect(errorOf(below!)).toBe("values: bore must be above 0 mm, got -5");
   expect(errorOf(typed!)).toContain("bore must be in a unit like mm");
-  expect(errorOf(together!)).toBe("outside must be above the bore of 24 mm, got 23");
+  expect(errorOf(together!)).toBe("values: outside must be above the bore of 24 mm, got 23");
   expect([together![0], together![1], together![2]]).toEqual([24, "mm", "Plain"]);
   expect(good![5]).toContain("PV 47 %");
   expect(errorOf(sweep("rpm", [0])[0]!)).toContain("static");
