@@ -119,8 +119,8 @@ function variants(f: Formula, typed: readonly unknown[]): unknown[][] {
     ...(arg.optional ? [null] : []),
     ...("from" in arg && arg.from === 0 ? [0] : []),
   ];
-  const room = args(f).map((_, i) => typed[i] ?? null);
-  return args(f).flatMap((arg, i) => others(arg).map((value) => room.map((one, k) => (k === i ? value : one))));
+  const room = args(f).map((_, i): unknown => typed[i] ?? null);
+  return args(f).flatMap((arg, i) => others(arg).map((value) => room.with(i, value)));
 }
 
 describe.each(worked)("STEPS of %s", (_, f) => {
@@ -289,7 +289,7 @@ describe("as a trainer would write it", () => {
     const lines = (formula: string, unit: string, limit: string) => [
       `What the duty asks | V = ${formula} | ${unit}`,
       `What the grade bears | Z = ${limit} | ${unit}`,
-      "Governing use as a ratio | u = V / Z",
+      "Governing use | u = V / Z",
     ];
     for (const [system, pressure, speed, pv] of [
       ["metric", "MPa", "m/s", "MPa·m/s"],
