@@ -21,6 +21,8 @@ export interface Opened {
   /** Types into a cell as a person does. */
   type(sheet: string, address: string, text: string): Promise<void>;
   strip(): Promise<string>;
+  /** The strip's heading at once after a cell was selected in the moment in which the page had its sheet. */
+  readonly firstHeading: string;
   /** Waits until the sheet's own boxes (proposals, hints) hold a text. */
   shows(text: string): Promise<void>;
   close(): Promise<void>;
@@ -49,8 +51,9 @@ export async function openSheet({ width = 1280, height = 800 } = {}): Promise<Op
   const complaints: string[] = [];
   const outside: string[] = [];
   listen(page, server.url, complaints, outside);
+  await page.addInitScript(selectAtOnce);
   await page.goto(server.url);
-  await page.waitForFunction(() => "bushcell" in globalThis, null, { timeout: 45000 });
+  await page.waitForFunction(() => "firstHeading" in globalThis, null, { timeout: 45000 });
 
   const read = (place: Place) => page.evaluate((p) => handle().read(p) as ReadCell[][], place);
   const opened: Opened = {
@@ -77,6 +80,7 @@ export async function openSheet({ width = 1280, height = 800 } = {}): Promise<Op
       await page.keyboard.press("Enter");
     },
     strip: () => page.locator("#strip").innerText(),
+    firstHeading: await page.evaluate(() => (globalThis as unknown as { firstHeading: string }).firstHeading),
     async shows(text) {
       const held = (wanted: string) => document.querySelector("#sheet")?.textContent?.includes(wanted);
       await page.waitForFunction(held, text, { timeout: 10000 }).catch(() => {
@@ -90,10 +94,29 @@ export async function openSheet({ width = 1280, height = 800 } = {}): Promise<Op
       handle: () => (globalThis as unknown as { bushcell: { port: unknown } }).bushcell.port,
     });
   });
-  // the keyboard goes to the grid once it was clicked; what is computed on opening must have settled
-  await page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 300, y: 300 } });
+  // the keyboard goes to the grid once it was clicked, if by then it listens; what is computed on opening must have settled
+  await eventually(async () => {
+    await page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 300, y: 300 } });
+    expect(await page.locator("#sheet :focus").count()).toBe(1);
+  });
   await page.waitForFunction(() => handle().read({ sheet: "Duties", row: 5, col: 2, rows: 1, cols: 1 })[0][0].text);
   return opened;
+}
+
+/** Runs in the page before its own scripts. */
+function selectAtOnce(): void {
+  const select = (port: { select(place: Place): void }) => {
+    port.select({ sheet: "Start here", row: 10, col: 2, rows: 1, cols: 1 });
+    Object.assign(globalThis, { firstHeading: document.querySelector("#strip h2")?.textContent });
+  };
+  Object.defineProperty(globalThis, "bushcell", {
+    configurable: true,
+    set(value: { port: { select(place: Place): void } }) {
+      Object.defineProperty(globalThis, "bushcell", { value });
+      // once the page's own opening is through
+      queueMicrotask(() => select(value.port));
+    },
+  });
 }
 
 /** The sheet computes beside the page's own work: repeats a check until it holds or patience ends. */

@@ -46,6 +46,10 @@ const dutyText = async (duty: string, heading: string): Promise<string> =>
 const dutyNumber = async (duty: string, heading: string): Promise<number> =>
   Number((await sheet.cell("Duties", await dutyCell(duty, heading))).value);
 
+test("the strip follows from the first moment on", () => {
+  expect(sheet.firstHeading).toBe("C11 on Start here");
+});
+
 test("every duty of the data has a verdict, and no cell of it is an error that the data do not explain", async () => {
   for (const { name } of duties) expect(await dutyText(name, "Verdict")).toMatch(/^(fits|fails|no data), /);
 });

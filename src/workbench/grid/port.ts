@@ -1,6 +1,6 @@
 import { BooleanNumber, CellValueType } from "@univerjs/presets";
 import type { FUniver, ICellData, IRange, Nullable } from "@univerjs/presets";
-import { ErrorType, FormulaDataModel } from "@univerjs/preset-sheets-core";
+import { ErrorType, FormulaDataModel, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
 import { addressOf, areaOf } from "../../port/address";
 import { noteOf } from "./notes";
 import { richCell } from "../../port/sheet";
@@ -104,12 +104,17 @@ export function gridPort(api: FUniver): GridPort {
       rangeOf(place).activate();
     },
     watch(changed) {
+      // not the grid's own event of this name: it is silent until some seconds after opening
+      const selections = book().getActiveSheet().getInject().get(SheetsSelectionsService);
+      const selecting = selections.selectionChanged$.subscribe(changed);
       const ends = [
-        api.addEvent(api.Event.SelectionChanged, changed),
         api.addEvent(api.Event.ActiveSheetChanged, changed),
         api.getFormula().calculationResultApplied(changed),
       ];
-      return () => ends.forEach((end) => end.dispose());
+      return () => {
+        selecting.unsubscribe();
+        ends.forEach((end) => end.dispose());
+      };
     },
   };
   return port;
