@@ -20,13 +20,20 @@ const isCurrent =
 if (!isCurrent && !run("npm", ["ci", "--ignore-scripts", "--no-audit", "--no-fund"]))
   stop("npm ci failed; see its message above.");
 
-if (process.argv.includes("browser") && !browserPath()) installBrowser();
+if (process.argv.includes("browser")) findBrowser();
+
+function findBrowser() {
+  const named = process.env.CHROMIUM;
+  if (named && !existsSync(named)) stop(`The variable CHROMIUM names a file that is not there: ${named}`);
+  if (!browserPath()) installBrowser();
+}
 
 function installBrowser() {
   const mayInstall = existsSync("/etc/debian_version") && process.getuid?.() === 0;
   const how = "Install Chromium (Debian: sudo apt-get install chromium) or name one in the variable CHROMIUM.";
   if (!mayInstall) stop(`The browser tests need a Chromium and none was found. ${how}`);
-  console.log("No Chromium found: installing Debian's.");
+  console.log(`The browser tests need a Chromium and none was found, so apt-get now installs Debian's package chromium on this system.
+To avoid that, stop it here (Ctrl+C) and name a browser: CHROMIUM=/path/to/chromium npm test`);
   const done =
     run("apt-get", ["update", "-qq"]) &&
     run("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "chromium"]);
