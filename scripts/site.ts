@@ -2,12 +2,12 @@
 import { cpSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { options, outFolder } from "./command.mjs";
-import { pages } from "./site/pages";
-import { pageText } from "./site/page";
 
 const root = path.join(import.meta.dirname, "..");
 const { out: asked } = options({ out: { type: "string", default: "dist/docs" } });
 const out = outFolder(root, asked, "site.css");
+// after the options, since it reads the whole core and its data
+const [{ pages }, { pageText }] = await Promise.all([import("./site/pages"), import("./site/page")]);
 
 rmSync(out, { recursive: true, force: true });
 mkdirSync(path.join(out, "functions"), { recursive: true });

@@ -117,12 +117,14 @@ const someGrades = [
 
 /** What a message may name: the call's own arguments and the columns of its tables; for STEPS the arguments of every function. */
 const everyName = [...new Set(catalogue.flatMap((f) => args(f).map(([name]) => name)))];
-function namesOf(f: Formula): string[] {
-  const isSteps = args(f).some(([, arg]) => arg.kind === "rest");
-  const own = isSteps ? ["function", ...everyName] : args(f).map(([name]) => name);
-  const columns = f.spec.example.flatMap((x) => (Array.isArray(x) ? (x as string[][])[0]! : []));
-  return ["units", ...own, ...columns.map((heading) => String(heading).replace(/ \[.*/, ""))];
-}
+const namesOf = new Map(
+  catalogue.map((f) => {
+    const isSteps = args(f).some(([, arg]) => arg.kind === "rest");
+    const own = isSteps ? ["function", ...everyName] : args(f).map(([name]) => name);
+    const columns = f.spec.example.flatMap((x) => (Array.isArray(x) ? (x as string[][])[0]! : []));
+    return [f, ["units", ...own, ...columns.map((heading) => String(heading).replace(/ \[.*/, ""))]];
+  }),
+);
 
 /** What is wrong with an answer; nothing where it holds only finite numbers, text and errors that name an argument. */
 export function faultIn(f: Formula, answer: unknown, isError: (cell: unknown) => boolean): string | undefined {
@@ -147,6 +149,6 @@ function faultOfError(f: Formula, { code, message }: { code: string; message?: s
   if (!codes.has(code)) return `code ${code} with a message`;
   if (message.length > 120) return `message of ${message.length} characters`;
   if (message.includes("cannot compute this")) return `not foreseen: ${message}`;
-  if (!namesOf(f).some((name) => message.includes(name))) return `names no argument: ${message}`;
+  if (!namesOf.get(f)!.some((name) => message.includes(name))) return `names no argument: ${message}`;
   return undefined;
 }
