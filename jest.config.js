@@ -2,36 +2,10 @@
 export default {
   testEnvironment: "node",
   testMatch: ["<rootDir>/test/**/*.test.ts", "<rootDir>/test/**/*.test.tsx"],
-  transform: {
-    "^.+\\.tsx?$": [
-      "ts-jest",
-      {
-        tsconfig: {
-          module: "CommonJS",
-          moduleResolution: "node10",
-          ignoreDeprecations: "6.0",
-          isolatedModules: true,
-          esModuleInterop: true,
-          jsx: "react-jsx",
-          resolveJsonModule: true,
-          rootDir: ".",
-        },
-      },
-    ],
-    "node_modules/.*\\.m?js$": [
-      "ts-jest",
-      {
-        tsconfig: {
-          allowJs: true,
-          module: "CommonJS",
-          moduleResolution: "node10",
-          ignoreDeprecations: "6.0",
-          isolatedModules: true,
-          esModuleInterop: true,
-        },
-      },
-    ],
-  },
+  testSequencer: "<rootDir>/test/longestFirst.mjs",
+  maxWorkers: "100%",
+  moduleNameMapper: { "^mathjs$": "<rootDir>/test/mathjs.cjs" },
+  transform: { "\\.(tsx?|m?js)$": "<rootDir>/test/transform.mjs" },
   transformIgnorePatterns: ["node_modules/(?!(d3-[a-z]+|hucre|internmap|jsep)/)"],
   testTimeout: 60000,
 };

@@ -76,7 +76,7 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: {
       rules: [
-        { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true } },
+        { test: /\.tsx?$/, loader: path.join(root, "scripts/esbuildLoader.mjs") },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },

@@ -1,8 +1,9 @@
 /** `npm run build:sheets [-- --out=folder]`: the Google Sheets add-on, Code.gs and appsscript.json, into dist/sheets/. */
-import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { options } from "./command.mjs";
+import MinimizerPlugin from "minimizer-webpack-plugin";
 import webpack from "webpack";
+import { options } from "./command.mjs";
 import { catalogue } from "../src/core";
 import { functionText, parametersOf, resultText } from "../src/core/describe";
 import type { Formula } from "../src/core/formula";
@@ -14,18 +15,25 @@ const root = path.join(import.meta.dirname, "..");
 const values = options({ out: { type: "string", default: "dist/sheets" } });
 const out = path.resolve(root, values.out);
 
-/** The core and its edge as one script that leaves one global, in a form of the language that Apps Script has long read. */
+/** A form of the language that Apps Script has long read. */
+const target = "es2020";
+
+/** The core and its edge as one script that leaves one global. */
 async function bundle(): Promise<string> {
   const compiler = webpack({
     mode: "production",
     devtool: false,
-    target: ["web", "es2020"],
+    target: ["web", target],
     entry: path.join(root, "src/sheets/main.ts"),
     output: { path: out, filename: "core.js", library: { name: "Bushcell", type: "var" } },
     resolve: { extensions: [".ts", ".js"] },
     module: {
-      rules: [
-        { test: /\.ts$/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { target: "ES2020" } } },
+      rules: [{ test: /\.ts$/, loader: path.join(root, "scripts/esbuildLoader.mjs"), options: { target } }],
+    },
+    // the licence comments that a part asks to be shown stay where they are
+    optimization: {
+      minimizer: [
+        new MinimizerPlugin({ minify: { implementation: MinimizerPlugin.esbuildMinify, options: { target } } }),
       ],
     },
     plugins: [new ListPackages("packages-in-Code.gs.json")],
@@ -40,12 +48,7 @@ async function bundle(): Promise<string> {
   const file = path.join(out, "core.js");
   const code = readFileSync(file, "utf8");
   rmSync(file);
-  // licences that a part asks to be shown stand in a file of their own, where there are any
-  const licences = `${file}.LICENSE.txt`;
-  if (!existsSync(licences)) return code;
-  const text = readFileSync(licences, "utf8");
-  rmSync(licences);
-  return code.replace(/^\/\*! For license information.*\*\/\n/, () => text);
+  return code;
 }
 
 /** A global function with the comment from which Sheets makes its hints. */
