@@ -62,6 +62,7 @@ units.createUnit(
     fpm: "0.00508 m/s",
     rpm: "1 min^-1",
     thou: "0.0254 mm",
+    uin: "0.0254 um",
     d: "24 h",
     torr: { definition: "133.3223684210526 Pa", prefixes: "short" },
     mmHg: { definition: "133.322387415 Pa", aliases: ["mmhg"] },

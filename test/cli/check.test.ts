@@ -202,7 +202,7 @@ test("a table to read has its headings word by word and its numbers below each o
       "                                                                  bore",
       "                              pressure   speed         PV  temperature                    life                           not",
       "line  duty       grade           [MPa]   [m/s]  [MPa·m/s]         [°C]  governing    use   [h]  verdict        data      asked",
-      "   2  Seed drum  Demo Medlar       0.6  0.0942     0.0565         66.9  PV         0.557        fits, PV 56 %  invented  static pressure, short peak, edge pressure, wear life, clearance, grip, moisture, media, dirt, shock, damping, vacuum, shaft",
+      "   2  Seed drum  Demo Medlar       0.6  0.0942     0.0565         66.9  PV         0.557        fits, PV 56 %  invented  static pressure, short peak, peak pressure, edge pressure, tilt, wear life, clearance, grip, moisture, media, dirt, shock, damping, vacuum, shaft",
       "",
     ].join("\n"),
   );

@@ -180,6 +180,6 @@ export function readFilled(
 
 /** A 0 where 0 is no value: some hosts hand a blank cell over as 0. */
 function isBlankZero(entry: Entry): boolean {
-  if (entry.blankZero === true || entry.kind === "choice" || entry.kind === "list") return true;
+  if (entry.blankZero === true || entry.above === 0 || entry.kind === "choice" || entry.kind === "list") return true;
   return entry.kind in kinds && excludesZero({ ...entry, kind: entry.kind as Kind });
 }

@@ -41,7 +41,7 @@ describe("ranking", () => {
     const landed = landedCost({ price: 0.2, quantity: 100, tooling: 500, volume: 1000, freight: 20, duty: 0.05 });
     const life = wearLife({ wearrate: 1.5e-6, pressure: 0.6, speed: 0.1, allowance: 0.2 });
     expect(row).toMatchObject({ rank: 1, lot: 100, "unit price": 0.2, "landed cost": landed, "shortest life": life });
-    expect(row["cost per 1000 h"]).toBe(runCost({ landed, life }));
+    expect(row["parts per 1000 h"]).toBe(runCost({ landed, life }));
   });
 
   test("cheapest to run first, not cheapest to buy", () => {
@@ -79,7 +79,7 @@ describe("ranking", () => {
     );
     const { ranked, rest } = rank([heading, ...rows]);
     expect([ranked.length, rest.length]).toEqual([428, 72]);
-    const costs = ranked.map((row) => row["cost per 1000 h"] as number);
+    const costs = ranked.map((row) => row["parts per 1000 h"] as number);
     expect(costs).toEqual([...costs].sort((a, b) => a - b));
   });
 });
@@ -94,7 +94,7 @@ describe("what keeps a part out of the ranking is said, and the part stays in th
   test("a part that does not fit shows its verdict, and no life by a law beyond its limits", () => {
     const row = reasonOf(quote("a"), [0.6, 5, "5 to 45"]);
     expect(row.verdict).toMatch(/^fails, PV \d+ %$/);
-    expect(row).toMatchObject({ "landed cost": 2, "shortest life": "", "cost per 1000 h": "" });
+    expect(row).toMatchObject({ "landed cost": 2, "shortest life": "", "parts per 1000 h": "" });
   });
   test("a grade whose data do not tell", () => {
     const row = reasonOf(quote("a", "PEEK"));
@@ -193,7 +193,7 @@ describe("units, order quantity, money", () => {
     const inch = rank([mixed, row], ["0.6 MPa", "0.1 m/s", "5 to 45 °C", null, null, "inch"]);
     expect(inch.heading).toContain("length [in]");
     expect(inch.ranked[0]).toMatchObject({ bore: expect.closeTo(0.75, 10), length: expect.closeTo(0.5, 10) });
-    expect(inch.ranked[0]!["cost per 1000 h"]).toBeCloseTo(metric.ranked[0]!["cost per 1000 h"] as number, 10);
+    expect(inch.ranked[0]!["parts per 1000 h"]).toBeCloseTo(metric.ranked[0]!["parts per 1000 h"] as number, 10);
   });
   test("plain numbers without a unit in the heading are in the sheet's system", () => {
     const row = ["a", "Supplier A", "Demo Sorrel", 0.75, 0.5, 2, 100, 0.008];
@@ -282,11 +282,20 @@ describe("the table as a whole", () => {
   });
   test("own grades are found first", () => {
     const own = [
-      ["grade", "running pressure limit", "speed limit turning", "PV limit", "highest temperature", "wear rate high"],
-      ["House blend", 20, 1, 0.2, 80, 1e-6],
+      [
+        ...["grade", "running pressure limit", "speed limit turning", "PV limit", "highest temperature"],
+        ...["wear rate high", "wear rate from"],
+      ],
+      ["House blend", 20, 1, 0.2, 80, 1e-6, "bush"],
     ];
-    const { ranked } = rank([heading, quote("a", "house blend")], [0.6, 0.1, "20 to 45", null, own]);
+    const { ranked, rest } = rank([heading, quote("a", "house blend")], [0.6, 0.1, "20 to 23", null, own]);
+    expect(rest).toEqual([]);
     expect(ranked[0]).toMatchObject({ verdict: "fits, PV 30 %" });
+    // a rate of unknown tests counts as one of flat tests, and a quote has no clearance
+    const unknown = own.map((row) => row.slice(0, -1));
+    expect(rank([heading, quote("a", "house blend")], [0.6, 0.1, "20 to 23", null, unknown]).rest[0]!.notes).toBe(
+      "no data, wear rate from (bush)",
+    );
     expect(ranked[0]!["shortest life"]).toBeCloseTo(0.2 / (1e-6 * 0.6 * 0.1 * 3600), 8);
   });
   test("several duties: their tables below each other, a blank one blank", () => {
@@ -305,7 +314,7 @@ describe("the table as a whole", () => {
       ],
     ],
     ["quotes holds no row below its headings", [heading, heading.map(() => null)]],
-    ['quotes has two columns "bore"', [[...heading, "Bore [in]"], quote("a")]],
+    ['quotes has two columns for "bore" (one is "bore")', [[...heading, "Bore [in]"], quote("a")]],
     [
       'unit of bore must be in a unit like mm or in, got "kg"',
       [heading.map((h) => (h === "bore" ? "bore [kg]" : h)), quote("a")],

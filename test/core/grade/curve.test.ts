@@ -49,7 +49,7 @@ test("the least over a span looks at the points inside it", () => {
   const dip = read("0: 40; 30: 10; 60: 50");
   expect(leastOver(dip, { low: 0, high: 60 })).toBe(10);
   expect(leastOver(dip, { low: 40, high: 60 })).toBeCloseTo(10 + 40 / 3, 12);
-  expect(leastOver(dip, { low: -1, high: 0 })).toBe(20);
+  expect(leastOver(dip, { low: -1, high: 0 })).toBe(40);
   expect(leastOver(dip, { low: 20, high: 61 })).toBeUndefined();
 });
 
