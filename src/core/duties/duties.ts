@@ -79,7 +79,7 @@ export const dutyTable = formula(
     source: { key: "own", at: "criteria: see DUTYCHECKS" },
     example: [
       [
-        ["duty", "grade", "load", "bore", "length", "rpm", "temperature"],
+        ["duty", "grade", "load [N]", "bore [mm]", "length [mm]", "rpm", "temperature [°C]"],
         ["Seed-drum spindle", "Demo Medlar", 180, 15, 20, 120, "5 to 45"],
         ["Bench roller", "", 250, 20, 25, 45, "10 to 40"],
       ],

@@ -65,10 +65,10 @@ describe("columns of a quote table", () => {
 
 describe("headings of a quote table", () => {
   const rank = (headings: unknown[], row: unknown[]) => call(quoteRanking, [[headings, row], 0.5, 0.1, 20]);
-  test("a cell error in a heading goes through, a blank heading is no column", () => {
+  test("a cell error in a heading goes through, a filled column without a heading is named", () => {
     expect((rank([...heading, "#REF!"], [...good, 1])[0]![0] as CellError).code).toBe("#REF!");
     const notes = rank([...heading, null], [...good, 1]).map((line) => line.at(-1));
-    expect(notes.filter((note) => String(note).startsWith("columns not read"))).toEqual([]);
+    expect(notes.filter((note) => String(note).startsWith("columns not read"))).toEqual(["columns not read: column 8"]);
   });
   test("units of counts and words say nothing, others must fit their column", () => {
     const renamed = (name: string, to: string) => heading.map((h) => (h === name ? to : h));

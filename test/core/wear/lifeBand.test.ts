@@ -4,9 +4,18 @@ import { answer } from "../../../src/edge/sheet";
 
 const host = { error: (code: string, message?: string) => ({ code, message }) };
 const own = [
-  ["grade", "wear rate low", "wear rate high"],
-  ["House blend", 1e-6, 4e-6],
-  ["Half known", 1e-6, null],
+  [
+    "grade",
+    "running pressure limit [MPa]",
+    "speed limit turning [m/s]",
+    "PV limit [MPa*m/s]",
+    "highest temperature [°C]",
+    "wear rate low [mm^3/(N*m)]",
+    "wear rate high [mm^3/(N*m)]",
+    "wear rate from",
+  ],
+  ["House blend", 20, 1.5, 0.4, 100, 1e-6, 4e-6, "flat"],
+  ["Half known", 20, 1.5, 0.4, 100, 1e-6, null, "bush"],
 ];
 
 describe("LIFEBAND", () => {

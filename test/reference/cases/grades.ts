@@ -105,10 +105,13 @@ function onCurve(at: number): number {
   return (y0 * (at - x1)) / (x0 - x1) + (y1 * (at - x0)) / (x1 - x0);
 }
 
+/** MPa·m/s at which friction alone takes the bore of X from the surroundings to its highest temperature: the PV limit heats it from 23 °C to 90 °C. */
+const heatingTo90 = (surroundings: number): number => (0.12 * (90 - surroundings)) / (90 - 23);
+
 /** Whether X holds a sleeve, straight from the limits. */
 const overload = (load: number, bore: number, length: number, speed: number): number => {
   const pressure = load / (bore * length);
-  return Math.max(pressure / 20, (pressure * speed) / onCurve(40)) - 1;
+  return Math.max(pressure / 20, (pressure * speed) / onCurve(40), (pressure * speed) / heatingTo90(40)) - 1;
 };
 const speedAt = (bore: number, rpm: number): number => (Math.PI * bore * rpm) / 60_000;
 
@@ -196,7 +199,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     source: "Each ratio worked by hand, the largest taken",
     kind: "independent",
     unit: "",
-    expected: () => Math.max(2 / 20, 0.04 / 1.1, (2 * 0.04) / onCurve(40)),
+    expected: () => Math.max(2 / 20, 0.04 / 1.1, (2 * 0.04) / onCurve(40), (2 * 0.04) / heatingTo90(40)),
     within: 1e-12,
     compute: () => number(call(limitUse, ["X", 2, 0.04, 40, "turning", table])),
   },
@@ -214,16 +217,16 @@ export const gradeCases: readonly ReferenceCase[] = [
   {
     family,
     what: "VERDICT: 3 MPa at 0.05 m/s and 40 °C",
-    source: "PV 0.15 over 0.102239 by hand: 146.7 %",
+    source: "By hand: PV 0.15 over 0.102239 is 147 %, over the 0.089552 that heat the bore from 40 to 90 °C 167.5 %",
     kind: "independent",
     unit: "",
-    expected: "fails, PV 147 %",
+    expected: "fails, bore temperature 168 %",
     compute: () => String(call(verdictLine, ["X", 3, 0.05, 40, "turning", table])[0]![0]),
   },
   {
     family,
     what: "SHORTLIST: X before or behind Y at 2 MPa, 0.04 m/s, 40 °C",
-    source: "By hand: X uses 0.08/0.102239 = 78 % of PV, Y 0.08/0.3 = 27 % of PV; Y stands first",
+    source: "By hand: X uses 0.08/0.089552 = 89 % up to its bore temperature, Y 0.08/(0.3 × 40/57) = 38 %; Y stands first",
     kind: "independent",
     unit: "",
     expected: "Y X",

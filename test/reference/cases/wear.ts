@@ -71,9 +71,10 @@ const grades = [
     "highest temperature [°C]",
     "wear rate low [mm^3/(N*m)]",
     "wear rate high [mm^3/(N*m)]",
+    "wear rate from",
   ],
-  ["A grade", 20, 1, 0.2, -40, 90, 1e-6, 4e-6],
-  ["B grade", 20, 1, 0.2, -40, 90, 5e-7, 2e-6],
+  ["A grade", 20, 1, 0.2, -40, 90, 1e-6, 4e-6, "bush"],
+  ["B grade", 20, 1, 0.2, -40, 90, 5e-7, 2e-6, "bush"],
 ];
 function cheapestFirst(): string {
   const rate = { "A grade": 4e-6, "B grade": 2e-6 } as Record<string, number>;
@@ -155,7 +156,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "h",
     expected: () => hoursUntilWorn(4e-6, 0.5, 0.1, 0.3),
     within: 1e-4,
-    compute: () => call(lifeBand, ["A grade", 0.5, 0.1, 0.3, null, grades])[0]![0] as number,
+    compute: () => call(lifeBand, ["A grade", 0.5, 0.1, 0.3, null, grades])[1]![0] as number,
   },
   {
     family,
