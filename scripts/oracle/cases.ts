@@ -20,6 +20,8 @@ const housing = "(({3}^2+{2}^2)/({3}^2-{2}^2)+{n})/{h}";
 const ring = (b: string, p: string) => `(({2}^2+{1}^2)/({2}^2-{1}^2)-${p})/${b}`;
 const fitPressure = `{4}/({2}*(${housing.replace("{n}", "{8}").replace("{h}", "{7}")}+${ring("{5}", "{6}")}))`;
 
+const faceRadius = "({6}^2+{6}*{5}+{5}^2)/(3*({6}+{5}))";
+
 export const cases: readonly OracleCase[] = [
   { id: "PRESSURE", given: [813, 19.7, 14.3], formulas: ["={1}/({2}*{3})"] },
   { id: "PRESSURE", units: "inch", given: [180, 0.75, 0.8], formulas: ["={1}/({2}*{3})"] },
@@ -103,6 +105,50 @@ export const cases: readonly OracleCase[] = [
     ],
   },
   { id: "FREETILT", given: [0.05, 20], formulas: ["=DEGREES(ATAN({1}/{2}))"] },
+  {
+    id: "FLANGEDBUSH",
+    given: [600, 300, 20, 19, 21, 30, 70, 0.15],
+    formulas: [
+      "={1}/({3}*{4})",
+      "={2}/(PI()/4*({6}^2-{5}^2))",
+      "={1}/({3}*{4})*PI()*{3}*{7}/60000",
+      `={2}/(PI()/4*({6}^2-{5}^2))*2*PI()*{7}/60*${faceRadius}/1000`,
+      `=({1}*{3}/2+{2}*${faceRadius})*2*PI()*{7}/60/1000/({3}*{4})`,
+      `={8}*({1}*{3}/2+{2}*${faceRadius})/1000`,
+      `={8}*({1}*{3}/2+{2}*${faceRadius})/1000*2*PI()*{7}/60`,
+    ],
+  },
+  {
+    id: "SHAFTSLOPE",
+    given: ["overhung", 600, 200, 16, 206000, 60, 5],
+    formulas: [
+      "=DEGREES({2}*{6}*{3}/(3*{5}*PI()/64*({4}^4-{7}^4)))",
+      "=DEGREES({2}*{6}*{3}/(6*{5}*PI()/64*({4}^4-{7}^4)))",
+    ],
+  },
+  {
+    id: "SHAFTSLOPE",
+    given: ["offset", 600, 200, 16, 206000, 60],
+    formulas: [
+      "=DEGREES({2}*({3}-{6})*({3}^2-({3}-{6})^2)/(6*{3}*{5}*PI()/64*{4}^4))",
+      "=DEGREES({2}*{6}*({3}^2-{6}^2)/(6*{3}*{5}*PI()/64*{4}^4))",
+    ],
+  },
+  { id: "GRIPLEFT", given: [0.05, 23, 0.6, 0.0037, -0.001], formulas: ["={1}+{2}*{5}-(1-{3})*({1}+{2}*{4})"] },
+  { id: "PUSHOUT", given: [1.8, 23, 15, 0.2], formulas: ["={4}*{1}*PI()*{2}*{3}"] },
+  { id: "SPINTORQUE", given: [1.8, 23, 15, 0.2, 800], formulas: ["=({4}*{1}*PI()*{2}^2*{3}/2+{4}*{5}*{2}/2)/1000"] },
+  {
+    id: "PRESSIN",
+    given: [5, 23, 15, 0.1, 0.2, 15],
+    formulas: ["={5}*{1}*PI()*{2}*{3}+{1}*PI()*{2}*{4}/4*(1+{5}/TAN(RADIANS({6})))"],
+  },
+  { id: "WEARRATE", given: [2e-6, 2, 0.5, 3, 1.5, 4], formulas: ["={1}*{2}*{3}*{4}*{5}*{6}"] },
+  { id: "WEAR", given: [2e-6, 2.67, 40, "flat", 0], formulas: ["=4/PI()*{1}*{2}*{3}*1000"] },
+  {
+    id: "LIFE",
+    given: [2e-6, 2.67, 0.126, 0.2, "flat", 0.08],
+    formulas: ["={6}/4*((1+2*{4}/{6})*ACOS(1/(1+2*{4}/{6}))-SQRT((1+2*{4}/{6})^2-1)/(1+2*{4}/{6}))/({1}*{2}*{3}*3600)"],
+  },
   { id: "WEAR", given: [2e-6, 2.67, 400], formulas: ["={1}*{2}*{3}*1000"] },
   { id: "LIFE", given: [2e-6, 2.67, 0.126, 0.5], formulas: ["={4}/({1}*{2}*{3}*3600)"] },
   // price with duty, freight over the lot, tooling over the volume

@@ -12,6 +12,8 @@ import { BushError } from "../../src/core/errors";
 import { isNumberArg } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 import { readGiven } from "../../src/core/given";
+import type { Kind } from "../../src/core/kinds";
+import { readQuantity } from "../../src/core/units";
 import { call } from "../support";
 
 /** Calls past the compiler, as a JavaScript program may make them. */
@@ -31,8 +33,18 @@ const args = (f: Formula) => Object.entries<Arg>(f.spec.args);
 /** The example by name, as a direct call gives it: a range of one list flat, a table as its rows. */
 const exampleOf = (f: Formula): Record<string, unknown> =>
   Object.fromEntries(
-    args(f).map(([name, arg], i) => [name, arg.kind === "list" ? [f.spec.example[i]].flat(2) : f.spec.example[i]]),
+    args(f).map(([name, arg], i) => {
+      const example = f.spec.example[i] === "" ? undefined : f.spec.example[i];
+      if (isNumberArg(arg)) return [name, working(arg.kind, example)];
+      if (arg.kind === "table" && typeof example === "string") return [name, [[example]]];
+      if (arg.kind !== "list") return [name, example];
+      const { of } = arg;
+      return [name, [example].flat(2).map((one) => (of === "text" ? one : working(of, one)))];
+    }),
   );
+/** A number typed with its unit, as a direct call gives it. */
+const working = (kind: Kind, typed: unknown): unknown =>
+  typeof typed === "string" ? readQuantity("example", kind, typed, "metric") : typed;
 
 const byId = catalogue
   .filter((f) => !args(f).some(([, arg]) => arg.kind === "rest"))
@@ -100,7 +112,7 @@ test("an argument's own notation is read", () => {
   expect(limitsOfSize({ size: 25, zone: "H7" })).toEqual([25, 25.021]);
   const duty = { grade: "Demo Medlar", pressure: 0.6, speed: 0.094 };
   for (const temperature of ["5 to 45", { low: 5, high: 45 }])
-    expect(verdictLine({ ...duty, temperature })).toBe("fits, PV 45 %");
+    expect(verdictLine({ ...duty, temperature })).toBe("fits, PV 56 %");
   expect(verdictLine({ ...duty, temperature: 20 })).toBe(verdictLine({ ...duty, temperature: { low: 20, high: 20 } }));
   expect(washerTorque({ load: 500, inner: 21, outer: 40, friction: 0.2, wearstate: "Worn" as "worn" })).toBeCloseTo(
     1.525,

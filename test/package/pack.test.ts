@@ -73,7 +73,10 @@ test("its types hold for a strict program, and refuse a misspelt argument", () =
 });
 
 test("its command runs", () => {
-  writeFileSync(path.join(folder, "duties.csv"), "duty,grade,load,bore,length,rpm,temperature\nSeed drum,Demo Medlar,180,15,20,120,5 to 45\n");
+  writeFileSync(
+    path.join(folder, "duties.csv"),
+    "duty,grade,load,bore,length,rpm,temperature\nSeed drum,Demo Medlar,180,15,20,120,5 to 45\n",
+  );
   const bin = (
     JSON.parse(readFileSync(path.join(folder, "node_modules/bushcell/package.json"), "utf8")) as {
       bin: { bushcell: string };

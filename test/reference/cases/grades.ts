@@ -226,7 +226,8 @@ export const gradeCases: readonly ReferenceCase[] = [
   {
     family,
     what: "SHORTLIST: X before or behind Y at 2 MPa, 0.04 m/s, 40 °C",
-    source: "By hand: X uses 0.08/0.089552 = 89 % up to its bore temperature, Y 0.08/(0.3 × 40/57) = 38 %; Y stands first",
+    source:
+      "By hand: X uses 0.08/0.089552 = 89 % up to its bore temperature, Y 0.08/(0.3 × 40/57) = 38 %; Y stands first",
     kind: "independent",
     unit: "",
     expected: "Y X",
