@@ -15,7 +15,7 @@ export const freeTilt = formula(
     working: ["θ = atan(C / L) * 180 / pi"],
     source: { key: "geometry" },
     example: [0.04, 20],
-    see: ["RUNCLEARANCE"],
+    see: ["EDGEPRESSURE", "MAXTILT", "RUNCLEARANCE"],
   },
   ({ clearance, length }) => (Math.atan(clearance / length) * 180) / Math.PI,
 );

@@ -80,12 +80,13 @@ function worked(f: Formula, call: Call): Row[] {
     const shown = quantityText(quantity(symbol));
     if (!isLine(entry)) return [text, symbol, shown, value, unitText(unit)];
     const name = entry.converts ?? symbol;
-    const isNumber = Number.isFinite(value);
+    const answer = answers.get(symbol);
+    const isNumber = Number.isFinite(value) && !(answer instanceof BushError);
     return [
       text,
       entry.converts ?? formulaText(symbol, entry.tree),
       isNumber ? `${name} = ${written(entry.tree, style)} = ${shown}` : "",
-      answers.get(symbol) ?? (isNumber ? value : ""),
+      answer ?? (isNumber ? value : ""),
       unitText(unit),
     ];
   };
