@@ -60,6 +60,7 @@ test("cell errors reach the functions: the metadata asks for them", () => {
 });
 
 test("is small enough to start quickly", () => {
+  // the goal is 110 kB, which the bench holds it to; this only stops it from growing further
   expect(gzipSync(code).length).toBeLessThanOrEqual(120_000);
 });
 
