@@ -1,6 +1,7 @@
 import { BushError, clash, noDatum, orList } from "../errors";
 import type { AnyArg, TextArg } from "../formula";
 import { findGrade } from "../grade/find";
+import { gradesArg } from "../grade/table";
 import type { Grade, Library } from "../grade/library";
 import { judge } from "./judge";
 import type { NamedDuty } from "./namedDuty";
@@ -8,17 +9,31 @@ import { ranked, scopeOf } from "./rank";
 import type { DutyTable } from "./readDuties";
 
 /** The argument that names one duty of a table. */
-export const dutyArg = {
+const dutyArg = {
   kind: "any",
   optional: true,
   text: "Name of the duty, or its number in the table, steps counted once; not needed where there is one",
 } as const satisfies AnyArg;
 
-export const chosenGradeArg = {
+const chosenGradeArg = {
   kind: "text",
   optional: true,
   text: "Grade to judge; else the duty's own, else the best",
 } as const satisfies TextArg;
+
+/** What the functions on one duty take behind the table; DUTYRANK chooses its grade itself. */
+export const rankArgs = { duty: dutyArg, grades: gradesArg };
+export const oneDutyArgs = { duty: dutyArg, grade: chosenGradeArg, grades: gradesArg };
+
+/** The card of their examples. */
+export const exampleDuty = [
+  ["duty", "Seed-drum spindle"],
+  ["load [N]", 180],
+  ["bore [mm]", 15],
+  ["length [mm]", 20],
+  ["rpm", 120],
+  ["temperature [°C]", "5 to 45"],
+];
 
 /** The duty of that name; a number that matches no name is the n-th. */
 export function chooseDuty({ lines }: DutyTable, wanted: unknown): NamedDuty {

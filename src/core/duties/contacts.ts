@@ -2,10 +2,11 @@ import type { Layer } from "../contact/layer";
 import { shaftSlope } from "../contact/shaftSlope";
 import { findMetal } from "../fit/metals";
 import type { PropertyKey, Values } from "../grade/properties";
+import { isMissing } from "./criterion";
+import type { CriterionSpec, Missing } from "./criterion";
 import type { Duty } from "./duty";
 import type { FieldKey } from "./fields";
-import { fitStates, isMissingIn, wallOf } from "./fitStates";
-import type { Missing } from "./fitStates";
+import { fitStates, wallOf } from "./fitStates";
 
 /** The bush as an elastic layer under the greatest load, impact included, at the least and at the greatest clearance of its fit. */
 export interface Layers {
@@ -13,16 +14,20 @@ export interface Layers {
   readonly greatest: Layer;
   readonly figures: readonly PropertyKey[];
 }
-export const isMissing = (found: Layers | Missing): found is Missing => !("least" in found);
+
+/** The greatest load on the bore, N, impact included. */
+function greatestLoad({ steps, restPressure = 0, impactFactor, given }: Duty): number {
+  const pressure = Math.max(restPressure, ...steps.map(({ bore }) => bore?.pressure ?? 0));
+  return pressure * given.bore! * given.length! * impactFactor;
+}
 
 export function layersOf(values: Values, duty: Duty): Layers | Missing {
   const states = fitStates(values, duty);
-  if (isMissingIn(states)) return states;
-  const { steps, restPressure = 0, impactFactor, given } = duty;
-  const area = given.bore! * given.length!;
-  const pressure = Math.max(restPressure, ...steps.map(({ bore }) => bore?.pressure ?? 0));
+  if (isMissing(states)) return states;
+  const { given } = duty;
+  const load = greatestLoad(duty);
   const layer = (clearance: number): Layer => ({
-    load: pressure * area * impactFactor,
+    load,
     bore: given.bore!,
     length: given.length!,
     wall: wallOf(given)!,
@@ -40,17 +45,15 @@ export function layersOf(values: Values, duty: Duty): Layers | Missing {
 }
 
 /** Slope of the shaft at the bush, degrees: what is given, and what a load half way between two like bushes bends it by. */
-export function slopeOf({ given, steps, restPressure = 0, impactFactor }: Duty): number | FieldKey {
-  const { slope = 0, span, spanDiameter, shaft, bore, length } = given;
+export function slopeOf(duty: Duty): number | FieldKey {
+  const { slope = 0, span, spanDiameter, shaft } = duty.given;
   if (span === undefined) return slope;
   if (spanDiameter === undefined) return "spanDiameter";
   if (shaft === undefined) return "shaft";
-  const pressure = Math.max(restPressure, ...steps.map((step) => step.bore?.pressure ?? 0));
-  // each of the two bushes bears half of the load on the shaft
-  const load = 2 * pressure * bore! * length! * impactFactor;
   const [bent] = shaftSlope.calc({
     loadcase: "central",
-    load,
+    // each of the two bushes bears half of the load on the shaft
+    load: 2 * greatestLoad(duty),
     span,
     diameter: spanDiameter,
     modulus: findMetal("shaft", shaft).modulus,
@@ -59,3 +62,11 @@ export function slopeOf({ given, steps, restPressure = 0, impactFactor }: Duty):
   }) as [number, number];
   return slope + bent;
 }
+
+/** What the criteria on a sloping shaft have in common. */
+export const onSlope: Pick<CriterionSpec, "asked" | "askedBy" | "fields" | "asks"> = {
+  asked: "with a slope or a span",
+  askedBy: ["slope", "span"],
+  fields: ["slope", "span", "spanDiameter"],
+  asks: ({ given, part }) => part !== "washer" && (given.slope !== undefined || given.span !== undefined),
+};

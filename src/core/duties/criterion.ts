@@ -134,6 +134,13 @@ export const unstated = (field: FieldKey, value?: number): Finding => ({
 });
 const none: readonly PropertyKey[] = [];
 
+/** What keeps a model from being worked: a figure of the grade, or a field of the duty. */
+export type Missing = { readonly property: PropertyKey } | { readonly field: FieldKey };
+export const isMissing = <T extends object>(found: T | Missing): found is Missing =>
+  "property" in found || "field" in found;
+export const withoutData = (missing: Missing, value?: number): Finding =>
+  "field" in missing ? unstated(missing.field, value) : lacking(missing.property, value);
+
 /** The worse of two findings of one criterion: by its word, then by its use or, where there is none, by its room. */
 export function worse<F extends Finding>(a: F, b: F): F {
   const step = words.indexOf(a.word) - words.indexOf(b.word);
@@ -151,6 +158,7 @@ function roomOf({ word, value, limit }: Finding): number {
 
 /** The worst of what was found of several things, with the reasons of all that are as bad. */
 export function together(findings: readonly Finding[]): Finding {
+  if (findings.length === 1) return findings[0]!;
   const worst = findings.reduce(worse);
   const says = findings.flatMap(({ word, say }) => (word === worst.word && say ? [say] : []));
   return {

@@ -3,11 +3,10 @@ import { clash } from "../errors";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
 import type { Grade } from "../grade/library";
-import { gradesArg } from "../grade/table";
 import { assess } from "./assess";
 import { likelyOf, quantile, spreadPoints } from "./bandPoints";
 import { BandTally, sampleCount } from "./bandTally";
-import { chooseDuty, chooseGrade, chosenGradeArg, dutyArg } from "./choose";
+import { chooseDuty, chooseGrade, oneDutyArgs } from "./choose";
 import { criteria } from "./criteria";
 import type { Criterion } from "./criterion";
 import type { Duty } from "./duty";
@@ -48,7 +47,7 @@ export const dutyBand = formula(
     id: "DUTYBAND",
     family: "Duties",
     text: 'One duty whose numbers are known within bands: best, likely and worst use of each criterion, the worst verdict, and how much of the bands passes. What holds or fails at every point looked at passes or fails "throughout"; else the share that does not fail, care included, in whole percent and good to about two, of 2048 points spread over the bands, each independent: "640 to 960" alike between its ends, "800 ± 20 %" triangular. Where data are missing no share is given',
-    args: { duties: dutiesArg, duty: dutyArg, grade: chosenGradeArg, grades: gradesArg },
+    args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,
     result: {
       shape: "table",

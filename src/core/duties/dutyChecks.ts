@@ -2,16 +2,24 @@ import { formula, Measure, UnitLabel } from "../formula";
 import type { Answer } from "../formula";
 import type { Grade } from "../grade/library";
 import { originText } from "../grade/source";
-import { gradesArg } from "../grade/table";
 import type { System } from "../kinds";
-import { chooseDuty, chooseGrade, chosenGradeArg, dutyArg } from "./choose";
+import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./choose";
 import { criteria } from "./criteria";
 import type { Check } from "./criterion";
 import { judge } from "./judge";
 import { dutiesArg } from "./readDuties";
 import { reasonOf } from "./verdict";
 
-/** Value, limit, unit, use and verdict of a check. */
+export const checkColumns = [
+  { name: "criterion", kind: "text" },
+  { name: "value", kind: "measure" },
+  { name: "limit", kind: "measure" },
+  { name: "unit", kind: "text" },
+  { name: "use", kind: "ratio" },
+  { name: "verdict", kind: "text" },
+] as const;
+
+/** A check under these columns. */
 export function figuresOf({ criterion: { heading, kind }, value, limit, use, word }: Check): Answer[] {
   const number = (x: number | undefined): Answer => (x === undefined ? "" : new Measure(x, kind));
   const unit = value === undefined && limit === undefined ? "" : new UnitLabel(kind);
@@ -33,34 +41,15 @@ export const dutyChecks = formula(
     id: "DUTYCHECKS",
     family: "Duties",
     text: "Every criterion of one duty with value, limit, use, verdict and where the limit comes from; below it what was not asked, and columns that were not read",
-    args: { duties: dutiesArg, duty: dutyArg, grade: chosenGradeArg, grades: gradesArg },
+    args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,
     result: {
       shape: "table",
       text: "One criterion per row; a cell is empty where there is no number",
-      columns: [
-        { name: "criterion", kind: "text" },
-        { name: "value", kind: "measure" },
-        { name: "limit", kind: "measure" },
-        { name: "unit", kind: "text" },
-        { name: "use", kind: "ratio" },
-        { name: "verdict", kind: "text" },
-        { name: "from where", kind: "text" },
-      ],
+      columns: [...checkColumns, { name: "from where", kind: "text" }],
     },
     source: { key: "own", at: "each criterion names its own" },
-    example: [
-      [
-        ["duty", "Seed-drum spindle"],
-        ["load [N]", 180],
-        ["bore [mm]", 15],
-        ["length [mm]", 20],
-        ["rpm", 120],
-        ["temperature [°C]", "5 to 45"],
-      ],
-      "",
-      "Demo Medlar",
-    ],
+    example: [exampleDuty, "", "Demo Medlar"],
     see: ["DUTIES", "DUTYRANK", "CHECKS"],
   },
   ({ duties, duty, grade, grades }, system = "metric"): Answer[][] => {

@@ -1,8 +1,7 @@
 import { formula } from "../formula";
 import type { Answer } from "../formula";
 import { kindText } from "../grade/library";
-import { gradesArg } from "../grade/table";
-import { chooseDuty, dutyArg } from "./choose";
+import { chooseDuty, exampleDuty, rankArgs } from "./choose";
 import { dataLabel, found, judge } from "./judge";
 import { ranked, scopeOf } from "./rank";
 import { dutiesArg } from "./readDuties";
@@ -13,7 +12,7 @@ export const dutyRank = formula(
     id: "DUTYRANK",
     family: "Duties",
     text: "All grades ranked for one duty, each with its reason: those of grades where given, else the generic families; invented ones only when asked for",
-    args: { duties: dutiesArg, duty: dutyArg, grades: gradesArg },
+    args: { duties: dutiesArg, ...rankArgs },
     units: true,
     result: {
       shape: "table",
@@ -28,18 +27,7 @@ export const dutyRank = formula(
       ],
     },
     source: { key: "own", at: "verdict, then use, then life" },
-    example: [
-      [
-        ["duty", "Seed-drum spindle"],
-        ["load [N]", 180],
-        ["bore [mm]", 15],
-        ["length [mm]", 20],
-        ["rpm", 120],
-        ["temperature [°C]", "5 to 45"],
-      ],
-      "",
-      "demo",
-    ],
+    example: [exampleDuty, "", "demo"],
     see: ["DUTIES", "DUTYCHECKS", "SHORTLIST"],
   },
   ({ duties, duty, grades }, system = "metric"): Answer[][] => {

@@ -2,9 +2,8 @@ import { BushError } from "../errors";
 import { formula, Measure, UnitLabel } from "../formula";
 import type { Answer } from "../formula";
 import type { Grade } from "../grade/library";
-import { gradesArg } from "../grade/table";
 import { assess } from "./assess";
-import { chooseDuty, chooseGrade, chosenGradeArg, dutyArg } from "./choose";
+import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./choose";
 import { words } from "./criterion";
 import { judge } from "./judge";
 import { movablesOf } from "./movable";
@@ -58,7 +57,7 @@ export const dutyRoom = formula(
     id: "DUTYROOM",
     family: "Duties",
     text: 'For each number of one duty how far it may move down and up, all else equal, before the verdict\'s word changes, and the criterion that turns it; "none" where it turns nothing within its bounds or, where those are open, from a thousandth to a thousand times the value. Temperatures: one moves as one, of two each as far as the other. A band moves as a whole, in proportion, the others are held. A number moves in all steps that share it. "Not monotone": further out the verdict turns back',
-    args: { duties: dutiesArg, duty: dutyArg, grade: chosenGradeArg, grades: gradesArg },
+    args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,
     result: {
       shape: "table",
@@ -76,18 +75,7 @@ export const dutyRoom = formula(
       ],
     },
     source: { key: "own", at: "bisection on the criteria of DUTYCHECKS" },
-    example: [
-      [
-        ["duty", "Seed-drum spindle"],
-        ["load [N]", 180],
-        ["bore [mm]", 15],
-        ["length [mm]", 20],
-        ["rpm", 120],
-        ["temperature [°C]", "5 to 45"],
-      ],
-      "",
-      "Demo Medlar",
-    ],
+    example: [exampleDuty, "", "Demo Medlar"],
     see: ["DUTYCHECKS", "DUTYSWEEP", "MAXLOAD", "MAXRPM", "MINLENGTH"],
   },
   ({ duties, duty, grade, grades }, system = "metric"): Answer[][] => {

@@ -1,12 +1,11 @@
 import { BushError, clash, noDatum } from "../errors";
 import { formula, Measure, UnitLabel } from "../formula";
 import type { Answer, Cell, TableArg } from "../formula";
-import { gradesArg } from "../grade/table";
 import type { Kind, System } from "../kinds";
 import { unknownName } from "../names";
 import { splitHeading } from "../table/heading";
 import { readFilled } from "../table/readTable";
-import { chooseDuty, chooseGrade, chosenGradeArg, dutyArg } from "./choose";
+import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./choose";
 import { field, fieldHeadings, fieldKeys } from "./fields";
 import type { FieldKey, FieldValues } from "./fields";
 import { judge } from "./judge";
@@ -52,9 +51,7 @@ export const dutySweep = formula(
         text: 'Heading of the field, its unit in brackets where it has one: "load", "load [lbf]"',
       },
       values: valuesArg,
-      duty: dutyArg,
-      grade: chosenGradeArg,
-      grades: gradesArg,
+      ...oneDutyArgs,
     },
     units: true,
     result: {
@@ -70,20 +67,7 @@ export const dutySweep = formula(
       ],
     },
     source: { key: "own", at: "criteria: see DUTYCHECKS" },
-    example: [
-      [
-        ["duty", "Seed-drum spindle"],
-        ["load [N]", 180],
-        ["bore [mm]", 15],
-        ["length [mm]", 20],
-        ["rpm", 120],
-        ["temperature [°C]", "5 to 45"],
-      ],
-      "rpm",
-      [[60], [120], [240]],
-      "",
-      "Demo Medlar",
-    ],
+    example: [exampleDuty, "rpm", [[60], [120], [240]], "", "Demo Medlar"],
     see: ["DUTYROOM", "DUTYCHECKS", "DUTIES"],
   },
   ({ duties, heading, values, duty, grade, grades }, system: System = "metric"): Answer[][] => {

@@ -1,3 +1,4 @@
+import type { Limits } from "../fit/fitState";
 import { boreIn, held, stateAt } from "../fit/history";
 import type { State } from "../fit/history";
 import { checkFeature, deviationsOf } from "../fit/iso286";
@@ -6,18 +7,13 @@ import type { Ring } from "../fit/lame";
 import { findMetal } from "../fit/metals";
 import type { Metal } from "../fit/metals";
 import type { PropertyKey, Values } from "../grade/properties";
+import type { Missing } from "./criterion";
 import type { Duty } from "./duty";
-import type { FieldKey, Given } from "./fields";
+import type { Given } from "./fields";
 import { boreRise } from "./temperatures";
 
 /** Sizes hold at this temperature, and bushes are pressed in at it (ISO 1), °C. */
 const assemblyTemperature = 20;
-
-/** Two limits of a size, mm. */
-interface Limits {
-  readonly least: number;
-  readonly greatest: number;
-}
 
 /** A bush pressed into its housing with its shaft, by limits of size at assembly. */
 interface Assembly {
@@ -64,21 +60,37 @@ export interface FitStates {
   readonly neededShare: number;
   readonly figures: readonly PropertyKey[];
 }
-/** What is missing for the states of the fit. */
-export type Missing = { readonly property: PropertyKey } | { readonly field: FieldKey };
-export const isMissingIn = (found: FitStates | Missing): found is Missing => "property" in found || "field" in found;
 
 /** The fields that ask for the fit, each needed once one of them is given. */
 export const fitFields = ["boreZone", "shaftZone", "outsideZone", "housingZone"] as const;
 const otherFields = ["bore", "housing", "shaft"] as const;
 const neededFigures = ["expansion", "compressiveModulus", "poisson"] as const;
+/** Figures of the grade that the states may need. */
+export const fitProperties: readonly PropertyKey[] = [
+  ...neededFigures,
+  "swelling50",
+  "swellingSaturated",
+  "pvLimit",
+  "highestTemperature",
+];
 
 /** Wall of the bush, by itself or out of its outside diameter. */
 export const wallOf = ({ wall, outside, bore }: Given): number | undefined =>
   wall ?? (outside !== undefined && bore !== undefined ? (outside - bore) / 2 : undefined);
 
+/** What was found last in a duty, and of which figures: six criteria look at the states of one grade. */
+const known = new WeakMap<Duty, { readonly values: Values; readonly states: FitStates | Missing }>();
+
 /** Clearance and grip of the bush through assembly, cold, hot, wet and back again. */
 export function fitStates(values: Values, duty: Duty): FitStates | Missing {
+  const last = known.get(duty);
+  if (last?.values === values) return last.states;
+  const states = workedOut(values, duty);
+  known.set(duty, { values, states });
+  return states;
+}
+
+function workedOut(values: Values, duty: Duty): FitStates | Missing {
   const { given } = duty;
   for (const field of [...fitFields, ...otherFields]) if (given[field] === undefined) return { field };
   if (wallOf(given) === undefined) return { field: "wall" };

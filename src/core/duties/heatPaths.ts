@@ -1,9 +1,9 @@
 import { findMetal } from "../fit/metals";
 import type { PropertyKey, Values } from "../grade/properties";
 import { conductances, pathArgs } from "../heat/paths";
+import type { Missing } from "./criterion";
 import type { Duty } from "./duty";
 import { wallOf } from "./fitStates";
-import type { Missing } from "./fitStates";
 
 /** Rises of the bore by the duty's own ways out for the heat, K; the greatest is without end where no way out is sure. */
 export interface Rises {
@@ -11,7 +11,6 @@ export interface Rises {
   readonly greatest: number;
   readonly figures: readonly PropertyKey[];
 }
-export const isRises = (found: Rises | Missing | undefined): found is Rises => found !== undefined && "least" in found;
 
 /** Both ends of the shaft have the exposed length. */
 const ends = 2;

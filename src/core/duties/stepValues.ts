@@ -84,7 +84,7 @@ function checkSame(own: FieldValues, above: FieldValues): void {
   }
 }
 /** Bands, zones and lists are alike by what they hold. */
-const isSame = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
+export const isSame = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
 
 /** Sizes, loads and figures of the motion that another part or motion asks for; of the rest, what is not asked is told. */
 function misplaced(part: Part, motion: Motion): FieldKey[] {

@@ -1,8 +1,9 @@
 import type { Span } from "../formula";
 import type { PropertyKey, Values } from "../grade/properties";
 import { boreAt, statedAt } from "../heat/derating";
+import { isMissing } from "./criterion";
 import type { Duty } from "./duty";
-import { isRises, pathRises } from "./heatPaths";
+import { pathRises } from "./heatPaths";
 
 /** By how much friction warms the bore above its surroundings, K, as the PV limit of the grade implies; or the figure that is missing. */
 export function impliedRise({ pvLimit, highestTemperature }: Values, { isMoving, pv }: Duty): number | PropertyKey {
@@ -20,7 +21,7 @@ export function boreRise(values: Values, duty: Duty): number | PropertyKey {
   const implied = impliedRise(values, duty);
   if (typeof implied !== "number") return implied;
   const paths = pathRises(values, duty);
-  if (!isRises(paths)) return implied;
+  if (paths === undefined || isMissing(paths)) return implied;
   const room = values.highestTemperature! - duty.temperature.high;
   return Math.max(implied, paths.least, Math.min(paths.greatest, room));
 }

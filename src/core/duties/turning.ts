@@ -1,4 +1,5 @@
 import { BushError } from "../errors";
+import { halved } from "../halved";
 import { words } from "./criterion";
 import type { Word } from "./criterion";
 import type { Movable } from "./movable";
@@ -105,15 +106,4 @@ function neighbours(
     else if (!isWorse && moved.rankAt(next) === here) inside = next;
     else return [last, next];
   }
-}
-
-/** Halves until no double lies between, or nothing that counts. */
-function halved(isHeld: (value: number) => boolean, inside: number, outside: number, finest: number): [number, number] {
-  while (Math.abs(outside - inside) > finest) {
-    const middle = inside + (outside - inside) / 2;
-    if (middle === inside || middle === outside) break;
-    if (isHeld(middle)) inside = middle;
-    else outside = middle;
-  }
-  return [inside, outside];
 }

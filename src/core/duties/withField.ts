@@ -1,7 +1,7 @@
 import { Band } from "../band";
 import type { FieldKey, FieldValues } from "./fields";
 import { NamedDuty } from "./namedDuty";
-import { stepValues } from "./stepValues";
+import { isSame, stepValues } from "./stepValues";
 import type { StepValues } from "./stepValues";
 
 /** A value of a duty and the steps that have it, counted from 0. */
@@ -19,7 +19,7 @@ export function heldValues({ steps }: NamedDuty, key: FieldKey): Held[] {
   steps.forEach(({ values }, step) => {
     const value = values[key];
     if (value === undefined) return;
-    const known = key === "time" ? undefined : held.find((other) => isSame(other.value, value));
+    const known = key === "time" ? undefined : held.find((other) => movesWith(other.value, value));
     if (known) known.steps.push(step);
     else held.push({ value, steps: [step] });
   });
@@ -29,13 +29,13 @@ export function heldValues({ steps }: NamedDuty, key: FieldKey): Held[] {
 /** The steps, counted from 0, whose value of a field is that of the first: those that move with it. */
 export const stepsLikeFirst = ({ steps }: NamedDuty, key: FieldKey): readonly number[] =>
   steps.flatMap(({ values }, step) => {
-    const isMoved = step === 0 || (key !== "time" && isSame(values[key], steps[0]!.values[key]));
+    const isMoved = step === 0 || (key !== "time" && movesWith(values[key], steps[0]!.values[key]));
     return isMoved ? [step] : [];
   });
 
 /** Bands vary each by itself, so that two of the same ends are two. */
-const isSame = (a: FieldValues[FieldKey], b: FieldValues[FieldKey]): boolean =>
-  a === b || (!(a instanceof Band) && JSON.stringify(a) === JSON.stringify(b));
+const movesWith = (a: FieldValues[FieldKey], b: FieldValues[FieldKey]): boolean =>
+  a instanceof Band ? a === b : isSame(a, b);
 
 /** The duty with a field at another value in some of its steps; its rows are checked as if they had been typed so. With a corner's number that corner alone. */
 export function withField(

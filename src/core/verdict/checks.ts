@@ -1,6 +1,6 @@
 import { assess } from "../duties/assess";
 import { statedDuty } from "../duties/duty";
-import { figuresOf } from "../duties/dutyChecks";
+import { checkColumns, figuresOf } from "../duties/dutyChecks";
 import { formula } from "../formula";
 import { findGrade } from "../grade/find";
 import { gradeArg } from "../grade/grade";
@@ -17,14 +17,7 @@ export const checkTable = formula(
     result: {
       shape: "table",
       text: "One criterion per row; a cell is empty where there is no number",
-      columns: [
-        { name: "criterion", kind: "text" },
-        { name: "value", kind: "measure" },
-        { name: "limit", kind: "measure" },
-        { name: "unit", kind: "text" },
-        { name: "use", kind: "ratio" },
-        { name: "verdict", kind: "text" },
-      ],
+      columns: checkColumns,
     },
     source: { key: "own", at: "criteria: see DUTYCHECKS" },
     example: ["Demo Medlar", 2, 0.06, "5 to 45"],

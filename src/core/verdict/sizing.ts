@@ -1,9 +1,13 @@
 import { noDatum } from "../errors";
 import type { Lookup, Span } from "../formula";
 import { Measure } from "../formula";
+import { endsOf } from "../grade/curve";
 import { findGrade } from "../grade/find";
+import { lacks } from "../grade/grade";
 import type { Grade, Library } from "../grade/library";
 import { pressureLimit, pvLimit, speedLimit } from "../grade/limits";
+import { property } from "../grade/properties";
+import { halved } from "../halved";
 import { boreAt, statedAt } from "../heat/derating";
 import type { System } from "../kinds";
 import { measure } from "../measure";
@@ -38,17 +42,15 @@ export class Bounds {
     const limit = numberOf(pvLimit(values, asked.temperature), this.grade, system);
     if (limit === 0) throw noDatum("temperature", "temperature leaves no room for friction heat");
     const { highestTemperature: most, pvLimit: stated } = values;
-    if (most === undefined || most <= statedAt) throw numberOfMissing(this.grade, system);
+    if (most === undefined || most <= statedAt) throw lacks(this.grade, property("highestTemperature").heading);
     this.pv = Math.min(limit, (stated! * (most - asked.temperature.high)) / (most - statedAt));
     this.pressure(0);
   }
 
   /** The running pressure limit where a PV warms the bore. */
   pressure(pv: number): number {
-    const { values } = this.grade;
-    const { low, high } = this.asked.temperature;
-    const warm = boreAt(pv, values.pvLimit!, values.highestTemperature!, high);
-    return numberOf(pressureLimit(values, "runningPressure", { low, high: warm }), this.grade, this.system);
+    const span = { low: this.asked.temperature.low, high: this.warmAt(pv) };
+    return numberOf(pressureLimit(this.grade.values, "runningPressure", span), this.grade, this.system);
   }
 
   /** The greatest pressure that a speed allows: below its limit at the bore's temperature, and below PV_a/v. */
@@ -71,31 +73,19 @@ export class Bounds {
   bears(pressure: number, pv: number): boolean {
     const { pressureCurve } = this.grade.values;
     if (!pressureCurve) return pressure <= this.pressure(0);
-    const warm = boreAt(
-      pv,
-      this.grade.values.pvLimit!,
-      this.grade.values.highestTemperature!,
-      this.asked.temperature.high,
-    );
-    if (warm > pressureCurve[pressureCurve.length - 1]!.at) return false;
-    return pressure <= this.pressure(pv);
+    return this.warmAt(pv) <= endsOf(pressureCurve).high && pressure <= this.pressure(pv);
+  }
+
+  /** The bore's upper temperature. */
+  private warmAt(pv: number): number {
+    const { pvLimit: limit, highestTemperature: highest } = this.grade.values;
+    return boreAt(pv, limit!, highest!, this.asked.temperature.high);
   }
 }
 
-const numberOfMissing = (grade: Grade, system: System): never =>
-  numberOf({ state: "missing", key: "highestTemperature" }, grade, system) as never;
-
-/** The greatest value up to `most` for which something holds that, once lost, stays lost: by halving. */
-function greatestThat(isHeld: (value: number) => boolean, most: number): number {
-  if (isHeld(most)) return most;
-  let [low, high] = [0, most];
-  for (;;) {
-    const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) return low;
-    if (isHeld(middle)) low = middle;
-    else high = middle;
-  }
-}
+/** The greatest value up to `most` for which something holds that, once lost, stays lost. */
+const greatestThat = (isHeld: (value: number) => boolean, most: number): number =>
+  isHeld(most) ? most : halved(isHeld, 0, most)[0];
 
 /** The limits at the answer as symbols of a working. */
 export const limitLookups = (pressure: number, pv: number | undefined): Record<string, Lookup> => ({

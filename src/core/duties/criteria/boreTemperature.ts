@@ -1,10 +1,10 @@
 import type { PropertyKey, Values } from "../../grade/properties";
 import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
-import { criterion, figure, holds, inFigures, lacking, rounding, unstated, worse } from "../criterion";
+import { criterion, figure, holds, inFigures, isMissing, lacking, rounding, withoutData, worse } from "../criterion";
 import type { Finding } from "../criterion";
 import type { Duty } from "../duty";
-import { isRises, pathRises } from "../heatPaths";
+import { pathRises } from "../heatPaths";
 import { impliedRise } from "../temperatures";
 
 /** Above this highest temperature, °C, friction that falls with heat makes the straight line err on the unsafe side. */
@@ -105,7 +105,7 @@ function byLimit(values: Values, duty: Duty): Finding {
 function byPaths(values: Values, duty: Duty): Finding | undefined {
   const rises = pathRises(values, duty);
   if (rises === undefined) return undefined;
-  if (!isRises(rises)) return "field" in rises ? unstated(rises.field) : lacking(rises.property);
+  if (isMissing(rises)) return withoutData(rises);
   const limit = values.highestTemperature;
   if (limit === undefined) return lacking("highestTemperature");
   const surroundings = duty.temperature.high;

@@ -1,6 +1,6 @@
 import { measure } from "../../measure";
-import { criterion, lacking, rounding, unstated } from "../criterion";
-import { fitFields, fitStates, isMissingIn, leastBy } from "../fitStates";
+import { criterion, isMissing, rounding, withoutData } from "../criterion";
+import { fitFields, fitProperties, fitStates, leastBy } from "../fitStates";
 
 export const clearance = criterion(
   {
@@ -22,15 +22,7 @@ export const clearance = criterion(
       "assemblyMoisture",
       "keptGrip",
     ],
-    properties: [
-      "expansion",
-      "compressiveModulus",
-      "poisson",
-      "swelling50",
-      "swellingSaturated",
-      "pvLimit",
-      "highestTemperature",
-    ],
+    properties: fitProperties,
     source: [
       { key: "shigley", at: "press and shrink fits" },
       { key: "iso286", at: "Tables 1 to 5" },
@@ -40,7 +32,7 @@ export const clearance = criterion(
   },
   (values, duty) => {
     const states = fitStates(values, duty);
-    if (isMissingIn(states)) return "field" in states ? unstated(states.field) : lacking(states.property);
+    if (isMissing(states)) return withoutData(states);
     const { name, clearance: least } = leastBy(states.forClearance, (state) => state.clearance.least);
     const limit = duty.given.leastClearance ?? 0;
     const found = { figures: states.figures, value: least.least, limit } as const;

@@ -2,10 +2,11 @@ import { edgeContact } from "../../contact/edgePressure";
 import { confinedStiffness, edgeStiffness } from "../../contact/layer";
 import type { Values } from "../../grade/properties";
 import { percentText } from "../../measure";
-import { isMissing, layersOf, slopeOf } from "../contacts";
-import { criterion, holds, lacking, together, unstated } from "../criterion";
+import { layersOf, onSlope, slopeOf } from "../contacts";
+import { criterion, holds, isMissing, lacking, together, unstated, withoutData } from "../criterion";
 import type { Finding } from "../criterion";
 import type { Duty } from "../duty";
+import { fitProperties } from "../fitStates";
 
 /** The grade's rating for edge load: poor fails, whatever the pressure; fair is care. */
 function ratingOf({ edgeLoad }: Values): Finding {
@@ -18,7 +19,7 @@ function ratingOf({ edgeLoad }: Values): Finding {
 /** The pressure at the edge, lower and upper figure, at the greatest clearance of the fit. */
 function pressureOf(values: Values, duty: Duty): Finding {
   const layers = layersOf(values, duty);
-  if (isMissing(layers)) return "field" in layers ? unstated(layers.field) : lacking(layers.property);
+  if (isMissing(layers)) return withoutData(layers);
   const tilt = slopeOf(duty);
   if (typeof tilt === "string") return unstated(tilt);
   const layer = { ...layers.greatest, tilt };
@@ -42,15 +43,12 @@ export const edgePressure = criterion(
     heading: "edge pressure",
     kind: "pressure",
     text: "The pressure at the edge of the bush under the shaft's slope, at the greatest clearance of the fit, against the compressive strength: fails where even the lower figure exceeds it, care where the upper does; and the grade's rating for edge load",
-    asked: "with a slope or a span",
-    askedBy: ["slope", "span"],
-    fields: ["slope", "span", "spanDiameter"],
-    properties: ["edgeLoad", "compressiveStrength", "compressiveModulus", "poisson", "expansion"],
+    ...onSlope,
+    properties: ["edgeLoad", "compressiveStrength", ...fitProperties],
     source: [
       { key: "johnson", at: "ch. 4, elastic foundation" },
       { key: "practice", at: "rating for edge load" },
     ],
-    asks: ({ given, part }) => part !== "washer" && (given.slope !== undefined || given.span !== undefined),
   },
   (values, duty) => together([ratingOf(values), pressureOf(values, duty)]),
 );

@@ -1,6 +1,6 @@
 import { measure, percentText } from "../../measure";
-import { criterion, lacking, unstated } from "../criterion";
-import { fitFields, fitStates, isMissingIn, leastBy } from "../fitStates";
+import { criterion, isMissing, withoutData } from "../criterion";
+import { fitFields, fitProperties, fitStates, leastBy } from "../fitStates";
 
 export const grip = criterion(
   {
@@ -20,15 +20,7 @@ export const grip = criterion(
       "outside",
       "assemblyMoisture",
     ],
-    properties: [
-      "expansion",
-      "compressiveModulus",
-      "poisson",
-      "swelling50",
-      "swellingSaturated",
-      "pvLimit",
-      "highestTemperature",
-    ],
+    properties: fitProperties,
     source: [
       { key: "shigley", at: "press and shrink fits" },
       { key: "own", at: "history of a press fit whose polymer relaxes" },
@@ -37,7 +29,7 @@ export const grip = criterion(
   },
   (values, duty) => {
     const states = fitStates(values, duty);
-    if (isMissingIn(states)) return "field" in states ? unstated(states.field) : lacking(states.property);
+    if (isMissing(states)) return withoutData(states);
     const { name, grip: least } = leastBy(states.forGrip, (state) => state.grip);
     const found = { figures: states.figures, value: least, limit: 0 } as const;
     if (least <= 0) {

@@ -1,8 +1,8 @@
 import { peakPressure as peakPressureOf } from "../../contact/peakPressure";
 import { percentText } from "../../measure";
-import { isMissing, layersOf } from "../contacts";
-import { criterion, holds, lacking, unstated } from "../criterion";
-import { fitFields } from "../fitStates";
+import { layersOf } from "../contacts";
+import { criterion, holds, isMissing, lacking, withoutData } from "../criterion";
+import { fitFields, fitProperties } from "../fitStates";
 
 export const peakPressure = criterion(
   {
@@ -13,13 +13,13 @@ export const peakPressure = criterion(
     asked: "where a zone of the fit is given",
     askedBy: fitFields,
     fields: [...fitFields, "load", "impactFactor", "wall", "outside"],
-    properties: ["compressiveStrength", "compressiveModulus", "poisson", "expansion"],
+    properties: ["compressiveStrength", ...fitProperties],
     source: { key: "johnson", at: "ch. 4, elastic foundation and line contact" },
     asks: ({ given, part }) => part !== "washer" && fitFields.some((key) => given[key] !== undefined),
   },
   (values, duty) => {
     const layers = layersOf(values, duty);
-    if (isMissing(layers)) return "field" in layers ? unstated(layers.field) : lacking(layers.property);
+    if (isMissing(layers)) return withoutData(layers);
     const [value] = peakPressureOf.calc(layers.greatest) as [number, number];
     const limit = values.compressiveStrength;
     if (limit === undefined) return lacking("compressiveStrength", value);

@@ -1,7 +1,8 @@
 import { edgeContact } from "../../contact/edgePressure";
 import { measure } from "../../measure";
-import { isMissing, layersOf, slopeOf } from "../contacts";
-import { criterion, lacking, unstated } from "../criterion";
+import { layersOf, onSlope, slopeOf } from "../contacts";
+import { criterion, isMissing, unstated, withoutData } from "../criterion";
+import { fitProperties } from "../fitStates";
 
 export const tilt = criterion(
   {
@@ -9,16 +10,13 @@ export const tilt = criterion(
     heading: "tilt",
     kind: "angle",
     text: "The slope of the shaft at the least clearance of the fit: with both ends of the bush touching it the shaft jams",
-    asked: "with a slope or a span",
-    askedBy: ["slope", "span"],
-    fields: ["slope", "span", "spanDiameter"],
-    properties: ["compressiveModulus", "poisson", "expansion"],
+    ...onSlope,
+    properties: fitProperties,
     source: { key: "geometry" },
-    asks: ({ given, part }) => part !== "washer" && (given.slope !== undefined || given.span !== undefined),
   },
   (values, duty) => {
     const layers = layersOf(values, duty);
-    if (isMissing(layers)) return "field" in layers ? unstated(layers.field) : lacking(layers.property);
+    if (isMissing(layers)) return withoutData(layers);
     const value = slopeOf(duty);
     if (typeof value === "string") return unstated(value);
     const layer = { ...layers.least, tilt: value };

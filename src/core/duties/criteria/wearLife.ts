@@ -1,9 +1,9 @@
 import type { PropertyKey, Values } from "../../grade/properties";
 import { flatWearOf } from "../../wear/conformity";
-import { criterion, figure, holds, lacking, unstated } from "../criterion";
+import { criterion, figure, holds, isMissing, lacking, unstated, withoutData } from "../criterion";
 import type { Check, Criterion, Finding, Word } from "../criterion";
 import type { Duty } from "../duty";
-import { fitStates, isMissingIn } from "../fitStates";
+import { fitProperties, fitStates } from "../fitStates";
 import { missingText } from "../verdict";
 import { facePressure } from "./facePressure";
 import { pv } from "./pv";
@@ -47,12 +47,12 @@ function flatAllowance(values: Values, duty: Duty): number | Finding {
   if (values.wearFrom === "bush") return given.allowance;
   // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
   const states = fitStates(values, duty);
-  if (!isMissingIn(states)) {
+  if (!isMissing(states)) {
     const all = [...states.forClearance, ...states.forGrip];
     return flatWearOf(given.allowance, Math.max(0, ...all.map(({ clearance }) => clearance.greatest)));
   }
   if (values.wearFrom === undefined) return lacking("wearFrom", given.hours);
-  const missing = "field" in states ? unstated(states.field, given.hours) : lacking(states.property, given.hours);
+  const missing = withoutData(states, given.hours);
   return { ...missing, say: () => `wear life: a rate of flat tests needs the clearance, ${missingText(missing)}` };
 }
 
@@ -80,7 +80,7 @@ export const wearLife = criterion(
       "counterfaceFactor",
       "finishFactor",
     ],
-    properties: ["wearHigh", "wearFrom"],
+    properties: ["wearHigh", "wearFrom", ...fitProperties],
     source: { key: "archard", at: "linear wear law, solved for the time" },
     asks: ({ isMoving, given }) => isMoving && (given.hours !== undefined || given.allowance !== undefined),
     working: (values, duty) => {
