@@ -103,6 +103,21 @@ test("the grade has no say in what is asked", () => {
     }
 });
 
+test("the figures that counted are among those that a criterion is said to need", () => {
+  const fitted = { boreZone, shaftZone, outsideZone, housingZone, housing: "aluminium alloy", shaft: "carbon steel" };
+  const asking = { ...fitted, wall: 2, slope: 0.01, hours: 100, allowance: 0.1, moisture: "wet", peakTemperature: 60 };
+  const duties: readonly Judged[] = [
+    ...Object.values(asked).flatMap(({ by }) => by),
+    on(asking as FieldValues),
+    on({ ...asking, endLength: 60, housingPath: 0.1 } as FieldValues),
+  ];
+  for (const duty of duties)
+    for (const { criterion, figures, property: one } of checksOf(full, duty)) {
+      const said: readonly string[] = criterion.properties;
+      for (const key of [...figures, ...(one ? [one] : [])]) expect(`${criterion.id}: ${said.join()}`).toContain(key);
+    }
+});
+
 test("each criterion is described once, in words of its own", () => {
   for (const of of ["id", "heading", "text"] as const)
     expect(new Set(criteria.map((criterion) => criterion[of])).size).toBe(criteria.length);
