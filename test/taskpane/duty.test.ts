@@ -338,6 +338,41 @@ describe("a row by its headings", () => {
     await expect(readRow(moved, 2)).rejects.toThrow(/^The duty's temperature changes from step to step/);
   });
 
+  test("steps are the rows that DUTIES takes together", async () => {
+    const headings = row(
+      "duty",
+      "load [N]",
+      "bore [mm]",
+      "length",
+      "rpm",
+      "temperature",
+      "design factor",
+      "time [min]",
+    );
+    const step = (name: string | null, load: number, factor: number | null, ...more: (string | number | null)[]) => {
+      const [bore = null, time = 10] = more;
+      return row(name, load, bore, 15, 120, "5 to 45", factor, time);
+    };
+    const cells = [headings, step("Roller", 800, 2, 20), step(null, 900, null), step("roller ", 700, 2, "20 mm")];
+    for (const selected of [1, 2, 3]) {
+      const { steps, texts } = await readRow(cells, selected);
+      expect(steps).toBe("800 N; 120; 10 min\n900 N; 120; 10 min\n700 N; 120; 10 min");
+      expect([texts.bore, texts.designFactor]).toEqual(["20 mm", "2"]);
+    }
+    // what only a later step says would be lost
+    for (const factor of [1.5, "x"] as const) {
+      const late = [headings, step("Roller", 800, null, 20), step(null, 900, factor as number, 20)];
+      await expect(readRow(late, 1)).rejects.toThrow(/^The duty's design factor changes from step to step/);
+    }
+    const untimed = [headings, step("Roller", 800, null, 20), step(null, 900, null, 20, null)];
+    for (const selected of [1, 2]) await expect(readRow(untimed, selected)).rejects.toThrow(/^time is missing/);
+  });
+
+  test("two figures of two motions are not taken for one of them", async () => {
+    const cells = [row("load", "rpm", "swing"), row(800, 120, 90)];
+    await expect(readRow(cells)).rejects.toThrow("motion is missing: rpm and swing are both filled");
+  });
+
   test("the nearest heading row above counts; without one the message says what to name", async () => {
     const cells = [row("load", "bore"), row(1, 2), row("Load [N]", "Bore [mm]"), row(null, null), row(3, 4)];
     expect(await readRow(cells, 4)).toMatchObject({ texts: { load: "3 N", bore: "4 mm" }, headingRow: 3 });

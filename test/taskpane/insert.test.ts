@@ -64,6 +64,13 @@ test("an impact factor is a column of its own: pressure and PV stay without it",
   expect(formulas([values!])).toEqual(["=BUSH.PRESSURE(D6,E6,F6)", "=BUSH.SPEED(E6,G6)", "=BUSH.PVVALUE(K6,L6)"]);
 });
 
+test("what is 0 keeps its unit where tables take no bare 0", () => {
+  const texts = { ...shaft, temperature: "0" };
+  const [, first, second] = block("duty", { texts, steps: "800; 120; 10\n0; 60; 5" });
+  expect(first!.slice(0, 7)).toEqual(["Duty", "turning", 800, 20, 15, 120, "0 °C"]);
+  expect(second![2]).toBe("0 N");
+});
+
 test("steps are rows of their own; at rest the motion says so", () => {
   const rows = block("duty", { steps: spectrum });
   expect(contents(rows[0]!).slice(0, 9)).toEqual([

@@ -109,6 +109,12 @@ test("a grade's own cautions leave out those that every verdict carries", () => 
   expect(cautions.filter((caution) => standingCautions.includes(caution))).toEqual([]);
 });
 
+test("a band that begins at rest is cautioned as the motion that it reaches", () => {
+  const wet = (rpm: string) => ownCautions(named("Demo Quince"), dutyOf({ rpm, moisture: "wet" }), "metric", own);
+  expect(wet("0 to 60")).toContain("PV limits are for dry running unless their condition says otherwise.");
+  expect(wet("0 to 60")).toEqual(wet("60"));
+});
+
 test("filters by words, by kind and by a bound, which the unknown do not pass", () => {
   const filtered = (filter: object) => filterRanked(ranked, { ...noFilter, ...filter }, "rank", "metric").list;
   expect(names(filtered({ text: "own S" }))).toEqual(["Own strong", "Own silent"]);

@@ -67,7 +67,7 @@ export function readDuties(cells: Cell[][], system: System, name: string): DutyT
 }
 
 /** Rows that belong together: a name, and below it the same name or none. */
-function groupsOf(rows: readonly DutyRow[], hasNames: boolean): DutyRow[][] {
+export function groupsOf(rows: readonly DutyRow[], hasNames: boolean): DutyRow[][] {
   const groups: DutyRow[][] = [];
   for (const row of rows) {
     const group = groups[groups.length - 1];

@@ -1,11 +1,13 @@
-import { field, fieldHeadings, fields, motionOf } from "../../core/duties";
+import { field, fieldHeadings, fields, groupsOf, isSame, motionOf, readOwn } from "../../core/duties";
 import type { FieldKey, FieldValues } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import type { Cell } from "../../core/formula";
+import type { Zone } from "../../core/fit/zone";
 import type { Motion } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { splitHeading } from "../../core/table/heading";
 import { keyOf, readTable } from "../../core/table/readTable";
+import type { Row } from "../../core/table/readTable";
 import type { ReadCell } from "../../port/sheet";
 import { emptyTexts } from "./fields";
 import { withUnit } from "./quantity";
@@ -44,46 +46,47 @@ export type DutyRows = readonly [DutyRow, ...DutyRow[]];
 
 /** The selected row alone, or with the other steps of its duty; throws where steps differ in what the form has once. */
 export function rowsOf(columns: readonly Column[], rows: readonly Cell[][], at: number, system: System): DutyRows {
+  const { rows: read, columns: named } = readRows(columns, rows, system);
+  const hasNames = ["duty", "time"].every((wanted) => named.some(({ key }) => key === wanted));
+  const isSelected = ({ number }: Read) => number === at + firstNumber;
+  const group = groupsOf(read, hasNames).find((steps) => steps.some(isSelected)) ?? [];
+  const untimed = group.find(({ values, faults }) => values.time === undefined && !faults.has("time"));
+  if (group.length > 1 && untimed)
+    throw new Error("time is missing: each step of a duty needs its time. Nothing was read.");
   let above: FieldValues = {};
-  const read = stepsAround(columns, rows, at).map((cells): DutyRow => {
-    const { values, faults } = readCells(columns, cells, system);
+  const steps = group.map(({ number, values, faults }): DutyRow => {
     const motion = motionIn(values, above);
     above = { motion };
-    return { cells, values, faults, motion };
+    return { cells: rows[number - firstNumber]!, values, faults, motion };
   });
-  checkSame(columns, read);
-  return read as unknown as DutyRows;
+  checkSame(columns, steps);
+  const [first = blankRow, ...later] = steps;
+  return [first, ...later];
 }
 
-/** Rows with a time, the first one's name or none; without a column of names and one of times each row is a duty. */
-function stepsAround(columns: readonly Column[], rows: readonly Cell[][], at: number): readonly Cell[][] {
-  const isStep = (r: number) => cellAt(columns, rows[r], "time") !== null;
-  const name = (r: number) => cellAt(columns, rows[r], "duty");
-  if (!isStep(at) || !columns.some(({ key }) => key === "duty")) return [rows[at]!];
-  let first = at;
-  while (isStep(first - 1) && (name(first) === null || name(first - 1) === name(first))) first--;
-  let end = first + 1;
-  while (isStep(end) && (name(end) === null || name(end) === name(first))) end++;
-  return rows.slice(first, end);
+type Read = Row<typeof fields, { zone: Zone }>;
+/** The reader counts from 1 and has the headings in front. */
+const firstNumber = 2;
+const blankRow: DutyRow = { cells: [], values: {}, faults: new Map(), motion: emptyTexts.motion as Motion };
+
+/** The reader of tables on the columns that name a field; without one of names or of times each row is a duty. */
+function readRows(columns: readonly Column[], rows: readonly Cell[][], system: System) {
+  const cells = [
+    columns.map(({ heading }) => heading),
+    ...rows.map((row) => columns.map(({ index }) => row[index] ?? null)),
+  ];
+  return readTable<typeof fields, { zone: Zone }>(cells, {
+    ...{ list: fields, headings: fieldHeadings, name: "row" },
+    ...{ system, own: readOwn },
+  });
 }
 
-/** The reader of tables on one row; zones, which the form does not have, stay as they are. */
-function readCells(columns: readonly Column[], row: readonly Cell[], system: System) {
-  const own = (_: unknown, cell: unknown) => cell;
-  const cells = [columns.map(({ heading }) => heading), columns.map(({ index }) => row[index] ?? null)];
-  const table = readTable<typeof fields>(cells, { list: fields, headings: fieldHeadings, system, name: "row", own });
-  const { values = {}, faults = new Map<FieldKey, BushError>() } = table.rows[0] ?? {};
-  return { values: values as FieldValues, faults };
-}
-
-/** Where a row and the one above it say none, as the form starts. */
+/** Where a row and the one above it fill nothing that tells it, as the form starts. */
 function motionIn(values: FieldValues, above: FieldValues): Motion {
-  try {
-    return motionOf(values, above);
-  } catch (error) {
-    if (error instanceof BushError) return emptyTexts.motion as Motion;
-    throw error;
-  }
+  const isTold = [values, above].some(({ motion, rpm, swing, stroke }) =>
+    [motion, rpm, swing, stroke].some((told) => told !== undefined),
+  );
+  return isTold ? motionOf(values, above) : (emptyTexts.motion as Motion);
 }
 
 /** The motion of a duty: a step at rest has none. */
@@ -94,10 +97,17 @@ export const motionOfRows = (rows: DutyRows): Motion =>
 const ofSteps: ReadonlySet<FieldKey> = new Set(["duty", "load", "rpm", "cycles", "time"]);
 
 function checkSame(columns: readonly Column[], rows: readonly DutyRow[]): void {
-  const changed = columns.find(({ key, index }) => {
+  const changed = columns.find(({ key }) => {
     if (ofSteps.has(key)) return false;
     if (key === "motion") return new Set(rows.map(({ motion }) => motion).filter((m) => m !== "static")).size > 1;
-    return new Set(rows.map(({ cells }) => cells[index] ?? null).filter((cell) => cell !== null)).size > 1;
+    // a step at rest leaves out how far the others move
+    const isLater = key === "swing" || key === "stroke";
+    const first = isLater ? rows.find(({ values }) => values[key] !== undefined) : rows[0];
+    return rows.some(
+      ({ values, faults }) =>
+        (faults.has(key) && !rows[0]!.faults.has(key)) ||
+        (values[key] !== undefined && !isSame(values[key], first?.values[key] ?? field(key).default)),
+    );
   });
   if (changed)
     throw new Error(

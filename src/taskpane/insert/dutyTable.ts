@@ -1,5 +1,5 @@
 import { Band } from "../../core/band";
-import { fieldHeading } from "../../core/duties";
+import { field, fieldHeading } from "../../core/duties";
 import type { FieldKey, FieldValues, NamedDuty } from "../../core/duties";
 import type { Span } from "../../core/formula";
 import type { System } from "../../core/kinds";
@@ -71,11 +71,11 @@ function cellOf(key: FieldKey, values: FieldValues, system: System): string | nu
   const value = values[key] as string | number | Band | Span;
   if (typeof value === "string") return value;
   const shown = (x: number) => Number(fromWorking(kindOf(key), x, system).toPrecision(12));
-  if (typeof value === "number") return shown(value);
+  // hosts may hand a blank over as 0: tables take a bare one under some headings only
+  const cell = (x: number) => (shown(x) === 0 && field(key).typeZero ? `0 ${unitOf(key, system)}` : shown(x));
+  if (typeof value === "number") return cell(value);
   const { low, high } = value;
   if (value instanceof Band && value.likely !== undefined)
     return `${shown(value.likely)} ± ${Number((shown(high) - shown(value.likely)).toPrecision(12))}`;
-  if (low !== high) return `${shown(low)} to ${shown(high)}`;
-  // hosts may hand a blank over as 0, so that tables take none as a temperature
-  return shown(low) === 0 ? `0 ${unitOf(key, system)}` : shown(low);
+  return low === high ? cell(low) : `${shown(low)} to ${shown(high)}`;
 }

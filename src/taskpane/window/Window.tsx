@@ -108,7 +108,7 @@ function Moving({ duty, shown, system }: { duty: NamedDuty; shown: readonly Rank
       <p className={s.quiet}>
         Pressure in motion, speed and PV are drawn; the verdict looks at every criterion.
         {impactFactor > 1 && ` The limits of pressure are drawn divided by the impact factor of ${impactFactor}.`}
-        {duty.bands.length > 0 && " Of each band the end with the greatest PV is drawn."}
+        {duty.bands.length > 0 && " Of each band the end with the greatest PV is drawn, the design factor counted."}
         {points.some(({ speed }) => speed === 0) &&
           " A speed of 0 lies at the left edge; there the static limit counts."}
         {bare.length > 0 && ` No limits are drawn for ${bare.join(" and ")}: too warm, so that nothing is borne.`}
@@ -161,7 +161,9 @@ function Moving({ duty, shown, system }: { duty: NamedDuty; shown: readonly Rank
 /** Where the marks stand, in a sentence. */
 function standsAt(duty: NamedDuty, steps: number, system: System): string {
   const { pressure, speed, pv } = figuresOf(duty, system);
-  return steps === 1
-    ? `The duty (filled mark) runs at ${pressure} and ${speed}, PV ${pv}.`
-    : `The ${steps} steps (numbered marks) reach ${pressure} and ${speed}, PV ${pv}.`;
+  if (steps > 1) return `The ${steps} steps (numbered marks) reach ${pressure} and ${speed}, PV ${pv}.`;
+  // the ends of bands do not come together: pressure and speed here need not be those of the mark
+  return duty.bands.length > 0
+    ? `The duty (filled mark at one end of its bands) reaches at most ${pressure} and ${speed}, PV ${pv}.`
+    : `The duty (filled mark) runs at ${pressure} and ${speed}, PV ${pv}.`;
 }

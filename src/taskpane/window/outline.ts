@@ -1,4 +1,4 @@
-import { boreSpan } from "../../core/duties";
+import { boreSpan, rounding } from "../../core/duties";
 import type { Duty, NamedDuty } from "../../core/duties";
 import { pressureLimit, pvLimit, speedLimit } from "../../core/grade";
 import type { Limit, Values } from "../../core/grade";
@@ -19,10 +19,15 @@ export interface Bounds {
 
 export const bearsNothing = ({ pressure, speed, pv }: Bounds): boolean => pressure === 0 || speed === 0 || pv === 0;
 
-/** The corner of the duty's bands with the greatest PV; of equals the one with the greatest pressure. */
+/** The corner of the duty's bands with the greatest PV, design factor included; of equals the one with the greatest pressure, impact included too. */
 export const hardest = ({ corners }: NamedDuty): Duty =>
-  corners.reduce((a, b) => (b.pv > a.pv || (b.pv === a.pv && pressureOf(b) > pressureOf(a)) ? b : a));
-const pressureOf = ({ steps }: Duty): number => Math.max(...steps.map(({ bore }) => bore!.pressure));
+  corners.reduce((a, b) => {
+    const [pv, other] = [a.pv * a.designFactor, b.pv * b.designFactor];
+    const isEqual = Math.abs(other - pv) <= rounding * pv;
+    return (isEqual ? pressureOf(b) > pressureOf(a) : other > pv) ? b : a;
+  });
+const pressureOf = ({ steps, impactFactor, designFactor }: Duty): number =>
+  impactFactor * designFactor * Math.max(...steps.map(({ bore }) => bore!.pressure));
 
 /** Limits as the criteria have them: in these surroundings, at the bore's temperature, with the design factor. */
 export function boundsOf(values: Values, duty: Duty): Bounds {
