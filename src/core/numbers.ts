@@ -18,6 +18,9 @@ export function splitNumber(text: string): { value: number; rest: string } | und
   return { value, rest: text.slice(whole.length).trim() };
 }
 
+/** What stands behind the number at the start of a text: its unit. */
+export const behindNumber = (text: string): string => splitNumber(text.trim())?.rest ?? "";
+
 /** Digits with at most one point. A group mark is followed by three digits each time and never follows a leading zero. */
 function plainDigits(digits: string): string | undefined {
   const commas = digits.split(",").length - 1;

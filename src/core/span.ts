@@ -1,4 +1,5 @@
 import { checkDomain } from "./domain";
+import { between, inOneUnit } from "./band";
 import { BushError, mustBe } from "./errors";
 import type { Span } from "./args";
 import type { System } from "./kinds";
@@ -6,7 +7,7 @@ import { readQuantity, toWorking } from "./units";
 
 const bounds = { kind: "temperature" } as const;
 
-/** One temperature, or two with "to", ".." or "/" between them; a unit behind the second counts for both. */
+/** One temperature, or two with "to", "bis", ".." or "/" between them; a unit behind one of them counts for both. */
 export function readSpan(name: string, cell: number | string | boolean, system: System): Span {
   if (typeof cell === "number") {
     const one = toWorking("temperature", cell, system);
@@ -14,14 +15,12 @@ export function readSpan(name: string, cell: number | string | boolean, system: 
     return { low: one, high: one };
   }
   if (typeof cell === "boolean") throw mustBe(name, "a temperature", cell);
-  const parts = cell.split(/\s+to\s+|\s*\.\.\.?\s*|\s*…\s*|\s*\/\s*/);
+  const parts = cell.split(/\s*\/\s*/).flatMap((part) => part.split(between));
   if (parts.length > 2) throw mustBe(name, 'one temperature or two as "-20 to 60"', cell);
   const [first, second = first] = parts as [string, string?];
-  const unit = /[^\d.,\s+\-−]+.*$/.exec(second)?.[0] ?? "";
-  const hasUnit = /[A-Za-z°]/.test(first);
+  const ends = inOneUnit([first, second]);
   try {
-    const low = readQuantity(name, "temperature", hasUnit ? first : `${first} ${unit}`, system);
-    const high = readQuantity(name, "temperature", second, system);
+    const [low, high] = ends.map((end) => readQuantity(name, "temperature", end, system)) as [number, number];
     for (const end of [low, high]) checkDomain(name, bounds, end, system, cell);
     if (low > high) throw mustBe(name, "lowest temperature first", cell);
     return { low, high };

@@ -86,7 +86,7 @@ export function LIFE(
 /**
  * Shortest and longest life of a grade by its greatest and least wear rate, in hours, then in sliding distance; #N/A where pressure, speed or PV are beyond its limits at 23 °C. Answers one row: shortest and longest life, and the sliding distance of each
  * @customfunction LIFEBAND
- * @param grade Name of the grade
+ * @param grade Name of a grade in grades or in the library
  * @param pressure Mean pressure; without any there is no wear and no finite life; MPa (psi), above 0 MPa
  * @param speed Mean sliding speed; at rest there is no wear and no finite life; m/s (ft/min), above 0 m/s
  * @param allowance Wear depth that may be used up; mm (in), above 0 mm

@@ -102,6 +102,12 @@ describe("temperatures", () => {
     expect(readSpan("x", "-20 to 60 celsius", "inch")).toEqual({ low: -20, high: 60 });
     expect(readSpan("x", "14 Fahrenheit to 333.15 kelvin", "metric").high).toBeCloseTo(60, 10);
   });
+  test("a unit behind one end of a span counts for both, whichever it is", () => {
+    for (const typed of ["-20 °C to 60", "-20 to 60 °C", "-20 °C bis 60", "-20 °C – 60 °C", "−20…60 °C", "-20 °C / 60"])
+      expect(readSpan("x", typed, "inch")).toEqual({ low: -20, high: 60 });
+    expect(readSpan("x", "5 bis 45", "metric")).toEqual({ low: 5, high: 45 });
+    expect(readSpan("x", "41 °F to 113", "metric").high).toBeCloseTo(45, 10);
+  });
   test.each(["kK", "mK", "(degC)", "(K)", "K^1", "degC*m/m", "mdegC"])("%s is no scale of temperature", (unit) => {
     for (const kind of ["temperature", "rise"] as const)
       expect(messageOf(() => read(kind, `20 ${unit}`))).toContain("in a unit like");

@@ -59,3 +59,6 @@ export function tiltedDepthOf(load: number, span: number): number {
 /** Λ and J as a working writes them, of a symbol for t. */
 export const loadText = (t: string): string => `${t} * acos(1 / ${t}) - sqrt(${t}^2 - 1) / ${t}`;
 export const summedLoadText = (t: string): string => `(${t}^2 / 2 + 1) * acos(1 / ${t}) - 3 * sqrt(${t}^2 - 1) / 2`;
+
+/** Whether the clearance is nothing beside the depth of pressing or wear, or there is no depth: then the shaft counts as one that fits. */
+export const isFitted = (clearance: number, depth: number): boolean => depth === 0 || clearance <= 1e-12 * depth;

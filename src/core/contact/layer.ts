@@ -1,6 +1,6 @@
 import { Measure } from "../formula";
 import type { Lookup, NumberArg } from "../formula";
-import { tiltedDepthOf } from "./conforming";
+import { isFitted as isFittedAt, tiltedDepthOf } from "./conforming";
 
 /** The arguments of a bush as an elastic layer between a rigid shaft and a rigid housing. */
 export const layerArgs = {
@@ -61,7 +61,7 @@ export interface Contact {
 
 export function contactOf(layer: Layer, stiffness: number, slope: number): Contact {
   const fitted = fittedDepth(layer, stiffness, slope);
-  const isFitted = layer.load === 0 || layer.clearance <= 1e-12 * fitted;
+  const isFitted = layer.load === 0 || isFittedAt(layer.clearance, fitted);
   const gap = layer.clearance / 2;
   const rise = slope * layer.length;
   const pressed = isFitted ? fitted : gap * tiltedDepthOf(loadNumberOf(layer, stiffness), rise / gap);

@@ -1,7 +1,7 @@
 import { noDatum } from "../errors";
 import { formula, Measure } from "../formula";
 import type { Lookup } from "../formula";
-import { loadOf, meanLoadOf, summedLoadOf, summedLoadText } from "./conforming";
+import { isFitted as isFittedAt, loadOf, meanLoadOf, summedLoadOf, summedLoadText } from "./conforming";
 import { confinedBetween, confinedLine, confinedStiffness, layerArgs, loadNumberOf } from "./layer";
 import type { Layer } from "./layer";
 
@@ -72,7 +72,7 @@ function tiltOf(values: Limited): Tilt {
   const { length, clearance, pressure } = values;
   const stiffness = confinedStiffness(values);
   const depth = pressure / stiffness;
-  const isFitted = clearance <= 1e-12 * depth;
+  const isFitted = isFittedAt(clearance, depth);
   const gap = clearance / 2;
   const slope = isFitted
     ? fittedSlope(values, stiffness, depth)

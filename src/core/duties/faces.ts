@@ -1,4 +1,5 @@
 import type { Motion } from "../grade/limits";
+import { frictionRadius } from "../heat/washerTorque";
 import { sleevePressure } from "../load/pressure";
 import { washerPressure } from "../load/washerPressure";
 import { turningSpeed } from "../motion/speed";
@@ -21,13 +22,9 @@ export function stepOf(part: Part, motion: Motion, given: Given): Step {
   };
   const moving = bore.speed === 0 ? "static" : motion;
   if (axialLoad === undefined) return { motion: moving, bore, time };
-  const face = ringFace(axialLoad, d!, flangeOutside!, frictionDiameter(d!, flangeOutside!), motion, given);
+  const face = ringFace(axialLoad, d!, flangeOutside!, 2 * frictionRadius(d!, flangeOutside!), motion, given);
   return { motion: moving, bore, face, time };
 }
-
-/** Where friction on a new face acts: twice (2/3)·(Ro³ − Ri³)/(Ro² − Ri²). */
-const frictionDiameter = (inner: number, outer: number): number =>
-  ((2 / 3) * (outer ** 2 + outer * inner + inner ** 2)) / (outer + inner);
 
 function ringFace(load: number, inner: number, outer: number, at: number, motion: Motion, given: Given): Face {
   return {

@@ -1,19 +1,18 @@
+import { mustBe } from "../errors";
 import type { Limits } from "../fit/fitState";
 import { boreIn, held, stateAt } from "../fit/history";
 import type { State } from "../fit/history";
-import { checkFeature, deviationsOf } from "../fit/iso286";
+import { checkFeature, limitsIn } from "../fit/iso286";
 import { compliances, heldAtEnds, heldStrain } from "../fit/lame";
 import type { Ring } from "../fit/lame";
 import { findMetal } from "../fit/metals";
 import type { Metal } from "../fit/metals";
+import { assemblyTemperature } from "../fit/running";
 import type { PropertyKey, Values } from "../grade/properties";
 import type { Missing } from "./criterion";
 import type { Duty } from "./duty";
 import type { Given } from "./fields";
 import { boreRise } from "./temperatures";
-
-/** Sizes hold at this temperature, and bushes are pressed in at it (ISO 1), °C. */
-const assemblyTemperature = 20;
 
 /** A bush pressed into its housing with its shaft, by limits of size at assembly. */
 interface Assembly {
@@ -144,10 +143,8 @@ function assemblyOf(values: Values, given: Given): Assembly {
     housingModulus: housing.modulus,
     housingPoisson: housing.poisson,
   };
-  const limits = (zone: (typeof fitFields)[number], size: number): Limits => {
-    const { lower, upper } = deviationsOf(given[zone]!, size, { zone, size: "bore" });
-    return { least: size + lower, greatest: size + upper };
-  };
+  const limits = (zone: (typeof fitFields)[number], size: number): Limits =>
+    limitsIn(given[zone]!, size, { zone, size: "bore" });
   const [bush, seat] = [limits("outsideZone", outside), limits("housingZone", outside)];
   return {
     ring: given.heldAtEnds === "yes" ? heldAtEnds(ring) : ring,
@@ -163,17 +160,20 @@ function assemblyOf(values: Values, given: Given): Assembly {
   };
 }
 
-/** Zones that no class of ISO 286 has, and metals that are not known, are told when the duty is read. */
+/** Zones that no class of ISO 286 has, or that leave no size, and metals that are not known, are told when the duty is read. */
 export function checkFit(given: Given): void {
-  const { bore } = given;
+  const { bore, housingOutside } = given;
   const thickness = wallOf(given);
+  const seat = bore === undefined || thickness === undefined ? undefined : bore + 2 * thickness;
+  if (seat !== undefined && housingOutside !== undefined && housingOutside <= seat)
+    throw mustBe("housing outside", `above the bush's outside of ${seat} mm`, housingOutside);
   for (const zone of fitFields) {
     const value = given[zone];
     if (value === undefined) continue;
     checkFeature(zoneHeading[zone], value, zone === "boreZone" || zone === "housingZone" ? "hole" : "shaft");
     const ofBore = zone === "boreZone" || zone === "shaftZone";
-    const size = ofBore ? bore : bore === undefined || thickness === undefined ? undefined : bore + 2 * thickness;
-    if (size !== undefined) deviationsOf(value, size, { zone: zoneHeading[zone], size: ofBore ? "bore" : "outside" });
+    const size = ofBore ? bore : seat;
+    if (size !== undefined) limitsIn(value, size, { zone: zoneHeading[zone], size: ofBore ? "bore" : "outside" });
   }
   if (given.housing !== undefined) findMetal("housing", given.housing);
 }

@@ -12,11 +12,9 @@ import { checkFeature, limitsIn } from "./iso286";
 import { checkDiameters, closeInOf, fitPressureOf } from "./lame";
 import type { Ring } from "./lame";
 import { findMetal, metalNames } from "./metals";
+import { assemblyTemperature } from "./running";
 import { zoneArg } from "./zone";
 import type { Zone } from "./zone";
-
-/** Sizes hold at this temperature, and bushes are pressed in at it (ISO 1), °C. */
-const assemblyTemperature = 20;
 
 /** The property that holds the swelling of each moisture state. */
 const swellings = { dry: undefined, room: "swelling50", soaked: "swellingSaturated" } as const;

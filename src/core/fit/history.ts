@@ -1,4 +1,4 @@
-import { compliances } from "./lame";
+import { compliances, fitPressureOf, narrowingOf } from "./lame";
 import type { Ring } from "./lame";
 
 /** A press fit as it is left by what came before: the set S is the interference that relaxation has used up for good, mm. */
@@ -15,9 +15,8 @@ export interface State {
  * elastic ring; the modulus is that at room temperature, so that a hot bush is told too tight, never too loose.
  */
 export function stateAt(ring: Ring, interference: number, mismatch: number, set: number): State {
-  const { housing, bush } = compliances(ring);
   const now = interference + ring.outside * mismatch - set;
-  return { interference: now, pressure: Math.max(0, now) / (ring.outside * (housing + bush)), set };
+  return { interference: now, pressure: fitPressureOf(ring, Math.max(0, now)), set };
 }
 
 /** Share of the pressure that is left where the polymer keeps R of its modulus: R_e = (c_h + c_b)/(c_h + c_b/R). */
@@ -35,8 +34,7 @@ export function held(ring: Ring, state: State, kept: number): State {
 
 /** The bore, from its free size: d·(1 + ε) − (k/c_b)·S − k·max(0, δ)/(c_h + c_b), k = 2·D·d/(E·(D² − d²)). It stays small although the grip is gone. */
 export function boreIn(ring: Ring, freeBore: number, strain: number, { interference, set }: State): number {
-  const { bore: d, outside: D, bushModulus: E } = ring;
   const { housing, bush } = compliances(ring);
-  const k = (2 * D * d) / (E * (D * D - d * d));
+  const k = narrowingOf(ring);
   return freeBore * (1 + strain) - (k / bush) * set - (k * Math.max(0, interference)) / (housing + bush);
 }

@@ -17,10 +17,11 @@ export interface Ring {
  * ch = ((Dh² + D²)/(Dh² − D²) + νh)/Eh and cb = ((D² + d²)/(D² − d²) − ν)/E (Lamé, plane stress: the bush may lengthen).
  * That is not the safe side: held at its ends the bush closes in more. For it put in `heldAtEnds(ring)` and `heldStrain`.
  */
-export function closeInOf(ring: Ring): number {
-  const { bore: d, outside: D, bushModulus: E } = ring;
-  return (2 * D * d) / (E * (D * D - d * d)) / compliance(ring);
-}
+export const closeInOf = (ring: Ring): number => narrowingOf(ring) / compliance(ring);
+
+/** How far the bore closes in under a unit of pressure from outside, k = 2·D·d/(E·(D² − d²)) times D. */
+export const narrowingOf = ({ bore: d, outside: D, bushModulus: E }: Ring): number =>
+  (2 * D * d) / (E * (D * D - d * d));
 
 /** Pressure between bush and housing, p = δ/(D·(ch + cb)). */
 export const fitPressureOf = (ring: Ring, interference: number): number =>

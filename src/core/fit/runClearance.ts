@@ -1,6 +1,6 @@
 import { formula } from "../formula";
 import { checkDiameters } from "./lame";
-import { runningState } from "./running";
+import { assemblyTemperature, runningState } from "./running";
 
 /** From the clearance after pressing: only what changes with heat and moisture is added. Negative is interference: the shaft binds. */
 export const runClearance = formula(
@@ -39,7 +39,7 @@ export const runClearance = formula(
       reference: {
         kind: "temperature",
         symbol: "T0",
-        default: 20,
+        default: assemblyTemperature,
         optional: true,
         text: "Temperature at which clearance and interference hold (ISO 1)",
       },
@@ -52,7 +52,6 @@ export const runClearance = formula(
       "Δd = d * ε - κ * (max(0, δ) - max(0, δ0))",
       "C = C0 + Δd - (d - C0) * αs * (T - T0)",
     ],
-    factors: { "100": "percent" },
     between: {
       ε: { unit: "", text: "Free strain of the bush" },
       δ: { unit: "mm", text: "Interference at temperature" },

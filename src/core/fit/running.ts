@@ -1,3 +1,6 @@
+/** Sizes hold at this temperature, and bushes are pressed in at it (ISO 1), °C. */
+export const assemblyTemperature = 20;
+
 /** A pressed bush and its shaft, and how they grow. Lengths in mm, strains as fractions. */
 export interface Running {
   /** Clearance right after pressing, at the reference temperature. */

@@ -6,7 +6,7 @@ import type { NotationArg } from "../formula";
 import type { System } from "../kinds";
 
 /** The finest standard tolerance grade, IT01; IT0 follows, then IT1. */
-export const it01 = -1;
+const it01 = -1;
 
 /** A tolerance class of ISO 286: the letter of its fundamental deviation and its standard tolerance grade. */
 export class ToleranceClass {
@@ -57,7 +57,7 @@ const signed = (value: number): string => `${value > 0 ? "+" : ""}${Number(value
 
 const className = /^(?:(\d[\d.,]*\s*(?:mm|in|")?)\s*)?([A-Z]{1,2}|[a-z]{1,2})\s?(\d{1,2})$/;
 
-export const zoneNotation = 'ISO 286 class "H7", or two deviations "+0.05/+0.10"';
+const zoneNotation = 'ISO 286 class "H7", or two deviations "+0.05/+0.10"';
 
 export const zoneArg = (text: string): NotationArg<Zone> & { readonly kind: "notation" } => ({
   kind: "notation",

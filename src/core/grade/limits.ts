@@ -1,6 +1,5 @@
 import type { Span } from "../formula";
 import { pvAt, statedAt } from "../heat/derating";
-import type { Kind } from "../kinds";
 import { endsOf, leastOver } from "./curve";
 import { property } from "./properties";
 import type { PropertyKey, Values } from "./properties";
@@ -31,8 +30,6 @@ export type Limit =
 
 const speedKeys = { turning: "speedTurning", swinging: "speedSwinging", linear: "speedLinear" } as const;
 export const speedKey = (motion: Exclude<Motion, "static">): SpeedKey => speedKeys[motion];
-
-export const limitKind = (key: LimitKey): Kind => property(key).kind as Kind;
 
 const known = (value: number, key: PropertyKey, how?: KnownLimit["how"]): Limit => ({
   state: "known",

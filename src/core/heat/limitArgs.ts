@@ -1,5 +1,6 @@
 import { clash } from "../errors";
 import type { NumberArg } from "../formula";
+import { statedAt } from "./derating";
 
 /** What DERATEDPV and BORETEMP know of a PV limit. */
 export const limitArgs = {
@@ -9,7 +10,7 @@ export const limitArgs = {
   reference: {
     kind: "temperature",
     symbol: "T_ref",
-    default: 23,
+    default: statedAt,
     optional: true,
     text: "Temperature of the surroundings at which the PV limit holds",
   },

@@ -47,5 +47,5 @@ export const washerTorque = formula(
 const meanRadius = (inner: number, outer: number): number => (outer + inner) / 4;
 
 /** (2/3)(ro³ − ri³)/(ro² − ri²) with the common factor ro − ri divided out, so that a narrow ring keeps its digits. */
-const frictionRadius = (inner: number, outer: number): number =>
+export const frictionRadius = (inner: number, outer: number): number =>
   (outer ** 2 + outer * inner + inner ** 2) / (3 * (outer + inner));

@@ -79,7 +79,7 @@ export const placeOf = (name: string, number: number, { isCard: isOne }: { reado
   isOne ? name : `${name} row ${number}`;
 
 /** How people write that there is no value. */
-export const isNoData = (cell: Cell | undefined): boolean =>
+const isNoData = (cell: Cell | undefined): boolean =>
   typeof cell === "string" && /^(no data|n\/?a|tbd|tba|\?|[-–—]|)$/i.test(cell.trim());
 
 /** Two columns with a known heading in each of their first two rows, and none beside the first. */

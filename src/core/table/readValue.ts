@@ -1,4 +1,4 @@
-import { Band, splitEnds, splitTolerance } from "../band";
+import { Band, inOneUnit, splitEnds, splitTolerance } from "../band";
 import { checkDomain } from "../domain";
 import { BushError, clash, mustBe, orList, show } from "../errors";
 import type { Cell } from "../formula";
@@ -89,7 +89,7 @@ function readWord(name: string, { words = [], spellings = {} }: Entry, cell: num
   return found;
 }
 
-export const splitList = (text: string): string[] =>
+const splitList = (text: string): string[] =>
   text
     .split(/[,;]/)
     .map((word) => word.trim())
@@ -126,11 +126,7 @@ function readBand(entry: Entry, kind: Kind, text: string, unit: string | undefin
   }
   const ends = splitEnds(text);
   if (!ends) return undefined;
-  const tail = /[^\d.,\s+\-−]+.*$/.exec(ends[1])?.[0] ?? "";
-  const [low, high] = [/\p{L}|°|%/u.test(ends[0]) ? ends[0] : `${ends[0]} ${tail}`.trim(), ends[1]].map(number) as [
-    number,
-    number,
-  ];
+  const [low, high] = inOneUnit(ends).map(number) as [number, number];
   if (!(low < high)) throw mustBe(name, 'a band, lower end first, as "640 to 960"', text);
   return new Band(low, high);
 

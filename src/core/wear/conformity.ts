@@ -1,4 +1,4 @@
-import { depthOf, loadOf } from "../contact/conforming";
+import { depthOf, isFitted, loadOf } from "../contact/conforming";
 import { clash } from "../errors";
 import type { ChoiceArg, NumberArg } from "../formula";
 
@@ -31,9 +31,6 @@ export function shapingClearance({ from, clearance }: Conformity): number | unde
   if (clearance === undefined) throw clash("clearance", "clearance is missing: a wear rate from flat tests needs it");
   return clearance;
 }
-
-/** Whether the clearance is nothing beside the depth, or nothing is worn: then the bore wears as that of a shaft that fits. */
-export const isFitted = (clearance: number, depth: number): boolean => depth === 0 || clearance <= 1e-12 * depth;
 
 /**
  * A rigid shaft under a load fixed to the bush wears the bore where it touches (Archard's law at each place): it sinks by y with

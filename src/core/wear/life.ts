@@ -1,6 +1,7 @@
 import { loadText } from "../contact/conforming";
 import { formula } from "../formula";
-import { conformityArgs, flatWearOf, isFitted, shapingClearance } from "./conformity";
+import { isFitted } from "../contact/conforming";
+import { conformityArgs, flatWearOf, shapingClearance } from "./conformity";
 
 /**
  * Hours until the allowance is worn: h/(k·p·v·3600). A rate from flat tests used so gives a life at least 27 % too long; "flat" takes

@@ -7,7 +7,7 @@ import type { BushError } from "../errors";
 import type { Answer } from "../formula";
 import { formula } from "../formula";
 import { findGrade } from "../grade/find";
-import { lacks } from "../grade/grade";
+import { gradeArg, lacks } from "../grade/grade";
 import type { Grade } from "../grade/library";
 import { property } from "../grade/properties";
 import { gradesArg } from "../grade/table";
@@ -32,7 +32,7 @@ export const lifeBand = formula(
     family: "Wear and cost",
     text: "Shortest and longest life of a grade by its greatest and least wear rate, in hours, then in sliding distance; #N/A where pressure, speed or PV are beyond its limits at 23 °C",
     args: {
-      grade: { kind: "text", text: "Name of the grade" },
+      grade: gradeArg,
       pressure: wearLife.spec.args.pressure,
       speed: wearLife.spec.args.speed,
       allowance: wearLife.spec.args.allowance,

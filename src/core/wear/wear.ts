@@ -1,7 +1,8 @@
 import { depthOf, loadText } from "../contact/conforming";
 import { formula, Measure } from "../formula";
 import type { Lookup } from "../formula";
-import { conformityArgs, isFitted, shapingClearance, sinkOf } from "./conformity";
+import { isFitted } from "../contact/conforming";
+import { conformityArgs, shapingClearance, sinkOf } from "./conformity";
 
 /**
  * h = k·p·s for a rate from bush tests. A rate from flat tests used so gives at least 21 % too little; with "flat" the depth is that

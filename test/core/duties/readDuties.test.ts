@@ -411,6 +411,9 @@ describe("bands", () => {
     expect(load("640 to 960")).toEqual(new Band(640, 960));
     expect(load("640…960 N")).toEqual(new Band(640, 960));
     expect(load("0.64 – 0.96 kN")).toEqual(new Band(640, 960));
+    expect(load("0.64 kN to 0.96")).toEqual(new Band(640, 960));
+    expect(load("6.4e2 to 9.6e2 N", "load [kN]")).toEqual(new Band(640, 960));
+    expect(load("0.64 kN to 960 N")).toEqual(new Band(640, 960));
     expect(load("800 ± 20 %")).toEqual(new Band(640, 960, 800));
     expect(load("800 +/- 160 N")).toEqual(new Band(640, 960, 800));
     const inch = load("180 ± 10 %", "load [lbf]") as Band;
@@ -512,6 +515,12 @@ describe("loads, sizes and fields that do not go together", () => {
     );
     expect(typeof lines(more({ wall: 1.5, outside: 18 }))[0]).toBe("object");
     expect(wrong(more({ outside: 15 }))).toBe("duties row 2: outside must be above the bore of 15 mm, got 15");
+    expect(wrong(more({ wall: 1.5, "housing outside": 18 }))).toBe(
+      "duties row 2: housing outside must be above the bush's outside of 18 mm, got 18",
+    );
+    expect(wrong(more({ wall: 1.5, "shaft zone": "-25/-24" }))).toMatch(
+      /^duties row 2: bore 15 mm is too small for .*: its least limit would be -10 mm$/,
+    );
     expect(wrong(more({ part: "flanged", "flange outside": 15 }))).toBe(
       "duties row 2: flange outside must be above the bore of 15 mm, got 15",
     );
