@@ -89,7 +89,9 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
     {
       ...common,
       name: "functions",
-      entry: { functions: wrappers },
+      entry: { functions: path.join(root, "src/functions/index.ts") },
+      // read whole before the first cell answers: worth the default minimizer's time
+      optimization: { minimizer: [new MinimizerPlugin()] },
       plugins: [
         new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }),
         new CompleteMetadata(checkedAddress(base)),

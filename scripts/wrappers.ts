@@ -2,20 +2,22 @@ import { functionText, parametersOf, resultText, signatureOf } from "../src/core
 import type { Formula } from "../src/core/formula";
 import { fileOf } from "./files";
 
-/** The text of each wrapper file, by file name. */
+const head = "// Written by `npm run sync` from the specs in src/core; edits here are lost.";
+
+/** The text of each wrapper file, by file name; "index" imports the others: what has one root is bundled into one scope. */
 export function wrappers(catalogue: readonly Formula[]): Map<string, string> {
   const files = new Map<string, string>();
   for (const [family, file] of Object.entries(fileOf)) {
     const own = catalogue.filter((f) => f.spec.family === family);
     if (own.length > 0) files.set(file, fileText(own));
   }
-  return files;
+  return files.set("index", [head, "", ...[...files.keys()].map((file) => `import "./${file}";`)].join("\n"));
 }
 
 function fileText(formulas: readonly Formula[]): string {
   const names = formulas.map((f) => `${exportName(f)} as ${f.spec.id}_`);
   return [
-    "// Written by `npm run sync` from the specs in src/core; edits here are lost.",
+    head,
     `import { ${names.join(", ")} } from "../core";`,
     'import { answer } from "../edge/sheet";',
     ...formulas.map(wrapper),

@@ -1,6 +1,7 @@
-import type { FactoryFunction } from "mathjs";
+export {};
 
 // exported by the library, absent from its typings
 declare module "mathjs" {
-  export const createUnitClass: FactoryFunction;
+  /** Makes the Unit class over the arithmetic that it is given. */
+  export function createUnitClass(parts: Readonly<Record<string, unknown>>): unknown;
 }

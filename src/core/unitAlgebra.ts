@@ -1,4 +1,4 @@
-import { create, createUnitClass, factory } from "mathjs";
+import { createUnitClass } from "mathjs";
 import type { Unit } from "mathjs";
 
 /** The size of °F is written as a fraction; as a number it takes part in the arithmetic below. */
@@ -33,9 +33,7 @@ const arithmetic = {
   BigNumber: class {},
   Fraction: Quotient,
 };
-const parts = Object.entries(arithmetic).map(([name, part]) => [name, factory(name, [], () => part)] as const);
-const math = create({ ...Object.fromEntries(parts), createUnitClass });
-const units = (math as unknown as { Unit: UnitClass }).Unit;
+const units = createUnitClass({ ...arithmetic, on: undefined, config: { number: "number" } }) as UnitClass;
 
 interface Definition {
   readonly definition: string;
