@@ -9,7 +9,11 @@ export class BushError extends Error {
     readonly argument: string,
     message: string,
   ) {
+    // an answer to bad input, as many as a table has rows: where in our code it arose is nobody's question and most of its cost
+    const depth = Error.stackTraceLimit;
+    Error.stackTraceLimit = 0;
     super(message.length > longest ? `${message.slice(0, longest - 1)}…` : message);
+    Error.stackTraceLimit = depth;
   }
 }
 

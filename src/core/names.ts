@@ -34,6 +34,7 @@ function distance(a: string, b: string, most: number): number {
     const next = [i];
     for (let j = 1; j <= b.length; j++)
       next.push(Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)));
+    if (Math.min(...next) > most) return Infinity;
     row = next;
   }
   return row[b.length]!;
