@@ -48,11 +48,13 @@ const greenhouseShaft = { load: "800", bore: "20", length: "15", rpm: "120", tem
 /** The line above every part. */
 const header = async (): Promise<string> =>
   (await pane.getByText(/^(turning|swinging|linear|static) · /).innerText()).replaceAll("\u00a0", " ");
-/** What stands in the open of a grade in the list: what is folded away, or out of view, has no text. */
+/** What stands in the open of a grade in the list: what is folded away has no text, nor has an item before it came into view. */
 async function listed(name: string): Promise<string> {
   const item = pane.getByRole("listitem").filter({ has: sheet.page.getByRole("button", { name, exact: true }) });
   await item.scrollIntoViewIfNeeded();
-  return item.innerText();
+  let text = "";
+  await eventually(async () => expect((text = await item.innerText())).not.toBe(""));
+  return text;
 }
 
 test("a duty gives a shortlist, two grades compare, and the inserted check table follows the sheet", async () => {

@@ -4,6 +4,7 @@ import quotes from "../../data/greenhouse/quotes.json";
 import { fitTable as fitTableFormula } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
 import { addressOf } from "../../src/port/address";
+import type { ReadCell } from "../../src/port/sheet";
 import { dutyRows } from "../../src/workbench/greenhouse/dutyRows";
 import { root } from "../package/run";
 import { pressedBush } from "../support";
@@ -35,14 +36,19 @@ afterAll(() => sheet.close());
 
 const duties = dutyRows.filter(({ duty }) => duty !== undefined);
 
-/** The Duties sheet by its headings and names, wherever they stand. */
+const dutiesSheet = { sheet: "Duties", row: 0, col: 0, rows: 60, cols: 80 };
+/** Where the Duties sheet has its headings and names, wherever they stand; read once, as no test moves them. */
+let layout: { readonly headings: readonly string[]; readonly names: readonly unknown[] };
 async function dutyCell(duty: string, heading: string): Promise<string> {
-  const cells = await sheet.read({ sheet: "Duties", row: 0, col: 0, rows: 60, cols: 80 });
-  const top = cells.findIndex((line) => line.some((cell) => cell.value === "verdict"));
-  const col = cells[top]!.findIndex((cell) => cell.text === heading);
-  const row = cells.findIndex((line) => line[0]!.value === duty);
-  expect([heading, top >= 0, col >= 0, row >= 0]).toEqual([heading, true, true, true]);
+  layout ??= layoutOf(await sheet.read(dutiesSheet));
+  const [row, col] = [layout.names.indexOf(duty), layout.headings.indexOf(heading)];
+  expect([duty, row >= 0, heading, col >= 0]).toEqual([duty, true, heading, true]);
   return addressOf(row, col);
+}
+function layoutOf(cells: readonly (readonly ReadCell[])[]) {
+  const top = cells.find((line) => line.some((cell) => cell.value === "verdict"));
+  expect(top).toBeDefined();
+  return { headings: top!.map(({ text }) => text), names: cells.map((line) => line[0]!.value) };
 }
 const dutyText = async (duty: string, heading: string): Promise<string> =>
   (await sheet.cell("Duties", await dutyCell(duty, heading))).text;
@@ -73,9 +79,7 @@ test("all results spill from one formula", async () => {
   expect(pv.formula).toBeUndefined();
   expect(pv.spilledFrom?.formula).toMatch(/^=BUSH\.DUTIES\(/);
   expect(verdict.spilledFrom).toEqual(pv.spilledFrom);
-  const own = (await sheet.read({ sheet: "Duties", row: 0, col: 0, rows: 60, cols: 80 }))
-    .flat()
-    .filter((c) => c.formula);
+  const own = (await sheet.read(dutiesSheet)).flat().filter((c) => c.formula);
   expect(own).toHaveLength(1);
 });
 
@@ -285,14 +289,15 @@ test("the sheet proposes a function by the beginning of its name", async () => {
 test("every function has an argument hint, from the metadata", async () => {
   expect(functions.length).toBeGreaterThan(20);
   await sheet.select("Start here", "B24");
+  await sheet.page.keyboard.type("=");
   for (const { name, description, parameters } of functions) {
-    await sheet.page.keyboard.type("=");
-    await sheet.page.keyboard.insertText(`bush.${name.toLowerCase()}`);
+    await sheet.page.keyboard.press("Control+a");
+    await sheet.page.keyboard.insertText(`=bush.${name.toLowerCase()}`);
     await sheet.page.keyboard.type("(");
     const explained = parameters.map((p) => `${p.name}${p.optional ? "Optional" : "Required"}. ${p.description}`);
     await sheet.shows(`${description}${explained.join("")}`);
-    await leaveCell();
   }
+  await leaveCell();
 }, 240000);
 
 /** Escape closes the hint, then the editor. */
