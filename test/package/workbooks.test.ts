@@ -1,3 +1,4 @@
+import { writeFileSync } from "node:fs";
 import path from "node:path";
 import { catalogue } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
@@ -6,6 +7,7 @@ import { convert, officePath } from "../../scripts/office";
 import type { FileBook } from "../../scripts/workbooks/book";
 import { books } from "../../scripts/workbooks/books";
 import { CellError, evaluate } from "../../scripts/workbooks/evaluate";
+import { writeBook } from "../../scripts/workbooks/write";
 import { run, temporaryFolder } from "./run";
 import { cellsOf, elements, partsOf } from "./xlsx";
 import type { FileCell, Parts } from "./xlsx";
@@ -17,14 +19,13 @@ const fileOf = (book: FileBook, where = folder) => path.join(where, `${book.file
 const isNative = (formula: string) => !/BUSH|#|ANCHORARRAY/.test(formula);
 const each = books.map((book) => [book.file, book] as const);
 
-beforeAll(() => {
-  const write = (...args: string[]) => run("npm", ["run", "--silent", "workbooks", "--", ...args]);
-  for (const done of [
-    write(`--out=${folder}`),
-    write(`--out=${offered}`, "--offer-add-in"),
-    write(`--out=${uncomputed}`, "--uncomputed"),
-  ])
-    expect([done.code, done.err]).toEqual([0, ""]);
+beforeAll(async () => {
+  const done = run("npm", ["run", "--silent", "workbooks", "--", `--out=${offered}`, "--offer-add-in"]);
+  expect([done.code, done.err]).toEqual([0, ""]);
+  for (const book of books) {
+    writeFileSync(fileOf(book), await writeBook(book));
+    writeFileSync(fileOf(book, uncomputed), await writeBook(book, { plain: true, nativeUncomputed: true }));
+  }
 }, 300_000);
 
 test("there is a workbook for the designer, the fit, the buyer and the trainer", () => {
@@ -190,14 +191,14 @@ ifOffice("LibreOffice", () => {
   const made = temporaryFolder();
   const openAll = (from: string) =>
     convert(
-      books.map((book) => path.join(from, "plain", `${book.file}.xlsx`)),
+      books.map((book) => fileOf(book, from)),
       "xlsx:Calc MS Excel 2007 XML",
       temporaryFolder(),
     ).map((file) => cellsOf(partsOf(file)));
 
   test("opens each plain workbook and keeps every number and text", () => {
-    openAll(folder).forEach((read, i) => {
-      for (const [sheet, cells] of cellsOf(partsOf(path.join(folder, "plain", `${books[i]!.file}.xlsx`))))
+    openAll(path.join(offered, "plain")).forEach((read, i) => {
+      for (const [sheet, cells] of cellsOf(partsOf(fileOf(books[i]!, path.join(offered, "plain")))))
         for (const [at, { value }] of cells) {
           const found = read.get(sheet)!.get(at)?.value;
           if (typeof value === "number")
@@ -212,7 +213,7 @@ ifOffice("LibreOffice", () => {
     openAll(uncomputed).forEach((read, i) => {
       for (const { sheet, at, formula, grid } of evaluate(books[i]!)) {
         if (!isNative(formula)) continue;
-        const before = cellsOf(partsOf(path.join(uncomputed, "plain", `${books[i]!.file}.xlsx`)))
+        const before = cellsOf(partsOf(fileOf(books[i]!, uncomputed)))
           .get(sheet)!
           .get(at)!;
         expect([sheet, at, before.value]).toEqual([sheet, at, undefined]);
@@ -229,7 +230,7 @@ ifOffice("LibreOffice", () => {
 
   test("lays each out for print", () => {
     const files = convert(
-      books.map((book) => path.join(folder, "plain", `${book.file}.xlsx`)),
+      books.map((book) => fileOf(book, path.join(offered, "plain"))),
       "pdf",
       made,
     );
