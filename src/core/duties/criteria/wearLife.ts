@@ -39,17 +39,24 @@ const factorsOf = ({ given }: Duty): number =>
   (given.counterfaceFactor ?? 1) *
   (given.finishFactor ?? 1);
 
-/** Wear of a flat in the time in which the bore loses the allowance: the allowance itself by a rate of bush tests. */
-function flatAllowance(values: Values, duty: Duty): number | Finding {
+interface Allowance {
+  /** Wear of a flat in the time in which the bore loses its allowance: the allowance itself by a rate of bush tests. */
+  readonly flat: number;
+  readonly figures: readonly PropertyKey[];
+}
+
+function allowanceOf(values: Values, duty: Duty): Allowance | Finding {
   const { given } = duty;
   if (values.wearHigh === undefined) return lacking("wearHigh", given.hours);
   if (given.allowance === undefined) return unstated("allowance", given.hours);
-  if (values.wearFrom === "bush") return given.allowance;
+  const known: readonly PropertyKey[] = values.wearFrom === undefined ? ["wearHigh"] : ["wearHigh", "wearFrom"];
+  if (values.wearFrom === "bush") return { flat: given.allowance, figures: known };
   // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
   const states = fitStates(values, duty);
   if (!isMissing(states)) {
     const all = [...states.forClearance, ...states.forGrip];
-    return flatWearOf(given.allowance, Math.max(0, ...all.map(({ clearance }) => clearance.greatest)));
+    const greatest = Math.max(0, ...all.map(({ clearance }) => clearance.greatest));
+    return { flat: flatWearOf(given.allowance, greatest), figures: [...known, ...states.figures] };
   }
   if (values.wearFrom === undefined) return lacking("wearFrom", given.hours);
   const missing = withoutData(states, given.hours);
@@ -85,14 +92,14 @@ export const wearLife = criterion(
     asks: ({ isMoving, given }) => isMoving && (given.hours !== undefined || given.allowance !== undefined),
     working: (values, duty) => {
       const { hours } = duty.given;
-      const flat = flatAllowance(values, duty);
-      if (typeof flat !== "number" || hours === undefined || meanWork(duty) === 0 || isBeyond(values, duty))
+      const allowance = allowanceOf(values, duty);
+      if (!("flat" in allowance) || hours === undefined || meanWork(duty) === 0 || isBeyond(values, duty))
         return undefined;
       return {
         lines: ["V = t_w", "Z = h / (k * f * PV_m * 3600)", "u = V / Z"],
         known: {
           t_w: figure(hours, "time", "Hours wanted"),
-          h: figure(flat, "length", "Wear allowance, as the wear of a flat in the same time"),
+          h: figure(allowance.flat, "length", "Wear allowance, as the wear of a flat in the same time"),
           k: figure(values.wearHigh!, "wearRate", "Wear rate, high"),
           f: figure(factorsOf(duty), "ratio", "Product of the wear factors"),
           PV_m: figure(meanWork(duty), "pv", "Mean of pressure times speed, rests included"),
@@ -103,9 +110,10 @@ export const wearLife = criterion(
   (values, duty, before) => {
     const { hours } = duty.given;
     if (beyondLimits(before, failed))
-      return { word: "fails", figures, value: hours, say: () => "life not valid beyond its limits" };
-    const flat = flatAllowance(values, duty);
-    if (typeof flat !== "number") return flat;
+      return { word: "fails", figures: [], value: hours, say: () => "life not valid beyond its limits" };
+    const allowance = allowanceOf(values, duty);
+    if (!("flat" in allowance)) return allowance;
+    const { flat, figures } = allowance;
     const limit = lifeOf(flat, values.wearHigh!, duty);
     if (hours === undefined) return { ...unstated("hours"), limit: Number.isFinite(limit) ? limit : undefined };
     const use = hours / limit;
@@ -113,4 +121,3 @@ export const wearLife = criterion(
     return { word: holds(use) ? "fits" : "fails", figures, value: hours, ...shown, use, property: "wearHigh" };
   },
 );
-const figures: readonly PropertyKey[] = ["wearHigh", "wearFrom"];
