@@ -1,7 +1,7 @@
 /**
- * `npm run mutants [-- --only=src/core/heat] [-- --workers=2]`: plants one small fault after the other in the core's formulas
- * and limits and runs the core's tests on each. A fault that no test notices is a survivor. A whole run writes the score and
- * the survivors to docs/mutation.md.
+ * `npm run mutants [-- --only=src/core/heat --every=10 --workers=2]`: plants one small fault after the other in the core's
+ * formulas and limits and runs the core's tests on each. A fault that no test notices is a survivor. --every takes a sample,
+ * every tenth fault. A whole run writes the score and the survivors to docs/mutation.md.
  */
 import { fork } from "node:child_process";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
@@ -12,8 +12,14 @@ import { report, score } from "./mutants/report.mjs";
 
 const root = path.join(import.meta.dirname, "..");
 const string = { type: "string" };
-const { only, workers } = options({ only: string, workers: { ...string, default: "2" } });
-if (!/^[1-9]\d*$/.test(workers)) stop(`--workers must be a whole number from 1, got "${workers}"`);
+const { only, ...counts } = options({
+  only: string,
+  every: { ...string, default: "1" },
+  workers: { ...string, default: "2" },
+});
+for (const [name, count] of Object.entries(counts))
+  if (!/^[1-9]\d*$/.test(count)) stop(`--${name} must be a whole number from 1, got "${count}"`);
+const [every, workers] = [Number(counts.every), Number(counts.workers)];
 const patience = 90_000;
 
 const under = (folder, ending) =>
@@ -43,7 +49,9 @@ const singles = ["domain", "span", "band", "numbers", "cell", "measure", "units"
 const files = [...folders.flatMap((folder) => under(folder, ".ts")), ...singles];
 const chosen = files.filter((file) => path.relative(root, file).startsWith(only ?? ""));
 if (chosen.length === 0) stop(`--only must begin the path of a file of formulas, such as src/core/heat, got "${only}"`);
-const mutations = chosen.flatMap((file) => mutationsOf(file, readFileSync(file, "utf8")));
+const mutations = chosen
+  .flatMap((file) => mutationsOf(file, readFileSync(file, "utf8")))
+  .filter((_, i) => i % every === 0);
 
 const isSlow = (file) => /working|units\.test|laws|steps/.test(file);
 const all = [
@@ -96,10 +104,10 @@ function record(mutation, noticed) {
   console.log(`survives ${path.relative(root, file)}:${line}: ${was} → ${now}`);
 }
 
-await Promise.all(Array.from({ length: Number(workers) }, runWorker));
+await Promise.all(Array.from({ length: workers }, runWorker));
 const survivors = outcomes.filter(({ noticed }) => !noticed);
 console.log(`${outcomes.length} faults planted, ${survivors.length} not noticed: ${score(outcomes)} %.`);
-if (only === undefined) {
+if (only === undefined && every === 1) {
   const judged = JSON.parse(readFileSync(path.join(root, "scripts/mutants/judged.json"), "utf8"));
   writeFileSync(path.join(root, "docs/mutation.md"), report(outcomes, judged, root));
 }
