@@ -35,7 +35,7 @@ export const dutyRank = formula(
     return ranked(scopeOf(grades), (grade) => judge(grade, chosen)).map(({ grade, checks, ...verdict }) => [
       grade.name,
       kindText[grade.kind],
-      verdict.use ?? verdict.governing.use ?? "",
+      verdict.use ?? "",
       found(checks, "wearLife")?.limit ?? "",
       verdictText(checks, system, verdict),
       dataLabel(grade, checks),

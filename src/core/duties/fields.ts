@@ -428,7 +428,7 @@ export const fields = {
     below: 10,
     blankZero: true,
     parts: sleeves,
-    text: "Slope of the shaft at the bush",
+    text: "Slope of the shaft at the bush; a misalignment where the span is given too: both add up",
   }),
   span: number({
     heading: "span",

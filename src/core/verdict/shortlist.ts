@@ -39,7 +39,7 @@ export const shortlist = formula(
         grade.name,
         kindText[grade.kind],
         verdict.word,
-        verdict.use ?? verdict.governing.use ?? "",
+        verdict.use ?? "",
         verdictText(checks, system, verdict).slice(verdict.word.length + 2),
       ]),
     );
