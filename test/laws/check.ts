@@ -1,7 +1,7 @@
 import fc from "fast-check";
 
 /** Laws over random numbers from one seed. */
-const seed = 20261125;
+export const seed = 20261125;
 export const check = <T>(arbitrary: fc.Arbitrary<T>, law: (given: T) => void, numRuns = 300): void =>
   fc.assert(fc.property(arbitrary, law), { seed, numRuns });
 export const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

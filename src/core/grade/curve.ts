@@ -45,6 +45,9 @@ const tidy = (x: number): number => Number(x.toPrecision(10));
 
 export const endsOf = (curve: Curve): Span => ({ low: curve[0]!.at, high: curve[curve.length - 1]!.at });
 
+/** By how much a temperature that was computed may lie beyond the last point, K: a PV used to 100 % puts the bore there but for a rounding. */
+const computed = 1e-6;
+
 /** The value at one temperature; below the first point the first value holds, beyond the last there is none: `undefined`. */
 export function valueAt(curve: Curve, at: number): number | undefined {
   let before = curve[0]!;
@@ -55,7 +58,7 @@ export function valueAt(curve: Curve, at: number): number | undefined {
     if (at < point.at) return before.value + ((point.value - before.value) * (at - before.at)) / (point.at - before.at);
     before = point;
   }
-  return undefined;
+  return at <= before.at + computed ? before.value : undefined;
 }
 
 /** The least value over a span, its inner points included; `undefined` where the span leaves the curve. */

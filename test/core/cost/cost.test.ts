@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { landedCost, priceAt, runCost } from "../../../src/core";
 import { answer } from "../../../src/edge/sheet";
+import { seed } from "../../laws/check";
 
 const host = { error: (code: string, message?: string) => ({ code, message }) };
 const first = (f: Parameters<typeof answer>[0], given: unknown[]) => answer(f, given, host)[0]![0];
@@ -42,6 +43,7 @@ describe("LANDED", () => {
         expect(landedCost({ price, quantity: 2 * quantity, freight })).toBeLessThanOrEqual(cost);
         expect(landedCost({ price, quantity, freight: 2 * freight }) - cost).toBeCloseTo(freight / quantity, 6);
       }),
+      { seed },
     );
   });
   test("wrong inputs", () => {
@@ -95,6 +97,7 @@ describe("PRICEAT", () => {
           expect(first(priceAt, [n, rows])).toBe(first(priceAt, [n, breaks]));
         },
       ),
+      { seed },
     );
   });
   test("below the least break no price was quoted", () => {

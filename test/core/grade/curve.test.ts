@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { curveText, leastOver, readCurve, valueAt } from "../../../src/core/grade";
+import { seed } from "../../laws/check";
 
 const pressure = { kind: "pressure", above: 0, to: 1000 } as const;
 const read = (text: string, unit?: string, system: "metric" | "inch" = "metric") =>
@@ -60,6 +61,7 @@ test("the least over a span is never above the value anywhere in it", () => {
       const [low, at, high] = [a, b, c].sort((x, y) => x - y) as [number, number, number];
       expect(leastOver(curve, { low, high })!).toBeLessThanOrEqual(valueAt(curve, at)! + 1e-12);
     }),
+    { seed },
   );
 });
 

@@ -3,6 +3,7 @@ import { frictionHeat, heatPv, runTemperature, sleeveTorque, washerTorque } from
 import { shaftConductance, wallConductance } from "../../../src/core/heat/paths";
 import { fromWorking } from "../../../src/core/units";
 import { answer } from "../../../src/edge/sheet";
+import { seed } from "../../laws/check";
 
 const host = { error: (code: string, message?: string) => ({ code, message }) };
 const message = (f: Parameters<typeof answer>[0], given: unknown[]) =>
@@ -33,6 +34,7 @@ describe("TORQUE", () => {
           expect(frictionHeat({ load, speed, friction }) / power).toBeCloseTo(1, 10);
         },
       ),
+      { seed },
     );
   });
   test("a range in, a range out; blanks stay blank and a fault stays in its row", () => {
@@ -94,6 +96,7 @@ describe("RUNTEMP and HEATPV", () => {
         expect(hot).toBeCloseTo(ambient + rise, 8);
         expect(cool).toBeCloseTo(ambient + rise, 8);
       }),
+      { seed },
     );
   });
   test("a housing of any conductance lies between the least and the greatest of an unknown one", () => {
@@ -106,6 +109,7 @@ describe("RUNTEMP and HEATPV", () => {
         expect(known).toBeGreaterThanOrEqual(least - 1e-9);
         expect(known).toBeLessThanOrEqual(greatest + 1e-9);
       }),
+      { seed },
     );
   });
   const duty = { ...bush, load: 800, speed: 0.1, ambient: 25 };

@@ -3,6 +3,7 @@ import { wearDepth, wearLife, wearRate, workedSteps } from "../../../src/core";
 import { fromWorking } from "../../../src/core/units";
 import { answer } from "../../../src/edge/sheet";
 import { call } from "../../support";
+import { seed } from "../../laws/check";
 
 const host = { error: (code: string, message?: string) => ({ code, message }) };
 const message = (f: Parameters<typeof answer>[0], given: unknown[]) =>
@@ -25,6 +26,7 @@ describe("WEAR and LIFE", () => {
         const distance = (wearLife(d) * 3600 * d.speed) / 1000;
         expect(wearDepth({ ...d, distance }) / d.allowance).toBeCloseTo(1, 10);
       }),
+      { seed },
     );
   });
   test("life halves where pressure, speed or wear rate doubles, and doubles with the allowance", () => {
@@ -35,6 +37,7 @@ describe("WEAR and LIFE", () => {
           expect(wearLife({ ...d, [name]: 2 * d[name] }) / life).toBeCloseTo(0.5, 12);
         expect(wearLife({ ...d, allowance: 2 * d.allowance }) / life).toBeCloseTo(2, 12);
       }),
+      { seed },
     );
   });
   test("nothing slides or nothing presses: no wear, and no finite life", () => {
