@@ -16,17 +16,20 @@ export function readSpan(name: string, cell: number | string | boolean, system: 
   }
   if (typeof cell === "boolean") throw mustBe(name, "a temperature", cell);
   const parts = cell.split(/\s*\/\s*/).flatMap((part) => part.split(between));
-  if (parts.length > 2) throw mustBe(name, 'one temperature or two as "-20 to 60"', cell);
+  if (parts.length > 2) throw mustBe(name, accepted, cell);
   const [first, second = first] = parts as [string, string?];
-  const ends = inOneUnit([first, second]);
+  const [low, high] = inOneUnit([first, second]).map((end) => readEnd(name, end, system, cell)) as [number, number];
+  for (const end of [low, high]) checkDomain(name, bounds, end, system, cell);
+  if (low > high) throw mustBe(name, accepted, cell);
+  return { low, high };
+}
+const accepted = 'like "12.5 °C", or two, lowest first, as "-20 to 60"';
+
+/** One end; the whole of what was typed is shown where it cannot be read. */
+function readEnd(name: string, end: string, system: System, cell: string): number {
   try {
-    const [low, high] = ends.map((end) => readQuantity(name, "temperature", end, system)) as [number, number];
-    for (const end of [low, high]) checkDomain(name, bounds, end, system, cell);
-    if (low > high) throw mustBe(name, "lowest temperature first", cell);
-    return { low, high };
+    return readQuantity(name, "temperature", end, system);
   } catch (error) {
-    if (error instanceof BushError && parts.length > 1)
-      throw mustBe(name, 'two temperatures, lowest first, as "-20 to 60"', cell);
-    throw error;
+    throw error instanceof BushError ? mustBe(name, accepted, cell) : error;
   }
 }

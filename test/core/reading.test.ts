@@ -46,11 +46,11 @@ describe("a temperature or two", () => {
   });
   test("what is no span is told as such", () => {
     expect(message(true)).toBe("temperature must be a temperature, got TRUE");
-    expect(message("1 to 2 to 3")).toContain('one temperature or two as "-20 to 60"');
-    expect(message("60 to 20")).toContain("two temperatures, lowest first");
-    expect(message("20 to warm")).toContain("two temperatures, lowest first");
+    expect(message("1 to 2 to 3")).toContain('or two, lowest first, as "-20 to 60", got "1 to 2 to 3"');
+    expect(message("60 to 20")).toContain("two, lowest first");
+    expect(message("20 to warm")).toContain('got "20 to warm"');
     expect(message("warm")).not.toContain("two temperatures");
-    expect(message("-300 to 20")).toContain("two temperatures, lowest first");
+    expect(message("-300 to 20")).toContain('-273.15 °C or more, got "-300 to 20"');
     expect(message(-300)).toContain("-273.15 °C or more");
   });
 });

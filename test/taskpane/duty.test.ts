@@ -70,7 +70,7 @@ describe("the form", () => {
     expect(faults.length).toMatch(/^length must be in a unit like mm or in, got "kg"/);
     expect(faults.designFactor).toBe('design factor must be from 1 to 100, got "0.5"');
     expect(read({ ...shaft, temperature: "60 to 45" }).faults.temperature).toMatch(
-      /^temperature must be two temperatures, lowest first/,
+      /^temperature must be like "12.5 °C", or two, lowest first/,
     );
   });
 
