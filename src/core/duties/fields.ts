@@ -206,7 +206,7 @@ export const fields = {
     group: "size",
     above: 0,
     parts: ["flanged"],
-    text: "Thickness of the flange",
+    text: "Thickness of the flange; needed where it bears and a way out for the heat is given",
   }),
   inner: number({
     heading: "inner",
@@ -296,7 +296,7 @@ export const fields = {
     above: 0,
     to: 2,
     motions: inMotion,
-    text: "Coefficient of friction in this duty; else the grade's high figure",
+    text: "Coefficient of friction in this duty, for the heat that has a way out; else the grade's high figure",
   }),
   time: number({
     heading: "time",
