@@ -2,7 +2,7 @@ import { noDatum } from "../errors";
 import { formula, Measure } from "../formula";
 import type { Lookup } from "../formula";
 import { isFitted as isFittedAt, loadOf, meanLoadOf, summedLoadOf, summedLoadText } from "./conforming";
-import { confinedBetween, confinedLine, confinedStiffness, layerArgs, loadNumberOf } from "./layer";
+import { checkClearance, confinedBetween, confinedLine, confinedStiffness, layerArgs, loadNumberOf } from "./layer";
 import type { Layer } from "./layer";
 
 interface Limited extends Layer {
@@ -52,6 +52,7 @@ export const maxTilt = formula(
     see: ["EDGEPRESSURE", "SHAFTSLOPE", "FREETILT"],
   },
   (values) => {
+    checkClearance(values);
     const { slope, depth } = tiltOf(values);
     if (slope * values.length > values.clearance + depth)
       throw noDatum("pressure", "pressure is not reached before the shaft touches both ends of the bush");

@@ -1,7 +1,15 @@
 import { formula } from "../formula";
 import type { Lookup } from "../formula";
 import { halfAngleOf, loadText } from "./conforming";
-import { closingOf, confinedBetween, confinedLine, confinedStiffness, contactOf, layerArgs } from "./layer";
+import {
+  checkClearance,
+  closingOf,
+  confinedBetween,
+  confinedLine,
+  confinedStiffness,
+  contactOf,
+  layerArgs,
+} from "./layer";
 import type { Contact, Layer } from "./layer";
 
 /**
@@ -57,6 +65,7 @@ export const peakPressure = formula(
     see: ["PRESSURE", "EDGEPRESSURE"],
   },
   (values) => {
+    checkClearance(values);
     const { load, bore, length, clearance, modulus, poisson } = values;
     if (load === 0) return [0, 0];
     const contact = trueContact(values);

@@ -1,3 +1,4 @@
+import { mostFriction } from "../friction";
 import type { Motion } from "../grade/limits";
 import { motions } from "../grade/limits";
 import { shafts } from "../grade/shafts";
@@ -294,7 +295,7 @@ export const fields = {
     symbol: "μ",
     group: "motion",
     above: 0,
-    to: 2,
+    to: mostFriction,
     motions: inMotion,
     text: "Coefficient of friction in this duty, for the heat that has a way out; else the grade's high figure",
   }),

@@ -1,5 +1,6 @@
 import { formula } from "../formula";
 import { gripArgs, gripFriction } from "./gripArgs";
+import { checkStrain } from "./lame";
 
 /**
  * F = μ·p·π·D·L + (p·π·D·δ/4)·(1 + μ/tan β): the joint's friction at full depth, and the ring that the chamfer squeezes, whose part without friction is
@@ -13,7 +14,12 @@ export const pressIn = formula(
     args: {
       ...gripArgs,
       pressure: { ...gripArgs.pressure, text: "Fit pressure when fresh, from PRESSFIT" },
-      interference: { kind: "length", symbol: "δ", from: 0, text: "Diametral interference" },
+      interference: {
+        kind: "length",
+        symbol: "δ",
+        from: 0,
+        text: "Diametral interference; at most a tenth of outside",
+      },
       friction: gripFriction,
       chamfer: {
         kind: "angle",
@@ -40,6 +46,7 @@ export const pressIn = formula(
     see: ["PUSHOUT", "PRESSFIT"],
   },
   ({ pressure, outside, length, interference, friction, chamfer }) => {
+    checkStrain(interference, outside);
     const around = pressure * Math.PI * outside;
     const slope = Math.tan((chamfer * Math.PI) / 180);
     return friction * around * length + ((around * interference) / 4) * (1 + friction / slope);

@@ -2,6 +2,9 @@ import { formula } from "../formula";
 import { checkDiameters } from "./lame";
 import { assemblyTemperature, runningState } from "./running";
 
+/** 1/K; three times that of the softest rubbers (common practice, no source): beyond it a power of ten was lost. */
+const mostExpansion = 1e-3;
+
 /** From the clearance after pressing: only what changes with heat and moisture is added. Negative is interference: the shaft binds. */
 export const runClearance = formula(
   {
@@ -24,9 +27,14 @@ export const runClearance = formula(
         text: "Temperature of bush, housing and shaft",
         label: "Temperature in service",
       },
-      bushexpansion: { kind: "expansion", symbol: "αb", text: "Thermal expansion of the bush" },
-      housingexpansion: { kind: "expansion", symbol: "αh", text: "Thermal expansion of the housing" },
-      shaftexpansion: { kind: "expansion", symbol: "αs", text: "Thermal expansion of the shaft" },
+      bushexpansion: { kind: "expansion", symbol: "αb", to: mostExpansion, text: "Thermal expansion of the bush" },
+      housingexpansion: {
+        kind: "expansion",
+        symbol: "αh",
+        to: mostExpansion,
+        text: "Thermal expansion of the housing",
+      },
+      shaftexpansion: { kind: "expansion", symbol: "αs", to: mostExpansion, text: "Thermal expansion of the shaft" },
       swelling: {
         kind: "percent",
         symbol: "s",

@@ -1,4 +1,5 @@
 import { formula } from "../formula";
+import { frictionArg, mostFriction } from "../friction";
 import { bushArgs, conductances, pathArgs, pathBetween, pathLines, pathSources } from "./paths";
 
 /** PV = ΔT·G/(μ·d·L): the inverse of RUNTEMP, by the same paths and with the same errors. */
@@ -10,7 +11,7 @@ export const heatPv = formula(
     args: {
       ...bushArgs,
       rise: { kind: "rise", symbol: "ΔT", above: 0, text: "Rise allowed above ambient" },
-      friction: { kind: "ratio", symbol: "μ", above: 0, text: "Coefficient of friction" },
+      friction: { kind: "ratio", symbol: "μ", above: 0, to: mostFriction, text: frictionArg.text },
       ...pathArgs,
     },
     units: true,

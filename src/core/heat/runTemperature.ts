@@ -1,6 +1,7 @@
 import { noDatum } from "../errors";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
+import { frictionArg } from "../friction";
 import { bushArgs, conductances, pathArgs, pathBetween, pathLines, pathSources } from "./paths";
 
 /**
@@ -17,7 +18,7 @@ export const runTemperature = formula(
       load: { kind: "force", symbol: "F", from: 0, text: "Radial load" },
       ...bushArgs,
       speed: { kind: "speed", symbol: "v", from: 0, text: "Mean sliding speed" },
-      friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction" },
+      friction: frictionArg,
       ambient: { kind: "temperature", symbol: "Ta", text: "Temperature of the surroundings" },
       ...pathArgs,
     },

@@ -1,5 +1,6 @@
 import { clash } from "../errors";
 import { formula } from "../formula";
+import { frictionArg } from "../friction";
 import { checkRing } from "./washerPressure";
 
 /**
@@ -24,7 +25,7 @@ export const flangedBush = formula(
       },
       outer: { kind: "length", symbol: "Do", above: 0, text: "Outer diameter of the flange's bearing face" },
       rpm: { kind: "rate", symbol: "n", from: 0, text: "Speed of the shaft" },
-      friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction of both surfaces" },
+      friction: { ...frictionArg, text: "Coefficient of friction of both surfaces" },
     },
     units: true,
     result: {

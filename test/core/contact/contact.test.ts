@@ -35,6 +35,13 @@ describe("the conforming contact's functions", () => {
 });
 
 describe("SHAFTSLOPE", () => {
+  test("beyond the small slopes of the theory there is no answer", () => {
+    // F·s²/(16·E·I) = F·(240²/16)/(206000·π·16⁴/64) rad = F·3.11249e-4°: 5° at 16064 N
+    expect(call(shaftSlope, ["central", 16060, 240, 16, 206000])[0]![0]).toBeCloseTo(4.9987, 3);
+    expect(message(call(shaftSlope, ["central", 20000, 240, 16, 206000]))).toBe(
+      "load bends the shaft by 6.22°, at most 5° is small enough for the theory of beams",
+    );
+  });
   const shaft = { load: 900, span: 240, diameter: 16, modulus: 206000 };
   test("a load half way is a load offset by half of the span", () => {
     const [near, far] = shaftSlope({ ...shaft, loadcase: "offset", position: 120 });
@@ -52,6 +59,10 @@ describe("SHAFTSLOPE", () => {
     expect(message(call(shaftSlope, ["central", 900, 240, 16, 206000, null, 16]))).toBe(
       "inner must be below diameter: a hollow shaft has a wall",
     );
+    for (const loadcase of ["central", "uniform"])
+      expect(message(call(shaftSlope, [loadcase, 900, 240, 16, 206000, 60]))).toBe(
+        `position must be blank with "${loadcase}", which says where the load stands`,
+      );
     expect(message(call(shaftSlope, ["askew", 900, 240, 16, 206000]))).toMatch(/^loadcase must be "central"/);
     expect(call(shaftSlope, ["overhung", 900, 240, 16, 206000, 300])[0]![0]).toBeGreaterThan(0);
   });
@@ -136,4 +147,18 @@ describe("the workings of the rarer cases end in the answer", () => {
     const shown = results(id, ...given).slice(-columns);
     answer.forEach((value, i) => expect(shown[i]).toBeCloseTo(value, 9));
   });
+});
+
+test("a clearance as wide as the bore leaves no shaft", () => {
+  const inBore = (clearance: number) => [800, 20, 15, 1.5, clearance, 2500, 0.4];
+  for (const [f, more] of [
+    [peakPressure, []],
+    [edgePressure, [0.1]],
+    [maxTilt, [40]],
+  ] as const) {
+    expect(message(call(f, [...inBore(20), ...more]))).toBe(
+      "clearance must be below bore, got 20 mm: no shaft is left",
+    );
+    expect(call(f, [...inBore(0.5), ...more])[0]![0]).not.toBeInstanceOf(CellError);
+  }
 });
