@@ -126,7 +126,7 @@ export function CLEARANCE(
 }
 
 /**
- * Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft. Answers mm (in)
+ * Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft. Too high, the unsafe side, where the bush runs hotter than its housing or is held at its ends. Answers mm (in)
  * @customfunction RUNCLEARANCE
  * @param clearance Clearance after pressing, at the reference temperature; mm (in)
  * @param bore Bore of the bush; mm (in), above 0 mm
@@ -219,7 +219,7 @@ export function PUSHOUT(
  * @param outside Outside diameter of the bush; mm (in), above 0 mm
  * @param length Length of the bush in the housing; mm (in), above 0 mm
  * @param friction Coefficient of friction between bush and housing; from 0 to 2
- * @param [load] Radial load, which helps to hold the bush; N (lbf), 0 N or more, default 0 N
+ * @param [load] Radial load, which helps to hold the bush; leave it out where it comes and goes; N (lbf), 0 N or more, default 0 N
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns N·m (lbf·in)
  */
@@ -235,7 +235,7 @@ export function SPINTORQUE(
 }
 
 /**
- * Force that presses a bush into its housing at full depth, the fresh joint's friction and the squeezing on its chamfer; take the highest friction to choose a press by. Answers N (lbf)
+ * Force that presses a bush into its housing at full depth, the fresh joint's friction and the squeezing on its chamfer; take the highest friction to choose a press by, and allow for a bush that enters tilted. Answers N (lbf)
  * @customfunction PRESSIN
  * @param pressure Fit pressure when fresh, from PRESSFIT; MPa (psi), 0 MPa or more
  * @param outside Outside diameter of the bush; mm (in), above 0 mm
@@ -330,7 +330,7 @@ export function FITOF(size: any[][], fit: any[][], units?: any[][]): any[][] {
 }
 
 /**
- * Angle at which both ends of the bush touch the shaft; the pressure at its edge rises long before. Answers °
+ * Angle at which both ends of the bush touch the shaft; low for that, the safe side, but no onset of edge loading; at a tenth of it the edge may carry seven to ten times the mean pressure. Answers °
  * @customfunction FREETILT
  * @param clearance Diametral running clearance; mm (in), 0 mm or more
  * @param length Length of the bush; mm (in), above 0 mm

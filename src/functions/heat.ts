@@ -119,7 +119,7 @@ export function RUNTEMP(
 }
 
 /**
- * PV whose friction heat the paths carry away at a given rise above ambient, least and greatest: equal when the housing's path is given, else a housing that takes no heat and one at ambient; the model and its errors are those of RUNTEMP. Answers least and greatest PV; the least is 0 where no path is left
+ * PV whose friction heat the paths carry away at a given rise above ambient, least and greatest: equal when the housing's path is given, else a housing that takes no heat, the safe side, and one at ambient, often far too much; within 0.5 % for the mean of the bore, up to 5 % high for its hottest point. Answers least and greatest PV; the least is 0 where no path is left
  * @customfunction HEATPV
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param length Length of the bush; mm (in), above 0 mm

@@ -235,7 +235,7 @@ export function EDGEPRESSURE(
 }
 
 /**
- * Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high. #N/A where the shaft touches both ends first. Answers °
+ * Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high once the shaft has partly lifted. #N/A where the shaft touches both ends first. Answers °
  * @customfunction MAXTILT
  * @param load Radial load; N (lbf), above 0 N
  * @param bore Bore of the bush; mm (in), above 0 mm

@@ -17,7 +17,7 @@ export const maxTilt = formula(
   {
     id: "MAXTILT",
     family: "Loading, motion, PV",
-    text: "Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high. #N/A where the shaft touches both ends first",
+    text: "Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high once the shaft has partly lifted. #N/A where the shaft touches both ends first",
     args: {
       ...layerArgs,
       load: { kind: "force", symbol: "F", above: 0, text: "Radial load" },

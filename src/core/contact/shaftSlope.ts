@@ -6,7 +6,7 @@ export const steepest = 5;
 
 /**
  * Slopes of a shaft of constant section over two bushes that do not resist its tilt (simply supported beam); real bushes do, so that the slopes are
- * high: the safe side. Shear and misalignment are left out: add the latter.
+ * high: the safe side, by how much depends on them. Shear is left out (low, unsafe, for a span of a few diameters), and so is misalignment: add it.
  */
 export const shaftSlope = formula(
   {

@@ -3,7 +3,8 @@ import { checkStrain } from "./lame";
 
 /**
  * δ = δ0 + D·e_now − (1 − R)·(δ0 + D·e_hot): the bush, squeezed hardest when hot, keeps the share R of its grip there, and the rest is gone for
- * good. Exact for a stiff housing and a hold to rest; a yielding housing keeps more (safe). The check belongs to the coldest state after the hottest.
+ * good. Exact for a stiff housing and a hold to rest; a yielding housing keeps more (safe). A share kept that was extrapolated from an hour errs high
+ * (unsafe) near a glass transition, 1.2 to 1.9 times at a year. The check belongs to the coldest state after the hottest.
  */
 export const gripLeft = formula(
   {

@@ -7,7 +7,7 @@ import { bushArgs, conductances, pathArgs, pathBetween, pathLines, pathSources }
 /**
  * T = Ta + μ·F·v/G, the mean over the bore: G from the wall (radial conduction) into the housing's path and the shaft's ends (fins) beside it.
  * Against assemblies solved in space: −0.5 to +0.2 % of the rise where the housing's path is known, the hottest point of the bore up to 5 % above
- * the mean. Insulated tips err high (safe); a housing taken at ambient is a lower bound, often far below.
+ * the mean. Insulated tips err high (safe); a housing taken at ambient is a lower bound, often far below; friction that rises with heat is not seen.
  */
 export const runTemperature = formula(
   {
