@@ -4,8 +4,9 @@ import { frictionArg } from "../friction";
 import { checkRing } from "./washerPressure";
 
 /**
- * Two surfaces on one bush: each has its own pressure and PV, and both heat it. The PV to compare is all friction heat on the sleeve's area: high, the safe
- * side, as it gives the flange no cooling of its own, and low for a flange so small that its own PV is the greater: compare that too. The flange counts as new, pressure uniform: the greater torque.
+ * Two surfaces on one bush: each has its own pressure and PV, and both heat it. The PV to compare is all friction heat on the sleeve's area: high, the
+ * safe side, as it gives the flange no cooling of its own; low only for a flange so small that its own PV is the greater: compare that too. The flange
+ * counts as new, pressure uniform: the greater torque.
  */
 export const flangedBush = formula(
   {
