@@ -1,5 +1,7 @@
 import { edgePressure, maxTilt, peakPressure, shaftSlope, workedSteps } from "../../../src/core";
 import { depthOf, loadOf, meanLoadOf, summedLoadOf, tiltedDepthOf } from "../../../src/core/contact/conforming";
+import { confinedStiffness, edgeStiffness } from "../../../src/core/contact/layer";
+import { layerByElements } from "../../reference/solve/tiltedLayer";
 import { call, CellError, message } from "../../support";
 
 const bush = { load: 800, bore: 20, length: 15, wall: 1.5, clearance: 0.08, modulus: 2500, poisson: 0.4 };
@@ -160,5 +162,34 @@ test("a clearance as wide as the bore leaves no shaft", () => {
       "clearance must be below bore, got 20 mm: no shaft is left",
     );
     expect(call(f, [...inBore(0.5), ...more])[0]![0]).not.toBeInstanceOf(CellError);
+  }
+});
+
+/** Length over thickness, share of it in contact by the confined layer. */
+const lies = [
+  [6, 0.5],
+  [6, 0.8],
+  [15, 0.5],
+] as const;
+test.each([
+  [0.3, [0.07, 0.27], [-0.05, 0.17]],
+  [0.4, [0.26, 0.57], [-0.05, 0.17]],
+  [0.45, [0.41, 1.1], [-0.14, 0.21]],
+] as const)("EDGEPRESSURE's two layers at ν %d against elements of a layer with free ends", (poisson, upper, lower) => {
+  for (const [length, share] of lies) {
+    const flat = { load: 1, bore: 1, length, wall: 1, clearance: 0, modulus: 2500, poisson };
+    const [confined, edge] = [confinedStiffness(flat), edgeStiffness(flat)];
+    const slope = 0.002;
+    // a flat face on a foundation: F = K·θ·ℓ²/2 and p = K·θ·ℓ
+    const load = (confined * slope * (share * length) ** 2) / 2;
+    const byElements = layerByElements({ length, modulus: 2500, poisson, load, slope });
+    for (const [stiffness, [least, most]] of [
+      [confined, upper],
+      [edge, lower],
+    ] as const) {
+      const error = Math.sqrt(2 * stiffness * slope * load) / byElements - 1;
+      expect(error).toBeGreaterThan(least);
+      expect(error).toBeLessThan(most);
+    }
   }
 });

@@ -5,6 +5,7 @@ import type { ReferenceCase } from "../case";
 import { slopesOf } from "../solve/beam";
 import { contactByElements } from "../solve/boreContact";
 import { rootOf } from "../solve/rootOf";
+import { layerByElements } from "../solve/tiltedLayer";
 import { tiltedByCells } from "../solve/tiltedShaft";
 import { recorded } from "./recorded";
 
@@ -218,6 +219,24 @@ export const contactCases: readonly ReferenceCase[] = [
       compute: () => atSlope(given)[2] as number,
     },
   ]),
+  ...(
+    [
+      [0.3, 0.27],
+      [0.4, 0.57],
+    ] as const
+  ).map(([poisson, within]): ReferenceCase => ({
+    family,
+    what: `EDGEPRESSURE, upper: its layer under a tilted flat face, ν ${poisson}`,
+    source: `Plane strain elements of a layer with free ends and contact; the layer of the function may be ${within * 100} % above`,
+    kind: "independent",
+    unit: "MPa",
+    expected: () => layerByElements({ length: 6, modulus: 2500, poisson, load: 40, slope: 0.002 }),
+    within,
+    compute: () => {
+      const flat = { load: 40, bore: 1, length: 6, wall: 1, clearance: 0, modulus: 2500, poisson };
+      return Math.sqrt(2 * confinedStiffness(flat) * 0.002 * flat.load);
+    },
+  })),
   {
     family,
     what: "MAXTILT: 25 MPa, 1500 N, full length in contact",

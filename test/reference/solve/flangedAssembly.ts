@@ -1,3 +1,5 @@
+import { bandSolver } from "./banded";
+
 /** A flanged bush on its shaft; SI units. The collar whose face bears on the flange is as wide as the flange and as long as `collar`. */
 export interface FlangedAssembly {
   readonly bore: number;
@@ -135,28 +137,4 @@ export function flangedRises(
   const rise = a.housing === Infinity ? 0 : sum(toHousing, byHeat) / (a.housing + wall - sum(toHousing, byHousing));
   const mean = (weights: Float64Array) => sum(weights, byHeat) + rise * sum(weights, byHousing);
   return { sleeve: mean(bore), flange: mean(faceArea) };
-}
-
-/** Solver of a symmetric banded system, factored once (Cholesky without roots). */
-function bandSolver(band: readonly Float64Array[]): (right: Float64Array) => Float64Array {
-  const width = band[0]!.length - 1;
-  band.forEach((row, i) => {
-    for (let k = 1; k <= width && i + k < band.length; k++) {
-      const factor = row[k]! / row[0]!;
-      if (factor === 0) continue;
-      for (let m = k; m <= width; m++) band[i + k]![m - k]! -= factor * row[m]!;
-    }
-  });
-  return (right) => {
-    const x = Float64Array.from(right);
-    band.forEach((row, i) => {
-      for (let k = 1; k <= width && i + k < x.length; k++) x[i + k]! -= (row[k]! / row[0]!) * x[i]!;
-    });
-    for (let i = x.length - 1; i >= 0; i--) {
-      let rest = x[i]!;
-      for (let k = 1; k <= width && i + k < x.length; k++) rest -= band[i]![k]! * x[i + k]!;
-      x[i] = rest / band[i]![0]!;
-    }
-    return x;
-  };
 }
