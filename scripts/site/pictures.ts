@@ -2,12 +2,15 @@ import {
   boreTemperature,
   deratedPv,
   edgePressure,
+  flangedBush,
   freeTilt,
   peakPressure,
   peakRise,
+  runClearance,
   runTemperature,
   sleevePressure,
   wearDepth,
+  wearLife,
 } from "../../src/core";
 import { NamedDuty, stepValues } from "../../src/core/duties";
 import { fitStates } from "../../src/core/duties/fitStates";
@@ -175,6 +178,65 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
         { label: "flat, clearance 0.08 mm", look: "first", points: curve(worn("flat", 0.08), 0, 20) },
         { label: "flat, no clearance", look: "third", points: curve(worn("flat", 0), 0, 20) },
         { label: "taken for a rate of bushes", look: "limit", points: curve(worn("bush", 0), 0, 20) },
+      ],
+    };
+  },
+  LIFE: () => {
+    const life = (from: "bush" | "flat", clearance: number) => (allowance: number) =>
+      wearLife({ wearrate: 2e-6, pressure: 2.5, speed: 0.1, from, clearance, allowance });
+    return {
+      id: "picture",
+      title: "Life against wear allowance",
+      text: "2.5 MPa at 0.1 m/s and a rate of 2·10⁻⁶ mm³/(N·m): the same rate lasts the longest if it is taken for one of bushes, and the shortest in a bore with much clearance.",
+      x: { label: "wear allowance, mm", from: 0, to: 0.3 },
+      y: { label: "life, h", from: 0, to: 180 },
+      series: [
+        { label: "taken for a rate of bushes", look: "limit", points: curve(life("bush", 0), 0.001, 0.3) },
+        { label: "flat, no clearance", look: "third", points: curve(life("flat", 0), 0.001, 0.3) },
+        { label: "flat, clearance 0.08 mm", look: "first", points: curve(life("flat", 0.08), 0.001, 0.3) },
+        { label: "flat, clearance 0.4 mm", look: "second", points: curve(life("flat", 0.4), 0.001, 0.3) },
+      ],
+    };
+  },
+  FLANGEDBUSH: () => {
+    const bush = { radial: 600, bore: 20, length: 20, inner: 21, outer: 30, rpm: 60, friction: 0.15 };
+    const pv = (column: number) => (axial: number) => flangedBush({ ...bush, axial })[column]!;
+    return {
+      id: "picture",
+      title: "PV of a flanged bush against its axial load",
+      text: "600 N radial load on 20 × 20 mm, a flange of 21 to 30 mm, 60 turns a minute: the PV to compare adds the flange's heat to that of the sleeve.",
+      x: { label: "axial load, N", from: 0, to: 600 },
+      y: { label: "PV, MPa·m/s", from: 0, to: 0.25 },
+      series: [
+        { label: "PV to compare with the limit", look: "first", points: curve(pv(4), 0, 600) },
+        { label: "sleeve alone", look: "third", points: curve(pv(2), 0, 600) },
+        { label: "flange alone", look: "second", points: curve(pv(3), 0, 600) },
+      ],
+    };
+  },
+  RUNCLEARANCE: () => {
+    const bush = {
+      ...{ clearance: 0.05, bore: 20, outside: 23, interference: 0.06, closein: 1.04 },
+      ...{ bushexpansion: 9e-5, housingexpansion: 1.17e-5, shaftexpansion: 1.17e-5 },
+    };
+    const at = (swelling: number) => (temperature: number) => runClearance({ ...bush, swelling, temperature });
+    return {
+      id: "picture",
+      title: "Running clearance against temperature",
+      text: "An invented bush of 20/23 mm in steel: while its housing grips it, heat closes the bore; colder it lets go of the housing, and the clearance falls with the bush's own shrinking. The most clearance stands where it lets go.",
+      x: { label: "temperature, °C", from: -60, to: 100 },
+      y: { label: "clearance, mm", from: -0.02, to: 0.08 },
+      series: [
+        { label: "dry", look: "first", points: curve(at(0), -60, 100, 160) },
+        { label: "swollen by 0.3 %", look: "second", points: curve(at(0.003), -60, 100, 160) },
+        {
+          label: "0: the shaft binds",
+          look: "limit",
+          points: [
+            [-60, 0],
+            [100, 0],
+          ],
+        },
       ],
     };
   },
