@@ -6,6 +6,6 @@ export default {
   maxWorkers: "100%",
   moduleNameMapper: { "^mathjs$": "<rootDir>/test/mathjs.cjs" },
   transform: { "\\.(tsx?|m?js)$": "<rootDir>/test/transform.mjs" },
-  transformIgnorePatterns: ["node_modules/(?!(d3-[a-z]+|hucre|internmap|jsep)/)"],
+  transformIgnorePatterns: ["node_modules/(?!(d3-[a-z-]+|hucre|internmap|jsep)/)"],
   testTimeout: 60000,
 };

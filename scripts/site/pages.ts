@@ -6,6 +6,7 @@ import { descriptionOf, familiesOf, seeAlso } from "../functionPages";
 import { errorsOf } from "./errors";
 import { html, withAnswers } from "./markdown";
 import type { Page } from "./page";
+import { pictureOf } from "./pictures";
 
 const guide = path.join(import.meta.dirname, "../../docs/guide");
 const functionFile = (id: string): string => `${id.toLowerCase()}.html`;
@@ -47,6 +48,6 @@ function functionPage(f: Formula): Page {
     errors.length > 0
       ? ["## Errors", "What the cell tells, from the example with one argument gone wrong:", errors.join("\n")]
       : [];
-  const paragraphs = [`# ${id}`, ...descriptionOf(f), ...told, ...seeAlso(f, functionFile)];
+  const paragraphs = [`# ${id}`, ...descriptionOf(f), ...pictureOf(id), ...told, ...seeAlso(f, functionFile)];
   return { file: `functions/${functionFile(id)}`, title: id, body: html(paragraphs.join("\n\n")) };
 }

@@ -126,7 +126,7 @@ export function CLEARANCE(
 }
 
 /**
- * Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft. Answers mm (in)
+ * Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft. Too high, the unsafe side, where the bush runs hotter than its housing or is held at its ends. Answers mm (in)
  * @customfunction RUNCLEARANCE
  * @param clearance Clearance after pressing, at the reference temperature; mm (in)
  * @param bore Bore of the bush; mm (in), above 0 mm
@@ -134,9 +134,9 @@ export function CLEARANCE(
  * @param interference Interference of bush and housing at the reference temperature; negative is a loose bush; mm (in)
  * @param closein Bore close-in per unit of interference, from CLOSEIN; 0 or more
  * @param temperature Temperature of bush, housing and shaft; °C (°F), -273.15 °C or more
- * @param bushexpansion Thermal expansion of the bush; 1/K (1/°F)
- * @param housingexpansion Thermal expansion of the housing; 1/K (1/°F)
- * @param shaftexpansion Thermal expansion of the shaft; 1/K (1/°F)
+ * @param bushexpansion Thermal expansion of the bush; 1/K (1/°F), at most 0.001 1/K
+ * @param housingexpansion Thermal expansion of the housing; 1/K (1/°F), at most 0.001 1/K
+ * @param shaftexpansion Thermal expansion of the shaft; 1/K (1/°F), at most 0.001 1/K
  * @param [swelling] Linear swelling of the bush by moisture since pressing: 0.005 or "0.5 %"; from -10 % to 10 %, default 0
  * @param [reference] Temperature at which clearance and interference hold (ISO 1); °C (°F), -273.15 °C or more, default 20 °C
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
@@ -175,7 +175,7 @@ export function RUNCLEARANCE(
 /**
  * Interference that is left of a press fit after a hot hold, in a stiff housing, which is the safe side; zero or less is a loose bush. Lengths in one unit; check the coldest state after the hottest. Answers mm (in)
  * @customfunction GRIPLEFT
- * @param interference Diametral interference when pressed in; mm (in), 0 mm or more
+ * @param interference Diametral interference when pressed in; at most a tenth of outside; mm (in), 0 mm or more
  * @param outside Outside diameter of the bush; mm (in), above 0 mm
  * @param kept Share of the modulus left after the whole time hot; measured, since extrapolation near a glass transition keeps too much; from 0 to 1
  * @param mismatchhot Free strain of the bush less that of the housing since pressing, when hottest; by heat and moisture, 0.4 % is 0.004; from -0.2 to 0.2
@@ -198,7 +198,7 @@ export function GRIPLEFT(
  * @param pressure Fit pressure; the one that is left in the state that is asked for; MPa (psi), 0 MPa or more
  * @param outside Outside diameter of the bush; mm (in), above 0 mm
  * @param length Length of the bush in the housing; mm (in), above 0 mm
- * @param friction Coefficient of friction between bush and housing; 0 or more
+ * @param friction Coefficient of friction between bush and housing; from 0 to 2
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns N (lbf)
  */
@@ -218,8 +218,8 @@ export function PUSHOUT(
  * @param pressure Fit pressure; the one that is left in the state that is asked for; MPa (psi), 0 MPa or more
  * @param outside Outside diameter of the bush; mm (in), above 0 mm
  * @param length Length of the bush in the housing; mm (in), above 0 mm
- * @param friction Coefficient of friction between bush and housing; 0 or more
- * @param [load] Radial load, which helps to hold the bush; N (lbf), 0 N or more, default 0 N
+ * @param friction Coefficient of friction between bush and housing; from 0 to 2
+ * @param [load] Radial load, which helps to hold the bush; leave it out where it comes and goes; N (lbf), 0 N or more, default 0 N
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns N·m (lbf·in)
  */
@@ -235,13 +235,13 @@ export function SPINTORQUE(
 }
 
 /**
- * Force that presses a bush into its housing at full depth, the fresh joint's friction and the squeezing on its chamfer; take the highest friction to choose a press by. Answers N (lbf)
+ * Force that presses a bush into its housing at full depth, the fresh joint's friction and the squeezing on its chamfer; take the highest friction to choose a press by, and allow for a bush that enters tilted. Answers N (lbf)
  * @customfunction PRESSIN
  * @param pressure Fit pressure when fresh, from PRESSFIT; MPa (psi), 0 MPa or more
  * @param outside Outside diameter of the bush; mm (in), above 0 mm
  * @param length Length of the bush in the housing; mm (in), above 0 mm
- * @param interference Diametral interference; mm (in), 0 mm or more
- * @param friction Coefficient of friction between bush and housing; 0 or more
+ * @param interference Diametral interference; at most a tenth of outside; mm (in), 0 mm or more
+ * @param friction Coefficient of friction between bush and housing; from 0 to 2
  * @param [chamfer] Angle of the lead-in chamfer to the axis; °, above 0° and below 90°, default 30 °
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns N (lbf)
@@ -330,7 +330,7 @@ export function FITOF(size: any[][], fit: any[][], units?: any[][]): any[][] {
 }
 
 /**
- * Angle at which both ends of the bush touch the shaft; the pressure at its edge rises long before. Answers °
+ * Angle at which both ends of the bush touch the shaft; low for that, the safe side, but no onset of edge loading; at a tenth of it the edge may carry seven to ten times the mean pressure. Answers °
  * @customfunction FREETILT
  * @param clearance Diametral running clearance; mm (in), 0 mm or more
  * @param length Length of the bush; mm (in), above 0 mm

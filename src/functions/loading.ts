@@ -136,7 +136,7 @@ export function DUTYPV(
  * @param inner Inner diameter of the flange's bearing face; bore and corner chamfer; mm (in), above 0 mm
  * @param outer Outer diameter of the flange's bearing face; mm (in), above 0 mm
  * @param rpm Speed of the shaft; 1/min, 0 1/min or more
- * @param friction Coefficient of friction of both surfaces; 0 or more
+ * @param friction Coefficient of friction of both surfaces; from 0 to 2
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Sleeve pressure, face pressure, sleeve PV, face PV, PV to compare, torque, heat
  */
@@ -155,14 +155,14 @@ export function FLANGEDBUSH(
 }
 
 /**
- * Slope of a bent shaft at the nearer and the farther of its two bushes, taken as knife edges: high, the safe side, since a bush resists; add misalignment. Answers slope at the nearer and the farther bush, degrees
+ * Slope of a bent shaft at the nearer and the farther of its two bushes, taken as knife edges: high, the safe side, since a bush resists; add misalignment. Above 5° no answer: the theory is one of small slopes. Answers slope at the nearer and the farther bush, degrees
  * @customfunction SHAFTSLOPE
  * @param loadcase Where the load stands; half way, spread over the span, at a position between the bushes, or beyond the nearer one; "central", "uniform", "offset" or "overhung"
  * @param load Load on the shaft, the whole of it; N (lbf), 0 N or more
  * @param span Distance between the middles of the bushes; mm (in), above 0 mm
  * @param diameter Diameter of the shaft; mm (in), above 0 mm
  * @param modulus Modulus of the shaft; MPa (psi), above 0 MPa
- * @param [position] Distance of the load from the nearer bush; needed with "offset" and "overhung"; mm (in), above 0 mm
+ * @param [position] Distance of the load from the nearer bush; needed with "offset" and "overhung", blank with the others; mm (in), above 0 mm
  * @param [inner] Inner diameter of a hollow shaft; mm (in), 0 mm or more, default 0 mm
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
  * @returns Slope at the nearer and the farther bush, degrees
@@ -187,7 +187,7 @@ export function SHAFTSLOPE(
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param length Length of the bush; mm (in), above 0 mm
  * @param wall Wall thickness of the bush; mm (in), above 0 mm
- * @param clearance Diametral running clearance; mm (in), 0 mm or more
+ * @param clearance Diametral running clearance; below bore; mm (in), 0 mm or more
  * @param modulus Compressive modulus of the bush; MPa (psi), above 0 MPa
  * @param poisson Poisson's ratio of the bush; 0 or more and below 0.5
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
@@ -213,7 +213,7 @@ export function PEAKPRESSURE(
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param length Length of the bush; mm (in), above 0 mm
  * @param wall Wall thickness of the bush; mm (in), above 0 mm
- * @param clearance Diametral running clearance; mm (in), 0 mm or more
+ * @param clearance Diametral running clearance; below bore; mm (in), 0 mm or more
  * @param modulus Compressive modulus of the bush; MPa (psi), above 0 MPa
  * @param poisson Poisson's ratio of the bush; 0 or more and below 0.5
  * @param tilt Slope of the shaft in the bush; degrees, as from SHAFTSLOPE; °, from 0° to 45°
@@ -235,13 +235,13 @@ export function EDGEPRESSURE(
 }
 
 /**
- * Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high. #N/A where the shaft touches both ends first. Answers °
+ * Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high once the shaft has partly lifted. #N/A where the shaft touches both ends first. Answers °
  * @customfunction MAXTILT
  * @param load Radial load; N (lbf), above 0 N
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param length Length of the bush; mm (in), above 0 mm
  * @param wall Wall thickness of the bush; mm (in), above 0 mm
- * @param clearance Diametral running clearance; mm (in), 0 mm or more
+ * @param clearance Diametral running clearance; below bore; mm (in), 0 mm or more
  * @param modulus Compressive modulus of the bush; MPa (psi), above 0 MPa
  * @param poisson Poisson's ratio of the bush; 0 or more and below 0.5
  * @param pressure Edge pressure allowed; MPa (psi), above 0 MPa

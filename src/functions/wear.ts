@@ -14,7 +14,7 @@ import {
 import { answer } from "../edge/sheet";
 
 /**
- * Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Not for metals with solid lubricant. Answers mm³/(N·m) (in³·min/(ft·lbf·h))
+ * Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Too low where a factor that applies is left at 1. Not for metals with solid lubricant. Answers mm³/(N·m) (in³·min/(ft·lbf·h))
  * @customfunction WEARRATE
  * @param base Specific wear rate of the tests; mm³/(N·m) (in³·min/(ft·lbf·h)), 0 mm³/(N·m) or more
  * @param [geometry] Factor of the motion; load that turns with the shaft 0.5, fixed load 1, oscillation 2; above 0, default 1

@@ -61,6 +61,7 @@ const expected: Readonly<Record<string, readonly [Word, string]>> = {
   "Crane-mast collar at rest": ["fits", "facePressure"],
   "Tilting-bench pivot, flanged": ["fits", "facePressure"],
   "Gantry wheel, flanged, as drawn": ["care", "notJudged"],
+  "Seed-drum gear wheel, flanged, in a plastic bracket": ["fits", "boreTemperature"],
   "Grow-tower foot bearing": ["fits", "wearLife"],
   "Bench-lift drum shaft": ["fits", "wearLife"],
   "Roller-door shaft": ["no data", "lowestTemperature"],

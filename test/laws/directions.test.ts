@@ -115,9 +115,13 @@ const laws: readonly Way[] = [
     way(
       `SHAFTSLOPE, ${loadcase}`,
       (values) => core.shaftSlope({ ...values, loadcase })[0]!,
-      { load: 600, span: 200, diameter: 16, modulus: 206000, position: 60, inner: 4 },
       {
-        ...{ load: [1, 0, 1e4], span: [1, 121, 1000], diameter: [-1, 5, 80], modulus: [-1, 1000, 3e5] },
+        ...{ load: 600, span: 200, diameter: 16, modulus: 206000, inner: 4 },
+        ...(loadcase === "offset" || loadcase === "overhung" ? { position: 60 } : {}),
+      },
+      // within the small slopes of the theory
+      {
+        ...{ load: [1, 0, 1e4], span: [1, 121, 1000], diameter: [-1, 8, 80], modulus: [-1, 1e4, 3e5] },
         ...{ inner: [1, 0, 15], ...(loadcase === "overhung" ? { position: [1, 1, 500] } : {}) },
       },
     ),

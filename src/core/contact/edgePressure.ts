@@ -3,6 +3,7 @@ import { formula } from "../formula";
 import type { Answer, Lookup } from "../formula";
 import { loadText, summedLoadText } from "./conforming";
 import {
+  checkClearance,
   closingOf,
   confinedBetween,
   confinedLine,
@@ -103,6 +104,7 @@ export const edgePressure = formula(
     see: ["SHAFTSLOPE", "MAXTILT", "PEAKPRESSURE", "FREETILT"],
   },
   (values): Answer[] => {
+    checkClearance(values);
     const { lower, upper, isJammed } = edgeContact(values);
     if (isJammed) return [outside(), outside(), outside(), "both ends touch"];
     return [

@@ -1,3 +1,4 @@
+import { clash } from "../errors";
 import { Measure } from "../formula";
 import type { Lookup, NumberArg } from "../formula";
 import { isFitted as isFittedAt, tiltedDepthOf } from "./conforming";
@@ -8,7 +9,7 @@ export const layerArgs = {
   bore: { kind: "length", symbol: "d", above: 0, text: "Bore of the bush" },
   length: { kind: "length", symbol: "L", above: 0, text: "Length of the bush" },
   wall: { kind: "length", symbol: "w", above: 0, text: "Wall thickness of the bush" },
-  clearance: { kind: "length", symbol: "C", from: 0, text: "Diametral running clearance" },
+  clearance: { kind: "length", symbol: "C", from: 0, text: "Diametral running clearance; below bore" },
   modulus: { kind: "pressure", symbol: "E", above: 0, text: "Compressive modulus of the bush" },
   poisson: { kind: "ratio", symbol: "ν", from: 0, below: 0.5, text: "Poisson's ratio of the bush" },
 } as const satisfies Record<string, NumberArg>;
@@ -21,6 +22,15 @@ export interface Layer {
   readonly clearance: number;
   readonly modulus: number;
   readonly poisson: number;
+}
+
+/** A clearance as wide as the bore leaves no shaft. */
+export function checkClearance({ clearance, bore }: Layer): void {
+  if (clearance >= bore)
+    throw clash(
+      "clearance",
+      `clearance must be below bore, got ${Number(clearance.toPrecision(7))} mm: no shaft is left`,
+    );
 }
 
 /** Pressure per depth of a layer that may swell out at its ends, plane stress across its wall: E/(1 − ν²)/w. */

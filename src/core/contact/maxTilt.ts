@@ -2,7 +2,7 @@ import { noDatum } from "../errors";
 import { formula, Measure } from "../formula";
 import type { Lookup } from "../formula";
 import { isFitted as isFittedAt, loadOf, meanLoadOf, summedLoadOf, summedLoadText } from "./conforming";
-import { confinedBetween, confinedLine, confinedStiffness, layerArgs, loadNumberOf } from "./layer";
+import { checkClearance, confinedBetween, confinedLine, confinedStiffness, layerArgs, loadNumberOf } from "./layer";
 import type { Layer } from "./layer";
 
 interface Limited extends Layer {
@@ -17,7 +17,7 @@ export const maxTilt = formula(
   {
     id: "MAXTILT",
     family: "Loading, motion, PV",
-    text: "Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high. #N/A where the shaft touches both ends first",
+    text: "Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high once the shaft has partly lifted. #N/A where the shaft touches both ends first",
     args: {
       ...layerArgs,
       load: { kind: "force", symbol: "F", above: 0, text: "Radial load" },
@@ -52,6 +52,7 @@ export const maxTilt = formula(
     see: ["EDGEPRESSURE", "SHAFTSLOPE", "FREETILT"],
   },
   (values) => {
+    checkClearance(values);
     const { slope, depth } = tiltOf(values);
     if (slope * values.length > values.clearance + depth)
       throw noDatum("pressure", "pressure is not reached before the shaft touches both ends of the bush");

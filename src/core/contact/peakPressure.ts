@@ -1,13 +1,22 @@
 import { formula } from "../formula";
 import type { Lookup } from "../formula";
 import { halfAngleOf, loadText } from "./conforming";
-import { closingOf, confinedBetween, confinedLine, confinedStiffness, contactOf, layerArgs } from "./layer";
+import {
+  checkClearance,
+  closingOf,
+  confinedBetween,
+  confinedLine,
+  confinedStiffness,
+  contactOf,
+  layerArgs,
+} from "./layer";
 import type { Contact, Layer } from "./layer";
 
 /**
  * Peak pressure at the bottom of the bore: of an elastic foundation whose depth solves Λ(t) = F/(L·K·R·c), and of a Hertzian line contact, the greater.
  * Against elements of the bonded wall (plane strain) −5 to +8 % for ν up to 0.4 and a wall up to 0.2 of the radius, up to 25 % high at 0.45;
- * the half angle ±20 %. Soft ends add 3 to 18 % at mid-length.
+ * the half angle ±20 %. Walls of 0.2 to 0.4 of the radius: −9 to +7 %, at 0.45 +2 to +22 %, the angle to +50 %. Soft ends add 3 to 18 % at mid-length,
+ * so the figure may be low (unsafe) there. Not for a bore in a large block of polymer.
  */
 export const peakPressure = formula(
   {
@@ -57,6 +66,7 @@ export const peakPressure = formula(
     see: ["PRESSURE", "EDGEPRESSURE"],
   },
   (values) => {
+    checkClearance(values);
     const { load, bore, length, clearance, modulus, poisson } = values;
     if (load === 0) return [0, 0];
     const contact = trueContact(values);

@@ -1,15 +1,18 @@
 import { clash } from "../errors";
 import { formula } from "../formula";
 
+/** The steepest slope, degrees: up to it the small angles of beam theory are within a few thousandths. */
+export const steepest = 5;
+
 /**
  * Slopes of a shaft of constant section over two bushes that do not resist its tilt (simply supported beam); real bushes do, so that the slopes are
- * high: the safe side. Shear and misalignment are left out: add the latter.
+ * high: the safe side, by how much depends on them. Shear is left out (low, unsafe, for a span of a few diameters), and so is misalignment: add it.
  */
 export const shaftSlope = formula(
   {
     id: "SHAFTSLOPE",
     family: "Loading, motion, PV",
-    text: "Slope of a bent shaft at the nearer and the farther of its two bushes, taken as knife edges: high, the safe side, since a bush resists; add misalignment",
+    text: "Slope of a bent shaft at the nearer and the farther of its two bushes, taken as knife edges: high, the safe side, since a bush resists; add misalignment. Above 5° no answer: the theory is one of small slopes",
     args: {
       loadcase: {
         kind: "choice",
@@ -25,7 +28,7 @@ export const shaftSlope = formula(
         symbol: "a",
         above: 0,
         optional: true,
-        text: 'Distance of the load from the nearer bush; needed with "offset" and "overhung"',
+        text: 'Distance of the load from the nearer bush; needed with "offset" and "overhung", blank with the others',
       },
       inner: {
         kind: "length",
@@ -64,26 +67,51 @@ export const shaftSlope = formula(
     example: ["overhung", 600, 200, 16, 206000, 60],
     see: ["EDGEPRESSURE", "MAXTILT", "FREETILT"],
   },
-  ({ loadcase, load: F, span: s, diameter, modulus, position, inner }) => {
-    if (inner >= diameter) throw clash("inner", "inner must be below diameter: a hollow shaft has a wall");
-    const bending = (modulus * Math.PI * (diameter ** 4 - inner ** 4)) / 64;
-    const degrees = (slopes: readonly number[]) => slopes.map((slope) => (slope / bending) * (180 / Math.PI));
-    switch (loadcase) {
-      case "central":
-        return degrees([(F * s * s) / 16, (F * s * s) / 16]);
-      case "uniform":
-        return degrees([(F * s * s) / 24, (F * s * s) / 24]);
-      case "offset": {
-        const a = given(position);
-        if (a > s / 2) throw clash("position", "position must be at most half of span: it counts from the nearer bush");
-        const b = s - a;
-        return degrees([(F * b * (s * s - b * b)) / (6 * s), (F * a * (s * s - a * a)) / (6 * s)]);
-      }
-      case "overhung":
-        return degrees([(F * given(position) * s) / 3, (F * given(position) * s) / 6]);
-    }
+  (given) => {
+    const slopes = slopesOf(given);
+    const most = Math.max(...slopes);
+    if (most > steepest)
+      throw clash(
+        "load",
+        `load bends the shaft by ${Number(most.toPrecision(3))}°, at most ${steepest}° is small enough for the theory of beams`,
+      );
+    return slopes;
   },
 );
+
+interface Shaft {
+  readonly loadcase: "central" | "uniform" | "offset" | "overhung";
+  readonly load: number;
+  readonly span: number;
+  readonly diameter: number;
+  readonly modulus: number;
+  readonly position?: number | undefined;
+  readonly inner: number;
+}
+
+/** Slopes at the nearer and the farther bush, degrees, however steep. */
+export function slopesOf({ loadcase, load: F, span: s, diameter, modulus, position, inner }: Shaft): [number, number] {
+  if (inner >= diameter) throw clash("inner", "inner must be below diameter: a hollow shaft has a wall");
+  const needsPosition = loadcase === "offset" || loadcase === "overhung";
+  if (!needsPosition && position !== undefined)
+    throw clash("position", `position must be blank with "${loadcase}", which says where the load stands`);
+  const bending = (modulus * Math.PI * (diameter ** 4 - inner ** 4)) / 64;
+  const degrees = (slope: number) => (slope / bending) * (180 / Math.PI);
+  switch (loadcase) {
+    case "central":
+      return [degrees((F * s * s) / 16), degrees((F * s * s) / 16)];
+    case "uniform":
+      return [degrees((F * s * s) / 24), degrees((F * s * s) / 24)];
+    case "offset": {
+      const a = known(position);
+      if (a > s / 2) throw clash("position", "position must be at most half of span: it counts from the nearer bush");
+      const b = s - a;
+      return [degrees((F * b * (s * s - b * b)) / (6 * s)), degrees((F * a * (s * s - a * a)) / (6 * s))];
+    }
+    case "overhung":
+      return [degrees((F * known(position) * s) / 3), degrees((F * known(position) * s) / 6)];
+  }
+}
 
 const both = (line: string): string[] => [`φ_near = ${line} * 180 / pi`, "φ_far = φ_near"];
 const linesOf = {
@@ -96,7 +124,7 @@ const linesOf = {
   overhung: ["φ_near = F * a * s / (3 * E * I) * 180 / pi", "φ_far = F * a * s / (6 * E * I) * 180 / pi"],
 } as const;
 
-function given(position: number | undefined): number {
+function known(position: number | undefined): number {
   if (position === undefined) throw clash("position", 'position is missing: "offset" and "overhung" need it');
   return position;
 }

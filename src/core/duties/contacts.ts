@@ -1,9 +1,10 @@
 import type { Layer } from "../contact/layer";
-import { shaftSlope } from "../contact/shaftSlope";
+import { slopesOf, steepest } from "../contact/shaftSlope";
 import { findMetal } from "../fit/metals";
 import type { PropertyKey, Values } from "../grade/properties";
-import { isMissing } from "./criterion";
-import type { CriterionSpec, Missing } from "./criterion";
+import { measure } from "../measure";
+import { isMissing, unstated, withoutData } from "./criterion";
+import type { CriterionSpec, Finding, Missing } from "./criterion";
 import type { Duty } from "./duty";
 import type { FieldKey } from "./fields";
 import { fitStates, wallOf } from "./fitStates";
@@ -44,24 +45,34 @@ export function layersOf(values: Values, duty: Duty): Layers | Missing {
   };
 }
 
-/** Slope of the shaft at the bush, degrees: what is given, and what a load half way between two like bushes bends it by. */
-export function slopeOf(duty: Duty): number | FieldKey {
-  const { slope = 0, span, spanDiameter, shaft } = duty.given;
-  if (span === undefined) return slope;
+/** By how much a load half way between two like bushes bends the shaft, degrees; 0 without a span. */
+function bendOf(duty: Duty): number | FieldKey {
+  const { span, spanDiameter, shaft } = duty.given;
+  if (span === undefined) return 0;
   if (spanDiameter === undefined) return "spanDiameter";
   if (shaft === undefined) return "shaft";
-  const [bent] = shaftSlope.calc({
-    loadcase: "central",
-    // each of the two bushes bears half of the load on the shaft
-    load: 2 * greatestLoad(duty),
-    span,
-    diameter: spanDiameter,
-    modulus: findMetal("shaft", shaft).modulus,
-    position: undefined,
-    inner: 0,
-  }) as [number, number];
-  return slope + bent;
+  const { modulus } = findMetal("shaft", shaft);
+  // each of the two bushes bears half of the load on the shaft
+  const load = 2 * greatestLoad(duty);
+  return slopesOf({ loadcase: "central", load, span, diameter: spanDiameter, modulus, inner: 0 })[0];
 }
+
+/** What `judge` finds at the slope of the shaft, degrees: what is given and what the load bends it by. A shaft bent beyond small slopes fails. */
+export function onSlopeOf(values: Values, duty: Duty, judge: (layers: Layers, slope: number) => Finding): Finding {
+  const bend = bendOf(duty);
+  if (typeof bend === "number" && bend > steepest) return tooSteep(bend);
+  const layers = layersOf(values, duty);
+  if (isMissing(layers)) return withoutData(layers);
+  if (typeof bend === "string") return unstated(bend);
+  return judge(layers, (duty.given.slope ?? 0) + bend);
+}
+
+const tooSteep = (bend: number): Finding => ({
+  word: "fails",
+  figures: [],
+  say: (system) =>
+    `the load bends the shaft by ${measure("angle", bend, system, 3)} at the bush, above ${measure("angle", steepest, system)}`,
+});
 
 /** What the criteria on a sloping shaft have in common. */
 export const onSlope: Pick<CriterionSpec, "asked" | "askedBy" | "fields" | "asks"> = {

@@ -57,33 +57,34 @@ export function dutyOf(
   given: Given,
   restPressure?: number,
 ): Duty {
-  let pv = 0;
-  let isMoving = false;
-  for (const step of steps) {
-    if (step.motion === "static") continue;
-    isMoving = true;
-    pv = Math.max(pv, pvOf(step));
-  }
-  const { impactFactor = 1, designFactor = 1, timeConstant } = given;
-  if (timeConstant !== undefined) pv = peakPv(steps, timeConstant, given) ?? pv;
+  const isMoving = steps.some(({ motion }) => motion !== "static");
+  const pv = peakOver(steps, given, pvOf);
+  const { impactFactor = 1, designFactor = 1 } = given;
   const hasBlows = impactFactor > 1;
   return { part, steps, temperature, isMoving, pv, impactFactor, designFactor, hasBlows, restPressure, given };
 }
 
-/** The first-order peak of a cycle that repeats, rises being proportional to PV; nothing where it does not repeat. */
-function peakPv(steps: readonly Step[], timeConstant: number, { runningTime, restTime }: Given): number | undefined {
-  const [first] = steps as [Step];
-  if (steps.length > 1)
-    return peakOf(
-      steps.map((step) => ({ steady: step.motion === "static" ? 0 : pvOf(step), time: step.time! })),
-      timeConstant,
-    ).value;
+/**
+ * Of what warms in proportion to the friction of a step: that of the greatest step, or with a time constant the first-order peak
+ * of the cycle.
+ */
+export function peakOver(steps: readonly Step[], given: Given, of: (step: Step) => number): number {
+  const steady = (step: Step) => (step.motion === "static" ? 0 : of(step));
+  const cycle = given.timeConstant === undefined ? undefined : cycleOf(steps, given, steady);
+  if (cycle) return peakOf(cycle, given.timeConstant!).value;
+  let greatest = 0;
+  for (const step of steps) greatest = Math.max(greatest, steady(step));
+  return greatest;
+}
+
+/** The cycle that repeats; nothing where none does. */
+function cycleOf(steps: readonly Step[], { runningTime, restTime }: Given, steady: (step: Step) => number) {
+  if (steps.length > 1) return steps.map((step) => ({ steady: steady(step), time: step.time! }));
   if (runningTime === undefined || restTime === undefined) return undefined;
-  const cycle = [
-    { steady: pvOf(first), time: runningTime },
+  return [
+    { steady: steady(steps[0]!), time: runningTime },
     { steady: 0, time: restTime },
   ];
-  return peakOf(cycle, timeConstant).value;
 }
 
 /** A duty of which only pressure and speed are known, as the positional functions have it. */

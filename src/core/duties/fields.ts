@@ -1,3 +1,4 @@
+import { mostFriction } from "../friction";
 import type { Motion } from "../grade/limits";
 import { motions } from "../grade/limits";
 import { shafts } from "../grade/shafts";
@@ -206,7 +207,7 @@ export const fields = {
     group: "size",
     above: 0,
     parts: ["flanged"],
-    text: "Thickness of the flange",
+    text: "Thickness of the flange; needed where it bears and a way out for the heat is given",
   }),
   inner: number({
     heading: "inner",
@@ -294,9 +295,9 @@ export const fields = {
     symbol: "μ",
     group: "motion",
     above: 0,
-    to: 2,
+    to: mostFriction,
     motions: inMotion,
-    text: "Coefficient of friction in this duty; else the grade's high figure",
+    text: "Coefficient of friction in this duty, for the heat that has a way out; else the grade's high figure",
   }),
   time: number({
     heading: "time",

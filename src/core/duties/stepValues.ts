@@ -137,6 +137,8 @@ export function checkWhole(given: Given, temperature: Span): void {
     throw clash("wall", `wall and outside contradict each other: bore ${bore} + 2 × ${wall} is not ${outside} mm`);
   checkFit(given);
   const thickness = wallOf(given);
+  if (flangeOutside !== undefined && thickness !== undefined && flangeOutside <= bore! + 2 * thickness)
+    throw mustBe("flange outside", `above the bush's outside of ${bore! + 2 * thickness} mm`, flangeOutside);
   if (allowance !== undefined && thickness !== undefined && allowance >= thickness)
     throw mustBe("wear allowance", `below the wall of ${thickness} mm`, allowance);
   if (peakTemperature !== undefined && peakTemperature < temperature.high)

@@ -1,4 +1,5 @@
 import type { NumberArg } from "../formula";
+import { frictionArg } from "../friction";
 
 /** A bush gripped by its housing; shared by what it holds. */
 export const gripArgs = {
@@ -13,8 +14,6 @@ export const gripArgs = {
 } as const satisfies Record<string, NumberArg>;
 
 export const gripFriction = {
-  kind: "ratio",
-  symbol: "μ",
-  from: 0,
+  ...frictionArg,
   text: "Coefficient of friction between bush and housing",
 } as const satisfies NumberArg;

@@ -1,8 +1,10 @@
 import { formula } from "../formula";
+import { checkStrain } from "./lame";
 
 /**
  * δ = δ0 + D·e_now − (1 − R)·(δ0 + D·e_hot): the bush, squeezed hardest when hot, keeps the share R of its grip there, and the rest is gone for
- * good. Exact for a stiff housing and a hold to rest; a yielding housing keeps more (safe). The check belongs to the coldest state after the hottest.
+ * good. Exact for a stiff housing and a hold to rest; a yielding housing keeps more (safe). A share kept that was extrapolated from an hour errs high
+ * (unsafe) near a glass transition, 1.2 to 1.9 times at a year. The check belongs to the coldest state after the hottest.
  */
 export const gripLeft = formula(
   {
@@ -10,7 +12,12 @@ export const gripLeft = formula(
     family: "Fits and clearance",
     text: "Interference that is left of a press fit after a hot hold, in a stiff housing, which is the safe side; zero or less is a loose bush. Lengths in one unit; check the coldest state after the hottest",
     args: {
-      interference: { kind: "length", symbol: "δ0", from: 0, text: "Diametral interference when pressed in" },
+      interference: {
+        kind: "length",
+        symbol: "δ0",
+        from: 0,
+        text: "Diametral interference when pressed in; at most a tenth of outside",
+      },
       outside: { kind: "length", symbol: "D", above: 0, text: "Outside diameter of the bush" },
       kept: {
         kind: "ratio",
@@ -43,6 +50,7 @@ export const gripLeft = formula(
     see: ["PRESSFIT", "PUSHOUT", "RUNCLEARANCE"],
   },
   ({ interference, outside, kept, mismatchhot, mismatchnow }) => {
+    checkStrain(interference, outside);
     const hot = Math.max(0, interference + outside * mismatchhot);
     return interference + outside * mismatchnow - (1 - kept) * hot;
   },

@@ -60,3 +60,13 @@ export function checkDiameters(bore: number, outside: number, housing: number | 
     throw clash(housingName, `${housingName} must be above the bush's outside, got ${mm(housing)} and ${mm(outside)}`);
 }
 const mm = (value: number): string => `${Number(value.toPrecision(7))} mm`;
+
+/** Polymers yield at a strain of some 4 to 10 % (common practice, no source): beyond a tenth no elastic estimate means anything. */
+export function checkStrain(interference: number, outside: number): void {
+  const strain = interference / outside;
+  if (strain > 0.1)
+    throw clash(
+      "interference",
+      `interference over outside must be at most 0.1, got ${Number(strain.toPrecision(3))}: no bush stays elastic so far`,
+    );
+}

@@ -1,6 +1,5 @@
-import { clash } from "../errors";
 import { formula } from "../formula";
-import { checkDiameters, closeInOf, fitPressureOf } from "./lame";
+import { checkDiameters, checkStrain, closeInOf, fitPressureOf } from "./lame";
 import { complianceLines, complianceUnits, diameterArgs, elasticArgs, ringOf } from "./ringArgs";
 
 /**
@@ -47,18 +46,9 @@ export const pressFit = formula(
   (given) => {
     const { bore: d, outside: D, interference } = given;
     checkDiameters(d, D, given.housing, "housing");
-    checkStrain(interference / D);
+    checkStrain(interference, D);
     const ring = ringOf(given);
     const pressure = fitPressureOf(ring, interference);
     return [pressure, (-2 * pressure * D * D) / (D * D - d * d), 0 - closeInOf(ring) * interference];
   },
 );
-
-/** Polymers yield at a strain of some 4 to 10 % (common practice, no source): beyond a tenth no elastic estimate means anything. */
-function checkStrain(strain: number): void {
-  if (strain > 0.1)
-    throw clash(
-      "interference",
-      `interference over outside must be at most 0.1, got ${Number(strain.toPrecision(3))}: no bush stays elastic so far`,
-    );
-}

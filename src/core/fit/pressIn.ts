@@ -1,19 +1,26 @@
 import { formula } from "../formula";
 import { gripArgs, gripFriction } from "./gripArgs";
+import { checkStrain } from "./lame";
 
 /**
  * F = μ·p·π·D·L + (p·π·D·δ/4)·(1 + μ/tan β): the joint's friction at full depth, and the ring that the chamfer squeezes, whose part without friction is
- * the elastic energy stored per length. The chamfer's part is 1 to 2 %. Take a high friction to choose a press by.
+ * the elastic energy stored per length. The chamfer's part is 1 to 2 %; an error of the friction goes into the force in full. Low (unsafe for the press)
+ * where the bush tilts, shaves off or the chamfer has an edge.
  */
 export const pressIn = formula(
   {
     id: "PRESSIN",
     family: "Fits and clearance",
-    text: "Force that presses a bush into its housing at full depth, the fresh joint's friction and the squeezing on its chamfer; take the highest friction to choose a press by",
+    text: "Force that presses a bush into its housing at full depth, the fresh joint's friction and the squeezing on its chamfer; take the highest friction to choose a press by, and allow for a bush that enters tilted",
     args: {
       ...gripArgs,
       pressure: { ...gripArgs.pressure, text: "Fit pressure when fresh, from PRESSFIT" },
-      interference: { kind: "length", symbol: "δ", from: 0, text: "Diametral interference" },
+      interference: {
+        kind: "length",
+        symbol: "δ",
+        from: 0,
+        text: "Diametral interference; at most a tenth of outside",
+      },
       friction: gripFriction,
       chamfer: {
         kind: "angle",
@@ -40,6 +47,7 @@ export const pressIn = formula(
     see: ["PUSHOUT", "PRESSFIT"],
   },
   ({ pressure, outside, length, interference, friction, chamfer }) => {
+    checkStrain(interference, outside);
     const around = pressure * Math.PI * outside;
     const slope = Math.tan((chamfer * Math.PI) / 180);
     return friction * around * length + ((around * interference) / 4) * (1 + friction / slope);

@@ -1,7 +1,10 @@
 import { formula } from "../formula";
 import { gripArgs, gripFriction } from "./gripArgs";
 
-/** F = μ·p·π·D·L; as safe as the friction and the pressure that go in: take low ones to hold by, high ones to press out with. */
+/**
+ * F = μ·p·π·D·L; exact for even pressure, so as safe as the friction and the pressure that go in: low ones to hold by, high ones to press out with.
+ * The pressure of a fresh joint is high (unsafe to hold by): relaxation takes part of it.
+ */
 export const pushOut = formula(
   {
     id: "PUSHOUT",

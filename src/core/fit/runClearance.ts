@@ -2,12 +2,19 @@ import { formula } from "../formula";
 import { checkDiameters } from "./lame";
 import { assemblyTemperature, runningState } from "./running";
 
-/** From the clearance after pressing: only what changes with heat and moisture is added. Negative is interference: the shaft binds. */
+/** 1/K; three times that of the softest rubbers (common practice, no source): beyond it a power of ten was lost. */
+const mostExpansion = 1e-3;
+
+/**
+ * From the clearance after pressing: only what changes with heat and moisture is added. Negative is interference: the shaft binds. One temperature for
+ * bush, housing and shaft: high (unsafe) where the bush runs hotter than its housing. Mean expansions: PTFE changes by half as much again between 0 and
+ * 20 °C. A bush held at its ends loses up to its Poisson's ratio more, which is left out (unsafe). Nothing relaxes.
+ */
 export const runClearance = formula(
   {
     id: "RUNCLEARANCE",
     family: "Fits and clearance",
-    text: "Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft",
+    text: "Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft. Too high, the unsafe side, where the bush runs hotter than its housing or is held at its ends",
     args: {
       clearance: { kind: "length", symbol: "C0", text: "Clearance after pressing, at the reference temperature" },
       bore: { kind: "length", symbol: "d", above: 0, text: "Bore of the bush" },
@@ -24,9 +31,14 @@ export const runClearance = formula(
         text: "Temperature of bush, housing and shaft",
         label: "Temperature in service",
       },
-      bushexpansion: { kind: "expansion", symbol: "αb", text: "Thermal expansion of the bush" },
-      housingexpansion: { kind: "expansion", symbol: "αh", text: "Thermal expansion of the housing" },
-      shaftexpansion: { kind: "expansion", symbol: "αs", text: "Thermal expansion of the shaft" },
+      bushexpansion: { kind: "expansion", symbol: "αb", to: mostExpansion, text: "Thermal expansion of the bush" },
+      housingexpansion: {
+        kind: "expansion",
+        symbol: "αh",
+        to: mostExpansion,
+        text: "Thermal expansion of the housing",
+      },
+      shaftexpansion: { kind: "expansion", symbol: "αs", to: mostExpansion, text: "Thermal expansion of the shaft" },
       swelling: {
         kind: "percent",
         symbol: "s",

@@ -1,7 +1,10 @@
 import { formula } from "../formula";
 import { gripArgs, gripFriction } from "./gripArgs";
 
-/** T = μ·p·π·D²·L/2 + μ·F·D/2, to be above the friction torque of the shaft; as safe as its friction and pressure. */
+/**
+ * T = μ·p·π·D²·L/2 + μ·F·D/2, to be above the friction torque of the shaft; exact for even pressure, so as safe as the friction and the pressure that
+ * go in. The load counts as if it rested on the joint throughout: leave it out (safe) where it comes and goes.
+ */
 export const spinTorque = formula(
   {
     id: "SPINTORQUE",
@@ -16,7 +19,7 @@ export const spinTorque = formula(
         from: 0,
         default: 0,
         optional: true,
-        text: "Radial load, which helps to hold the bush",
+        text: "Radial load, which helps to hold the bush; leave it out where it comes and goes",
       },
     },
     units: true,

@@ -1,3 +1,4 @@
+import { mostFriction } from "../friction";
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { Headings } from "../table/entry";
@@ -143,7 +144,7 @@ export const propertyList = {
     also: ["least friction"],
     kind: "ratio",
     above: 0,
-    to: 2,
+    to: mostFriction,
     plausible: [0.02, 0.5],
     group: "running",
     text: "Least coefficient of friction, dry on steel",
@@ -154,7 +155,7 @@ export const propertyList = {
     also: ["greatest friction"],
     kind: "ratio",
     above: 0,
-    to: 2,
+    to: mostFriction,
     plausible: [0.05, 0.8],
     group: "running",
     text: "Greatest coefficient of friction, dry on steel",

@@ -12,7 +12,7 @@ export interface Step {
  */
 export function peakOf(steps: readonly Step[], timeconstant: number): { readonly value: number; readonly at: number } {
   const cycle = cycleOf(steps.map(({ time }) => time));
-  const after = (start: number, { steady, time }: Step) => start - (steady - start) * Math.expm1(-time / timeconstant);
+  const after = (start: number, step: Step) => afterStep(start, step, timeconstant);
   let value = steps.reduce(after, 0) / -Math.expm1(-cycle / timeconstant);
   let peak = { value: -Infinity, at: 0 };
   steps.forEach((step, at) => {
@@ -21,6 +21,10 @@ export function peakOf(steps: readonly Step[], timeconstant: number): { readonly
   });
   return peak;
 }
+
+/** What a value becomes within a step: it goes towards the step's steady value. */
+export const afterStep = (start: number, { steady, time }: Step, timeconstant: number): number =>
+  start - (steady - start) * Math.expm1(-time / timeconstant);
 
 /** "t_c = t1 + t2": the head of the workings below. */
 export const cycleLine = (steps: readonly unknown[]): string => `t_c = ${steps.map((_, i) => `t${i + 1}`).join(" + ")}`;

@@ -1,4 +1,5 @@
 import { formula } from "../formula";
+import { frictionArg } from "../friction";
 
 export const frictionHeat = formula(
   {
@@ -8,7 +9,7 @@ export const frictionHeat = formula(
     args: {
       load: { kind: "force", symbol: "F", from: 0, text: "Load on the contact" },
       speed: { kind: "speed", symbol: "v", from: 0, text: "Mean sliding speed" },
-      friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction" },
+      friction: frictionArg,
     },
     units: true,
     result: { kind: "power", symbol: "Q", label: "Friction heat" },

@@ -1,12 +1,13 @@
 import { noDatum } from "../errors";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
+import { frictionArg } from "../friction";
 import { bushArgs, conductances, pathArgs, pathBetween, pathLines, pathSources } from "./paths";
 
 /**
  * T = Ta + μ·F·v/G, the mean over the bore: G from the wall (radial conduction) into the housing's path and the shaft's ends (fins) beside it.
  * Against assemblies solved in space: −0.5 to +0.2 % of the rise where the housing's path is known, the hottest point of the bore up to 5 % above
- * the mean. Insulated tips err high (safe); a housing taken at ambient is a lower bound, often far below.
+ * the mean. Insulated tips err high (safe); a housing taken at ambient is a lower bound, often far below; friction that rises with heat is not seen.
  */
 export const runTemperature = formula(
   {
@@ -17,7 +18,7 @@ export const runTemperature = formula(
       load: { kind: "force", symbol: "F", from: 0, text: "Radial load" },
       ...bushArgs,
       speed: { kind: "speed", symbol: "v", from: 0, text: "Mean sliding speed" },
-      friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction" },
+      friction: frictionArg,
       ambient: { kind: "temperature", symbol: "Ta", text: "Temperature of the surroundings" },
       ...pathArgs,
     },

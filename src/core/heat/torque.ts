@@ -1,4 +1,5 @@
 import { formula } from "../formula";
+import { frictionArg } from "../friction";
 
 export const sleeveTorque = formula(
   {
@@ -8,7 +9,7 @@ export const sleeveTorque = formula(
     args: {
       load: { kind: "force", symbol: "F", from: 0, text: "Radial load" },
       bore: { kind: "length", symbol: "d", above: 0, text: "Bore of the bush" },
-      friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction" },
+      friction: frictionArg,
     },
     units: true,
     result: { kind: "torque", symbol: "T", label: "Friction torque" },

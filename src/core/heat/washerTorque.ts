@@ -1,4 +1,5 @@
 import { formula } from "../formula";
+import { frictionArg } from "../friction";
 import { checkRing } from "../load/washerPressure";
 
 export const washerTorque = formula(
@@ -10,7 +11,7 @@ export const washerTorque = formula(
       load: { kind: "force", symbol: "F", from: 0, text: "Axial load" },
       inner: { kind: "length", symbol: "Di", from: 0, text: "Inner diameter of the bearing face" },
       outer: { kind: "length", symbol: "Do", above: 0, text: "Outer diameter of the bearing face" },
-      friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction" },
+      friction: frictionArg,
       wearstate: {
         kind: "choice",
         choices: ["new", "worn"],

@@ -1,10 +1,12 @@
 import { clash } from "../errors";
 import { formula } from "../formula";
+import { frictionArg } from "../friction";
 import { checkRing } from "./washerPressure";
 
 /**
- * Two surfaces on one bush: each has its own pressure and PV, and both heat it. The PV to compare is all friction heat on the sleeve's area: high, the safe
- * side, as it gives the flange no cooling of its own. The flange counts as new, pressure uniform: the greater torque.
+ * Two surfaces on one bush: each has its own pressure and PV, and both heat it. The PV to compare is all friction heat on the sleeve's area: high, the
+ * safe side, as it gives the flange no cooling of its own; low only for a flange so small that its own PV is the greater: compare that too. The flange
+ * counts as new, pressure uniform: the greater torque.
  */
 export const flangedBush = formula(
   {
@@ -24,7 +26,7 @@ export const flangedBush = formula(
       },
       outer: { kind: "length", symbol: "Do", above: 0, text: "Outer diameter of the flange's bearing face" },
       rpm: { kind: "rate", symbol: "n", from: 0, text: "Speed of the shaft" },
-      friction: { kind: "ratio", symbol: "μ", from: 0, text: "Coefficient of friction of both surfaces" },
+      friction: { ...frictionArg, text: "Coefficient of friction of both surfaces" },
     },
     units: true,
     result: {

@@ -4,12 +4,15 @@ import type { NumberArg } from "../formula";
 const factor = <S extends string>(symbol: S, text: string) =>
   ({ kind: "ratio", symbol, above: 0, default: 1, optional: true, text }) as const satisfies NumberArg;
 
-/** k = k0·a·b·c·d·e: Neale's form and names of the factors; the figures in the texts are recalled, none is applied unasked. */
+/**
+ * k = k0·a·b·c·d·e: Neale's form and names of the factors; the figures in the texts are recalled, none is applied unasked. It errs to either side, as
+ * far as the factors are guessed: low (unsafe) where one that applies is left at 1, high where b and c come on top of a rate of the bore's own temperature.
+ */
 export const wearRate = formula(
   {
     id: "WEARRATE",
     family: "Wear and cost",
-    text: "Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Not for metals with solid lubricant",
+    text: "Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Too low where a factor that applies is left at 1. Not for metals with solid lubricant",
     args: {
       base: { kind: "wearRate", symbol: "k0", from: 0, text: "Specific wear rate of the tests" },
       geometry: factor("a", "Factor of the motion; load that turns with the shaft 0.5, fixed load 1, oscillation 2"),

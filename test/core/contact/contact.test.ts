@@ -1,5 +1,7 @@
 import { edgePressure, maxTilt, peakPressure, shaftSlope, workedSteps } from "../../../src/core";
 import { depthOf, loadOf, meanLoadOf, summedLoadOf, tiltedDepthOf } from "../../../src/core/contact/conforming";
+import { confinedStiffness, edgeStiffness } from "../../../src/core/contact/layer";
+import { layerByElements } from "../../reference/solve/tiltedLayer";
 import { call, CellError, message } from "../../support";
 
 const bush = { load: 800, bore: 20, length: 15, wall: 1.5, clearance: 0.08, modulus: 2500, poisson: 0.4 };
@@ -35,6 +37,13 @@ describe("the conforming contact's functions", () => {
 });
 
 describe("SHAFTSLOPE", () => {
+  test("beyond the small slopes of the theory there is no answer", () => {
+    // F·s²/(16·E·I) = F·(240²/16)/(206000·π·16⁴/64) rad = F·3.11249e-4°: 5° at 16064 N
+    expect(call(shaftSlope, ["central", 16060, 240, 16, 206000])[0]![0]).toBeCloseTo(4.9987, 3);
+    expect(message(call(shaftSlope, ["central", 20000, 240, 16, 206000]))).toBe(
+      "load bends the shaft by 6.22°, at most 5° is small enough for the theory of beams",
+    );
+  });
   const shaft = { load: 900, span: 240, diameter: 16, modulus: 206000 };
   test("a load half way is a load offset by half of the span", () => {
     const [near, far] = shaftSlope({ ...shaft, loadcase: "offset", position: 120 });
@@ -52,6 +61,10 @@ describe("SHAFTSLOPE", () => {
     expect(message(call(shaftSlope, ["central", 900, 240, 16, 206000, null, 16]))).toBe(
       "inner must be below diameter: a hollow shaft has a wall",
     );
+    for (const loadcase of ["central", "uniform"])
+      expect(message(call(shaftSlope, [loadcase, 900, 240, 16, 206000, 60]))).toBe(
+        `position must be blank with "${loadcase}", which says where the load stands`,
+      );
     expect(message(call(shaftSlope, ["askew", 900, 240, 16, 206000]))).toMatch(/^loadcase must be "central"/);
     expect(call(shaftSlope, ["overhung", 900, 240, 16, 206000, 300])[0]![0]).toBeGreaterThan(0);
   });
@@ -136,4 +149,47 @@ describe("the workings of the rarer cases end in the answer", () => {
     const shown = results(id, ...given).slice(-columns);
     answer.forEach((value, i) => expect(shown[i]).toBeCloseTo(value, 9));
   });
+});
+
+test("a clearance as wide as the bore leaves no shaft", () => {
+  const inBore = (clearance: number) => [800, 20, 15, 1.5, clearance, 2500, 0.4];
+  for (const [f, more] of [
+    [peakPressure, []],
+    [edgePressure, [0.1]],
+    [maxTilt, [40]],
+  ] as const) {
+    expect(message(call(f, [...inBore(20), ...more]))).toBe(
+      "clearance must be below bore, got 20 mm: no shaft is left",
+    );
+    expect(call(f, [...inBore(0.5), ...more])[0]![0]).not.toBeInstanceOf(CellError);
+  }
+});
+
+/** Length over thickness, share of it in contact by the confined layer. */
+const lies = [
+  [6, 0.5],
+  [6, 0.8],
+  [15, 0.5],
+] as const;
+test.each([
+  [0.3, [0.07, 0.27], [-0.05, 0.17]],
+  [0.4, [0.26, 0.57], [-0.05, 0.17]],
+  [0.45, [0.41, 1.1], [-0.14, 0.21]],
+] as const)("EDGEPRESSURE's two layers at ν %d against elements of a layer with free ends", (poisson, upper, lower) => {
+  for (const [length, share] of lies) {
+    const flat = { load: 1, bore: 1, length, wall: 1, clearance: 0, modulus: 2500, poisson };
+    const [confined, edge] = [confinedStiffness(flat), edgeStiffness(flat)];
+    const slope = 0.002;
+    // a flat face on a foundation: F = K·θ·ℓ²/2 and p = K·θ·ℓ
+    const load = (confined * slope * (share * length) ** 2) / 2;
+    const byElements = layerByElements({ length, modulus: 2500, poisson, load, slope });
+    for (const [stiffness, [least, most]] of [
+      [confined, upper],
+      [edge, lower],
+    ] as const) {
+      const error = Math.sqrt(2 * stiffness * slope * load) / byElements - 1;
+      expect(error).toBeGreaterThan(least);
+      expect(error).toBeLessThan(most);
+    }
+  }
 });

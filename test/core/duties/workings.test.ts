@@ -49,6 +49,16 @@ const duties: readonly (readonly [string, Duty])[] = [
       { motion: "static", load: 4000, time: 60, temperature: { low: 0, high: 40 } },
     ),
     "steps of a washer": described({ ...on({}, washer).values, time: 10 }, { motion: "static", load: 900, time: 5 }),
+    "with ways out for the heat": on({ wall: 1.5, housingPath: 0.02, endLength: 30, shaft: "stainless steel" }),
+    "with one way out": on({ wall: 1.5, endLength: 30, shaft: "stainless steel", friction: 0.3 }),
+    "flanged with ways out": on(
+      { wall: 1.5, flangeThickness: 1.5, housingPath: 0.02, shaft: "stainless steel" },
+      flanged,
+    ),
+    "flanged with one way out": on(
+      { wall: 1.5, flangeThickness: 1.5, endLength: 30, shaft: "stainless steel" },
+      flanged,
+    ),
     "no wear": on({ load: 0, hours: 100, allowance: 0.3 }),
   }).flatMap(([name, { corners }]) => corners.map((corner) => [name, corner] as const)),
 ];

@@ -46,6 +46,14 @@ describe("PRESSFIT refuses an interference at which nothing is elastic", () => {
   });
 });
 
+test("PRESSIN and GRIPLEFT refuse it too", () => {
+  const refusal = "interference over outside must be at most 0.1, got 0.217: no bush stays elastic so far";
+  expect(message(call(pressIn, [5, 23, 15, 5, 0.2]))).toBe(refusal);
+  expect(message(call(gripLeft, [5, 23, 0.6, 0.0037, 0]))).toBe(refusal);
+  expect(call(pressIn, [5, 23, 15, 2.3, 0.2])[0]![0]).toBeGreaterThan(0);
+  expect(call(gripLeft, [2.3, 23, 0.6, 0.0037, 0])[0]![0]).toBeGreaterThan(0);
+});
+
 test("the examples of CLOSEIN, PRESSFIT and RUNCLEARANCE are of one bush", () => {
   const [bore, outside, housing, ...elastic] = closeIn.spec.example as number[];
   const [, , , interference, ...same] = pressFit.spec.example as number[];

@@ -55,6 +55,17 @@ export const boreWearCases: readonly ReferenceCase[] = [
     "0.137821",
     () => wearDepth({ wearrate: 2e-6, pressure: 2.5, distance: 20, from: "flat", clearance: 0.08 }),
   ),
+  {
+    ...recorded(
+      family,
+      "WEAR, flat: at most (4/π)·k·p·s + (4/π − 1)·C/2 for the same",
+      "stepwise wear of 1500 bore cells, 0.3 % below",
+      "mm",
+      "0.138254",
+      () => wearDepth({ wearrate: 2e-6, pressure: 2.5, distance: 20, from: "flat", clearance: 0.08 }),
+    ),
+    within: 0.0032,
+  },
   ...worn.flatMap(([distance, clearance]): ReferenceCase[] => [
     {
       family,

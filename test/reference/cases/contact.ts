@@ -5,6 +5,7 @@ import type { ReferenceCase } from "../case";
 import { slopesOf } from "../solve/beam";
 import { contactByElements } from "../solve/boreContact";
 import { rootOf } from "../solve/rootOf";
+import { layerByElements } from "../solve/tiltedLayer";
 import { tiltedByCells } from "../solve/tiltedShaft";
 import { recorded } from "./recorded";
 
@@ -20,10 +21,10 @@ const steel = { diameter: 18, modulus: 206000, inner: 6 };
 const bending = (206000 * Math.PI * (18 ** 4 - 6 ** 4)) / 64;
 const spread = Array.from({ length: 2000 }, (_, i) => ({ force: 900 / 2000, at: ((i + 0.5) / 2000) * 240 }));
 const beams = [
-  { loadcase: "central", loads: [{ force: 900, at: 120 }] },
-  { loadcase: "uniform", loads: spread },
-  { loadcase: "offset", loads: [{ force: 900, at: 70 }] },
-  { loadcase: "overhung", loads: [{ force: 900, at: -70 }] },
+  { loadcase: "central", loads: [{ force: 900, at: 120 }], place: undefined },
+  { loadcase: "uniform", loads: spread, place: undefined },
+  { loadcase: "offset", loads: [{ force: 900, at: 70 }], place: 70 },
+  { loadcase: "overhung", loads: [{ force: 900, at: -70 }], place: 70 },
 ] as const;
 
 const bores = [
@@ -93,7 +94,7 @@ export const contactCases: readonly ReferenceCase[] = [
     "0.00362155",
     () => slope({ loadcase: "overhung", load: 600, span: 200, position: 60, modulus: 206000, diameter: 16 }) * rad,
   ),
-  ...beams.flatMap(({ loadcase, loads }) =>
+  ...beams.flatMap(({ loadcase, loads, place }) =>
     ([0, 1] as const).map((bush): ReferenceCase => ({
       family,
       what: `SHAFTSLOPE, ${loadcase}, hollow shaft, ${bush === 0 ? "nearer" : "farther"} bush`,
@@ -102,7 +103,7 @@ export const contactCases: readonly ReferenceCase[] = [
       unit: "°",
       expected: () => Math.abs(slopesOf(loads, 240, bending)[bush]) / rad,
       within: 1e-5,
-      compute: () => slope({ loadcase, load: 900, span: 240, position: 70, ...steel }, bush),
+      compute: () => slope({ loadcase, load: 900, span: 240, position: place, ...steel }, bush),
     })),
   ),
   {
@@ -218,6 +219,24 @@ export const contactCases: readonly ReferenceCase[] = [
       compute: () => atSlope(given)[2] as number,
     },
   ]),
+  ...(
+    [
+      [0.3, 0.27],
+      [0.4, 0.57],
+    ] as const
+  ).map(([poisson, within]): ReferenceCase => ({
+    family,
+    what: `EDGEPRESSURE, upper: its layer under a tilted flat face, ν ${poisson}`,
+    source: `Plane strain elements of a layer with free ends and contact; the layer of the function may be ${within * 100} % above`,
+    kind: "independent",
+    unit: "MPa",
+    expected: () => layerByElements({ length: 6, modulus: 2500, poisson, load: 40, slope: 0.002 }),
+    within,
+    compute: () => {
+      const flat = { load: 40, bore: 1, length: 6, wall: 1, clearance: 0, modulus: 2500, poisson };
+      return Math.sqrt(2 * confinedStiffness(flat) * 0.002 * flat.load);
+    },
+  })),
   {
     family,
     what: "MAXTILT: 25 MPa, 1500 N, full length in contact",

@@ -1,4 +1,5 @@
 import { gripLeft, pressFit, pressIn, pushOut, spinTorque } from "../../../src/core";
+import { boreIn, held, stateAt } from "../../../src/core/fit/history";
 import { fitPressureOf, heldAtEnds } from "../../../src/core/fit/lame";
 import type { ReferenceCase } from "../case";
 import { interferenceLeft } from "../solve/relaxingRing";
@@ -56,6 +57,21 @@ export const gripCases: readonly ReferenceCase[] = [
     "MPa",
     "2.01454",
     () => pressFit({ ...bush, interference: 0.12 + 23 * 0.003984, bushmodulus: 2500 * 0.6 })[0]!,
+  ),
+  recorded(
+    family,
+    "bore of a pressed bush after a hot hold: 0.12 mm, mismatch 0.4 %, 0.6 of 2500 MPa kept, cold again",
+    "radial viscoelastic finite elements with contact, 19.8746",
+    "mm",
+    "19.8746",
+    () => {
+      const ring = {
+        ...{ bore: 20, outside: 23, housing: 40, bushModulus: 2500, bushPoisson: 0.4 },
+        ...{ housingModulus: 70000, housingPoisson: 0.33 },
+      };
+      const { set } = held(ring, stateAt(ring, 0.12, 0.003984, 0), 0.6);
+      return boreIn(ring, 20, 0, stateAt(ring, 0.12, 0, set));
+    },
   ),
   recorded(
     family,

@@ -2,6 +2,7 @@ import { heatPv, housingPath, runTemperature } from "../../../src/core";
 import { shaftConductance, wallConductance } from "../../../src/core/heat/paths";
 import type { ReferenceCase } from "../case";
 import { meanRise } from "../solve/assembly";
+import { recorded as recordedOf } from "./recorded";
 import { finByDifferences, plateByDifferences, wallByDifferences } from "../solve/conduction";
 
 const family = "Heat and friction";
@@ -113,6 +114,17 @@ export const heatPathCases: readonly ReferenceCase[] = [
     expected,
     compute: () => shaftConductance({ bore, length: 0, shaftconductivity, endlength, ends: 1, film }) * warm,
   })),
+  {
+    ...recordedOf(
+      family,
+      "shaft end as a fin, its tip in the air: 12 mm, 25 mm long, 16 W/(m·K), 15 W/(m²·K)",
+      "the boundary value problem of the fin; d/4 more length here stands for the tip",
+      "W/K",
+      "0.0146571",
+      () => shaftConductance({ bore: 12, length: 0, shaftconductivity: 16, endlength: 25 + 3, ends: 1, film: 15 }),
+    ),
+    within: 2e-4,
+  },
   {
     family,
     what: "bush wall as a tube: steam pipe of 20 m, radii 6 and 8 cm, 20 W/(m·K), 150 to 60 °C",

@@ -1,3 +1,5 @@
+import { eliminate } from "./eliminate";
+
 /**
  * A rigid shaft in a bore with clearance, by elements: the wall bonded to a rigid housing, plane strain, u_r = U(r)·cos nθ and u_θ = V(r)·sin nθ
  * by quadratic elements over the wall for each n; then cells of pressure round the bore, kept where they press. It knows no foundation.
@@ -100,25 +102,4 @@ export function contactByElements(b: Bore): { readonly peak: number; readonly an
     active = next;
   }
   throw new Error("the contact did not settle");
-}
-
-/** Solves rows of coefficients with their right side behind them, by elimination with pivots. */
-function eliminate(rows: number[][]): number[] {
-  const n = rows.length;
-  for (let i = 0; i < n; i++) {
-    let pivot = i;
-    for (let k = i + 1; k < n; k++) if (Math.abs(rows[k]![i]!) > Math.abs(rows[pivot]![i]!)) pivot = k;
-    [rows[i], rows[pivot]] = [rows[pivot]!, rows[i]!];
-    for (let k = i + 1; k < n; k++) {
-      const factor = rows[k]![i]! / rows[i]![i]!;
-      for (let m = i; m <= n; m++) rows[k]![m]! -= factor * rows[i]![m]!;
-    }
-  }
-  const x = new Array<number>(n).fill(0);
-  for (let i = n - 1; i >= 0; i--) {
-    let sum = rows[i]![n]!;
-    for (let m = i + 1; m < n; m++) sum -= rows[i]![m]! * x[m]!;
-    x[i] = sum / rows[i]![i]!;
-  }
-  return x;
 }

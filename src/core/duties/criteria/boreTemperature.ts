@@ -1,10 +1,12 @@
 import type { PropertyKey, Values } from "../../grade/properties";
 import { statedAt } from "../../heat/derating";
+import type { System } from "../../kinds";
 import { measure } from "../../measure";
 import { criterion, figure, holds, inFigures, isMissing, lacking, rounding, withoutData, worse } from "../criterion";
-import type { Finding } from "../criterion";
+import type { Finding, Working } from "../criterion";
 import type { Duty } from "../duty";
-import { pathRises } from "../heatPaths";
+import { pathFields, pathRises } from "../heatPaths";
+import type { Ends } from "../heatPaths";
 import { impliedRise } from "../temperatures";
 
 /** Above this highest temperature, °C, friction that falls with heat makes the straight line err on the unsafe side. */
@@ -17,13 +19,27 @@ export const boreTemperature = criterion(
     id: "boreTemperature",
     heading: "bore temperature",
     kind: "temperature",
-    text: "Surroundings plus the rise that the PV implies, against the grade's highest temperature; above 150 °C care is told where friction that falls with heat may take it beyond. With the housing's conductance or the exposed length of the shaft's ends also by these ways out, and the higher counts; where the conductance is not known, care if the grade bears the lower end only",
+    text: "Surroundings plus the rise that the PV implies, against the grade's highest temperature; above 150 °C care is told where friction that falls with heat may take it beyond. With the housing's conductance or the exposed length of the shaft's ends also by these ways out, and the higher counts; where the conductance is not known, care if the grade bears the lower end only. Of a flanged bush the hotter of sleeve and flange",
     asked: "in motion",
-    fields: ["temperature", "load", "motion", "housingPath", "endLength", "friction", "wall", "outside"],
+    fields: [
+      ...([
+        "temperature",
+        "load",
+        "axialLoad",
+        "motion",
+        "wall",
+        "outside",
+        "flangeOutside",
+        "flangeThickness",
+        "shaft",
+      ] as const),
+      ...pathFields,
+    ],
     properties: ["pvLimit", "highestTemperature", "frictionHigh", "conductivity"],
     source: [
       { key: "own", at: "steady heat balance: the limit drove the bore to its highest temperature at 23 °C" },
       { key: "incropera", at: "radial conduction in a cylinder; extended surfaces" },
+      { key: "own", at: "sleeve and flange as two nodes of one shaft" },
     ],
     asks: ({ isMoving }) => isMoving,
     working: (values, duty) => {
@@ -33,30 +49,19 @@ export const boreTemperature = criterion(
       const known = {
         T: figure(surroundings, "temperature", "Surroundings"),
         T_max: figure(most, "temperature", "Highest temperature"),
-        PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
       };
       const limit = ["Z = T_max", "u = (V - T) / (T_max - T)"];
       const implied = byLimit(values, duty);
       const paths = byPaths(values, duty);
       if (paths && worse(implied, paths) === paths) {
-        if (paths.value === undefined || paths.value === surroundings) return undefined;
-        const { bore, length, friction = values.frictionHigh } = duty.given;
-        const heat = friction! * duty.pv * bore! * length!;
-        return {
-          lines: ["Q = μ * PV * d * L", "V = T + Q / G", ...limit],
-          known: {
-            ...known,
-            μ: figure(friction!, "ratio", "Coefficient of friction"),
-            d: figure(bore!, "length", "Bore of the bush"),
-            L: figure(length!, "length", "Length of the bush"),
-            G: figure(heat / (paths.value - surroundings), "conductance", "Conductance of the ways out for the heat"),
-          },
-        };
+        const way = pathWorking(values, duty, paths.value);
+        return way && { lines: [...way.lines, ...limit], known: { ...known, ...way.known } };
       }
       return {
         lines: ["V = T + (T_max - T_ref) * PV / PV_ref", ...limit],
         known: {
           ...known,
+          PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
           T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
           PV_ref: figure(pvLimit, "pv", "PV limit as stated"),
         },
@@ -66,9 +71,62 @@ export const boreTemperature = criterion(
   (values, duty) => {
     const implied = byLimit(values, duty);
     const paths = byPaths(values, duty);
-    return paths ? worse(implied, paths) : implied;
+    if (!paths) return implied;
+    const found = worse(implied, paths);
+    return {
+      ...found,
+      notes: (system, finding) => [...(found.notes?.(system, finding) ?? []), ...both(system, implied, values, duty)],
+    };
   },
 );
+
+/** Both ways to the temperature, of which the worse is judged; of a flanged bush both its surfaces. */
+function both(system: System, implied: Finding, values: Values, duty: Duty): string[] {
+  const rises = pathRises(values, duty);
+  if (rises === undefined || isMissing(rises)) return [];
+  const at = ({ least, greatest }: Ends): string => {
+    const [low, high] = [least, greatest].map((rise) =>
+      measure("temperature", duty.temperature.high + rise, system, 4),
+    );
+    if (!Number.isFinite(greatest)) return `${low} or far more`;
+    return low === high ? low! : `${low} to ${high}`;
+  };
+  const { surfaces } = rises;
+  const ways = surfaces ? `sleeve ${at(surfaces.sleeve)}, flange ${at(surfaces.flange)}` : at(rises);
+  const limit =
+    implied.value === undefined ? [] : [`${measure("temperature", implied.value, system, 4)} as the PV limit implies`];
+  return [...limit, `${ways} by the ways out for the heat`];
+}
+
+/** The rise by the ways out that the value stands for. */
+function pathWorking(values: Values, duty: Duty, value: number | undefined): Working | undefined {
+  const rises = pathRises(values, duty);
+  const surroundings = duty.temperature.high;
+  if (rises === undefined || isMissing(rises) || value === undefined || value === surroundings) return undefined;
+  const { surfaces } = rises;
+  if (surfaces) {
+    const end = value === surroundings + rises.greatest ? "greatest" : "least";
+    return {
+      lines: ["V = T + max(ΔT_s, ΔT_f)"],
+      known: {
+        ΔT_s: figure(surfaces.sleeve[end], "rise", "Rise of the sleeve, one of two nodes on the shaft"),
+        ΔT_f: figure(surfaces.flange[end], "rise", "Rise of the flange, the other node"),
+      },
+    };
+  }
+  const { bore, length, friction = values.frictionHigh } = duty.given;
+  const heat = friction! * duty.pv * bore! * length!;
+  return {
+    lines: ["Q = μ * PV * d * L", "V = T + Q / G"],
+    known: {
+      PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
+      μ: figure(friction!, "ratio", "Coefficient of friction"),
+      d: figure(bore!, "length", "Bore of the bush"),
+      L: figure(length!, "length", "Length of the bush"),
+      G: figure(heat / (value - surroundings), "conductance", "Conductance of the ways out for the heat"),
+    },
+  };
+}
 
 /** By the PV limit of the grade. */
 function byLimit(values: Values, duty: Duty): Finding {
@@ -96,7 +154,7 @@ function byLimit(values: Values, duty: Duty): Finding {
   if (!holds(use)) return inFigures("fails", figures, value, limit, use, property, notes, upper);
   if (limit <= straightUpTo || surroundings + bent * rise <= limit + rounding)
     return inFigures("fits", figures, value, limit, use, property, notes, upper);
-  const say = (system: Parameters<typeof measure>[2]) =>
+  const say = (system: System) =>
     `bore ${measure("temperature", value, system, 4)}: friction that falls with heat may take it above ${measure("temperature", limit, system, 4)}`;
   return { word: "care", figures, value, limit, upper, use, property, notes, say };
 }
@@ -117,7 +175,7 @@ function byPaths(values: Values, duty: Duty): Finding | undefined {
   const [use, most] = [rises.least / room, rises.greatest / room];
   if (holds(most)) return { word: "fits", ...found, value: greatest, use: most };
   if (!holds(use)) return { word: "fails", ...found, value: least, use };
-  const say = (system: Parameters<typeof measure>[2]) => {
+  const say = (system: System) => {
     const low = measure("temperature", least, system, 4);
     const high = Number.isFinite(greatest) ? ` to ${measure("temperature", greatest, system, 4)}` : " or far more";
     return `bore ${low}${high}: find out the housing's conductance`;

@@ -2,10 +2,10 @@ import { edgeContact } from "../../contact/edgePressure";
 import { confinedStiffness, edgeStiffness } from "../../contact/layer";
 import type { Values } from "../../grade/properties";
 import { percentText } from "../../measure";
-import { layersOf, onSlope, slopeOf } from "../contacts";
-import { criterion, holds, isMissing, lacking, together, unstated, withoutData } from "../criterion";
+import { onSlope, onSlopeOf } from "../contacts";
+import type { Layers } from "../contacts";
+import { criterion, holds, lacking, together } from "../criterion";
 import type { Finding } from "../criterion";
-import type { Duty } from "../duty";
 import { fitProperties } from "../fitStates";
 
 /** The grade's rating for edge load: poor fails, whatever the pressure; fair is care. */
@@ -17,11 +17,7 @@ function ratingOf({ edgeLoad }: Values): Finding {
 }
 
 /** The pressure at the edge, lower and upper figure, at the greatest clearance of the fit. */
-function pressureOf(values: Values, duty: Duty): Finding {
-  const layers = layersOf(values, duty);
-  if (isMissing(layers)) return withoutData(layers);
-  const tilt = slopeOf(duty);
-  if (typeof tilt === "string") return unstated(tilt);
+function pressureOf(values: Values, layers: Layers, tilt: number): Finding {
   const layer = { ...layers.greatest, tilt };
   const { lower, upper, isJammed } = edgeContact(layer);
   const limit = values.compressiveStrength;
@@ -50,5 +46,6 @@ export const edgePressure = criterion(
       { key: "practice", at: "rating for edge load" },
     ],
   },
-  (values, duty) => together([ratingOf(values), pressureOf(values, duty)]),
+  (values, duty) =>
+    together([ratingOf(values), onSlopeOf(values, duty, (layers, slope) => pressureOf(values, layers, slope))]),
 );

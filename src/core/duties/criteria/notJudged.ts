@@ -2,7 +2,8 @@ import { criterion } from "../criterion";
 import type { Criterion } from "../criterion";
 import type { Duty } from "../duty";
 import { field, fieldKeys } from "../fields";
-import type { FieldKey, Given } from "../fields";
+import type { FieldKey } from "../fields";
+import { givesPaths, pathFields } from "../heatPaths";
 
 /**
  * What a duty says and no criterion looks at must not pass in silence. Made for the criteria that stand before it; names
@@ -11,20 +12,26 @@ import type { FieldKey, Given } from "../fields";
 export function notJudged(criteria: readonly Criterion[]): Criterion {
   const judged = new Set<FieldKey>(criteria.flatMap(({ fields }) => fields));
   const open = new Set(fieldKeys.filter((key) => !judged.has(key) && !["name", "cost"].includes(field(key).group)));
-  const isOpen = (given: Given, key: FieldKey) => open.has(key) && given[key] !== field(key).default;
-  const found = ({ given }: Duty) => (Object.keys(given) as FieldKey[]).filter((key) => isOpen(given, key));
+  const paths = new Set<FieldKey>(pathFields);
+  const isOpen = (duty: Duty, key: FieldKey): boolean => {
+    const value = duty.given[key];
+    if (open.has(key)) return value !== field(key).default;
+    // they stand for nothing without each other; an exposed length of 0 says that there is none
+    return paths.has(key) && value !== 0 && duty.isMoving && !givesPaths(duty);
+  };
+  const found = (duty: Duty) => (Object.keys(duty.given) as FieldKey[]).filter((key) => isOpen(duty, key));
   return criterion(
     {
       id: "notJudged",
       heading: "not judged",
       kind: "ratio",
       text: "What the duty says and no criterion looks at is told, and leaves care",
-      asked: "where a field is filled that no criterion judges",
+      asked: "where a field is filled that no criterion judges, as friction without a way out for the heat",
       fields: [...open],
       properties: [],
       source: { key: "own", at: "nothing that was typed is passed over in silence" },
-      asks: ({ given }) => {
-        for (const key in given) if (isOpen(given, key as FieldKey)) return true;
+      asks: (duty) => {
+        for (const key in duty.given) if (isOpen(duty, key as FieldKey)) return true;
         return false;
       },
     },

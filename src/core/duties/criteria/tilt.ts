@@ -1,7 +1,9 @@
 import { edgeContact } from "../../contact/edgePressure";
 import { measure } from "../../measure";
-import { layersOf, onSlope, slopeOf } from "../contacts";
-import { criterion, isMissing, unstated, withoutData } from "../criterion";
+import { onSlope, onSlopeOf } from "../contacts";
+import type { Layers } from "../contacts";
+import { criterion } from "../criterion";
+import type { Finding } from "../criterion";
 import { fitProperties } from "../fitStates";
 
 export const tilt = criterion(
@@ -14,18 +16,16 @@ export const tilt = criterion(
     properties: fitProperties,
     source: { key: "geometry" },
   },
-  (values, duty) => {
-    const layers = layersOf(values, duty);
-    if (isMissing(layers)) return withoutData(layers);
-    const value = slopeOf(duty);
-    if (typeof value === "string") return unstated(value);
-    const layer = { ...layers.least, tilt: value };
-    const { upper, isJammed } = edgeContact(layer);
-    const limit = (Math.atan((layer.clearance + upper.depth) / layer.length) * 180) / Math.PI;
-    const found = { figures: layers.figures, value, limit } as const;
-    if (!isJammed) return { word: "fits", ...found };
-    const say = (system: Parameters<typeof measure>[2]) =>
-      `tilt ${measure("angle", value, system, 2)}: both ends of the bush touch the shaft at ${measure("angle", limit, system, 2)}`;
-    return { word: "fails", ...found, say };
-  },
+  (values, duty) => onSlopeOf(values, duty, touching),
 );
+
+function touching(layers: Layers, value: number): Finding {
+  const layer = { ...layers.least, tilt: value };
+  const { upper, isJammed } = edgeContact(layer);
+  const limit = (Math.atan((layer.clearance + upper.depth) / layer.length) * 180) / Math.PI;
+  const found = { figures: layers.figures, value, limit } as const;
+  if (!isJammed) return { word: "fits", ...found };
+  const say = (system: Parameters<typeof measure>[2]) =>
+    `tilt ${measure("angle", value, system, 2)}: both ends of the bush touch the shaft at ${measure("angle", limit, system, 2)}`;
+  return { word: "fails", ...found, say };
+}

@@ -84,7 +84,23 @@ const asked: Readonly<Record<string, { readonly by: readonly Judged[]; readonly 
     not: [on({}), on({ wall: 1.5 })],
   },
   grip: { by: [on({ housingZone }), on({ outsideZone }, resting)], not: [on({}), on({ keptGrip: 0.5 })] },
-  notJudged: { by: [on({ loadTurns: "yes" })], not: [on({}), on({ loadTurns: "no" }), on({ labour: 20 })] },
+  notJudged: {
+    by: [
+      on({ loadTurns: "yes" }),
+      on({ friction: 0.3 }),
+      on({ friction: 0.3, endLength: 0 }),
+      on({ housingPath: 0.1 }, washer),
+      on({ endLength: 50 }, washer),
+    ],
+    not: [
+      ...[on({}), on({ loadTurns: "no" }), on({ labour: 20 }), on({ flangeThickness: 2 }, flanged)],
+      ...[
+        on({ friction: 0.3, housingPath: 0.1 }),
+        on({ friction: 0.3, housingPath: 0.1 }, resting),
+        on({ endLength: 0 }),
+      ],
+    ],
+  },
 };
 
 test("every criterion stands here", () =>
@@ -149,6 +165,10 @@ const bases: readonly FieldValues[] = [
   { ...pressed, slope: 0.02, span: 300, spanDiameter: 20 },
   { ...turning, ...rich, wall: 1.5, housingPath: 0.05, endLength: 20, friction: 0.2 },
   { ...turning, ...rich, outside: 23, housingPath: 0.05 },
+  {
+    ...{ ...turning, ...rich, part: "flanged", axialLoad: 300, flangeOutside: 30, flangeThickness: 1.5, wall: 1.5 },
+    ...{ housingPath: 0.05, endLength: 20, shaft: "stainless steel" },
+  },
   { ...pressed, wall: undefined, outside: 23 },
   ...[turning, swinging, on({}).values, resting, washer, flanged].map((base) => ({ ...base, ...rich })),
   { ...flanged, ...rich, axialLoad: 100 },
@@ -166,6 +186,7 @@ const others: FieldValues = {
   ...{ boreZone: zone("D10"), shaftZone: zone("h6"), outsideZone: zone("+0.02/+0.04"), housingZone: zone("P7") },
   ...{ housing: "carbon steel", housingOutside: 60, zoneHolds: "free", heldAtEnds: "yes", assemblyMoisture: "dry" },
   ...{ keptGrip: 0.3, leastClearance: 5, spanDiameter: 12, housingPath: 0.5, endLength: 60, friction: 0.3 },
+  flangeThickness: 3,
 };
 const values: Values = {
   ...{ ...full, dirt: "fair", pressureCurve: curve("23: 60; 90: 15", "pressure") },

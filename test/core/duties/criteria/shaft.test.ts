@@ -79,3 +79,13 @@ test("edge load: poor fails without more; the pressure itself needs the clearanc
   expect(finding("edgePressure", full, on({ slope: 0.1 })).word).toBe("no data");
   expect(line({ ...full, edgeLoad: "poor" }, on({ slope: 0.1 }, resting))).toMatch(/^fails, edge load poor/);
 });
+
+test("a shaft that its load bends beyond small slopes fails, whatever else is known", () => {
+  // two bushes of 600 N: 1200·400²/(16·E·π·d⁴/64) rad; hardened steel 207000 MPa: 6.77° at 10 mm, 4.62° at 11 mm
+  const bent = { span: 400, shaft: "hardened steel" } as const;
+  const steep = on({ ...bent, spanDiameter: 10 });
+  for (const id of ["edgePressure", "tilt"])
+    expect(said(id, full, steep)).toMatch(/the load bends the shaft by \d+(\.\d+)? ° at the bush, above 5 °/);
+  expect(finding("tilt", full, steep).word).toBe("fails");
+  expect(finding("tilt", full, on({ ...bent, spanDiameter: 11 })).word).toBe("no data");
+});

@@ -1,0 +1,88 @@
+import { scaleLinear } from "d3-scale";
+import { line } from "d3-shape";
+
+export type Point = readonly [x: number, y: number];
+/** How a line is drawn: dashes tell lines apart without colour; a limit is thin. */
+export const looks = ["first", "second", "third", "limit"] as const;
+export interface Series {
+  readonly label: string;
+  readonly look: (typeof looks)[number];
+  readonly points: readonly Point[];
+  /** Marks at the points, where there is nothing between them. */
+  readonly marked?: true;
+}
+export interface Axis {
+  readonly label: string;
+  readonly from: number;
+  readonly to: number;
+  /** Words in place of the numbers 0, 1, 2 … */
+  readonly words?: readonly string[];
+}
+export interface Chart {
+  /** Of the picture within its page. */
+  readonly id: string;
+  readonly title: string;
+  /** What is to be seen, in words. */
+  readonly text: string;
+  readonly x: Axis;
+  readonly y: Axis;
+  readonly series: readonly Series[];
+}
+
+const width = 360;
+const frame = { left: 54, right: 342, top: 12, bottom: 210 };
+const legend = { top: frame.bottom + 50, row: 17 };
+
+/** A picture of lines as a figure of the page: SVG whose colours are those of the style sheet, with a name and a description. */
+export function chart({ id, title, text, x, y, series }: Chart): string {
+  const across = scaleLinear([x.from, x.to], [frame.left, frame.right]);
+  const up = scaleLinear([y.from, y.to], [frame.bottom, frame.top]);
+  const path = line<Point>(
+    ([at]) => across(at),
+    ([, value]) => up(value),
+  );
+  const rows = up.ticks(5).map((value) => {
+    const at = round(up(value));
+    return `<path class="grid" d="M${frame.left} ${at}H${frame.right}"/><text x="${frame.left - 6}" y="${at + 4}" text-anchor="end">${signed(value)}</text>`;
+  });
+  const columns = (x.words?.map((_, i) => i) ?? across.ticks(6)).map((value, i) => {
+    const at = round(across(value));
+    return `<path class="grid" d="M${at} ${frame.top}V${frame.bottom}"/><text x="${at}" y="${frame.bottom + 16}" text-anchor="middle">${x.words?.[i] ?? signed(value)}</text>`;
+  });
+  const lines = series.map(({ look, points, marked }) => {
+    const at = points.filter(([a, b]) => within(a, x) && within(b, y));
+    const marks = marked
+      ? at.map(([a, b]) => `<circle class="mark" cx="${round(across(a))}" cy="${round(up(b))}" r="3"/>`)
+      : [];
+    return `<path class="line ${look}" d="${path.digits(1)(at)}"/>${marks.join("")}`;
+  });
+  const named = series.map(({ label, look }, i) => {
+    const at = legend.top + i * legend.row;
+    return `<path class="line ${look}" d="M${frame.left} ${at - 4}h30"/><text x="${frame.left + 38}" y="${at}">${label}</text>`;
+  });
+  const height = legend.top + series.length * legend.row - 6;
+  const inside = [
+    `<title id="${id}-title">${title}</title><desc id="${id}-text">${text}</desc>`,
+    ...rows,
+    ...columns,
+    `<path class="axis" d="M${frame.left} ${frame.top}V${frame.bottom}H${frame.right}"/>`,
+    ...lines,
+    `<text x="${(frame.left + frame.right) / 2}" y="${frame.bottom + 33}" text-anchor="middle">${x.label}</text>`,
+    `<text transform="translate(12 ${(frame.top + frame.bottom) / 2}) rotate(-90)" text-anchor="middle">${y.label}</text>`,
+    ...named,
+  ];
+  const svg = `<svg viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${id}-title ${id}-text">${inside.join("")}</svg>`;
+  return `<figure>${svg}<figcaption><strong>${title}.</strong> ${text}</figcaption></figure>`;
+}
+
+const within = (value: number, { from, to }: Axis): boolean => value >= from && value <= to;
+const round = (value: number): number => Math.round(value * 10) / 10;
+
+const signed = (value: number): string => String(value).replace("-", "−");
+
+/** A line through `count` points of a curve. */
+export const curve = (of: (x: number) => number, from: number, to: number, count = 80): Point[] =>
+  Array.from({ length: count + 1 }, (_, i) => {
+    const x = from + ((to - from) * i) / count;
+    return [x, of(x)];
+  });
