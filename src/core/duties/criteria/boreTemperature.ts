@@ -168,7 +168,7 @@ function byPaths(values: Values, duty: Duty): Finding | undefined {
   if (limit === undefined) return lacking("highestTemperature");
   const surroundings = duty.temperature.high;
   const room = limit - surroundings;
-  const counted = [...figures, ...rises.figures];
+  const counted = [property, ...rises.figures] as const;
   const [least, greatest] = [surroundings + rises.least, surroundings + rises.greatest];
   const found = { figures: counted, limit, property } as const;
   if (room <= 0) return { word: "fails", ...found, value: least };
