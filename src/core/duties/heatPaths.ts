@@ -3,7 +3,7 @@ import type { PropertyKey, Values } from "../grade/properties";
 import { conductances, pathArgs } from "../heat/paths";
 import type { Missing } from "./criterion";
 import type { Duty } from "./duty";
-import { wallOf } from "./fitStates";
+import { wallOf } from "./fitAssembly";
 
 /** Rises of the bore by the duty's own ways out for the heat, K; the greatest is without end where no way out is sure. */
 export interface Rises {

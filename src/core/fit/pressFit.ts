@@ -1,6 +1,6 @@
 import { clash } from "../errors";
 import { formula } from "../formula";
-import { checkDiameters, closeInOf, fitPressureOf } from "./lame";
+import { checkDiameters, closeInOf, fitPressureOf, hoopStressOf } from "./lame";
 import { complianceLines, complianceUnits, diameterArgs, elasticArgs, ringOf } from "./ringArgs";
 
 /**
@@ -45,12 +45,12 @@ export const pressFit = formula(
     see: ["CLOSEIN", "GRIPLEFT", "PRESSIN", "FITTABLE"],
   },
   (given) => {
-    const { bore: d, outside: D, interference } = given;
-    checkDiameters(d, D, given.housing, "housing");
-    checkStrain(interference / D);
+    const { bore, outside, interference } = given;
+    checkDiameters(bore, outside, given.housing, "housing");
+    checkStrain(interference / outside);
     const ring = ringOf(given);
     const pressure = fitPressureOf(ring, interference);
-    return [pressure, (-2 * pressure * D * D) / (D * D - d * d), 0 - closeInOf(ring) * interference];
+    return [pressure, 0 - hoopStressOf(ring, pressure), 0 - closeInOf(ring) * interference];
   },
 );
 

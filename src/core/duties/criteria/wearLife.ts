@@ -48,8 +48,8 @@ function flatAllowance(values: Values, duty: Duty): number | Finding {
   // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
   const states = fitStates(values, duty);
   if (!isMissing(states)) {
-    const all = [...states.forClearance, ...states.forGrip];
-    return flatWearOf(given.allowance, Math.max(0, ...all.map(({ clearance }) => clearance.greatest)));
+    const greatest = states.states.map(({ clearance }) => clearance.greatest);
+    return flatWearOf(given.allowance, Math.max(0, ...greatest));
   }
   if (values.wearFrom === undefined) return lacking("wearFrom", given.hours);
   const missing = withoutData(states, given.hours);
