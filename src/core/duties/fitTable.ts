@@ -19,7 +19,7 @@ import type { NamedDuty } from "./namedDuty";
 import { dutiesArg } from "./readDuties";
 
 /** One state of a fit with its word, and the reasons for it. */
-interface FitRow extends FitState {
+export interface FitRow extends FitState {
   /** With nothing kept of a press fit whose share is not told. */
   readonly isSupposed: boolean;
   readonly word: Word;
@@ -89,8 +89,9 @@ const harder = (a: FitRow, b: FitRow): FitRow => ({
   stress: Math.max(a.stress, b.stress),
 });
 
-/** Every state over the corners of the duty's bands. */
-function rowsOf({ corners }: NamedDuty, grade: Grade): FitRow[] {
+/** Every state of a duty's fit, over the corners of its bands; throws what is missing. */
+export function fitRows({ part, corners }: NamedDuty, grade: Grade): FitRow[] {
+  if (part === "washer") throw clash("duty", "a washer has no bore, and no fit");
   const rows = new Map<string, FitRow>();
   for (const corner of corners)
     for (const row of rowsAt(corner, grade)) {
@@ -100,6 +101,9 @@ function rowsOf({ corners }: NamedDuty, grade: Grade): FitRow[] {
     }
   return [...rows.values()];
 }
+
+/** "fails, binds, grip lost" */
+export const fitVerdict = ({ word, reasons }: FitRow): string => [word, ...reasons].join(", ");
 
 export const fitTable = formula(
   {
@@ -159,9 +163,8 @@ export const fitTable = formula(
   },
   ({ duties, duty, grade, grades }): Answer[][] => {
     const chosen = chooseDuty(duties, duty);
-    if (chosen.part === "washer") throw clash("duty", "a washer has no bore, and no fit");
     const isMoistureTold = chosen.values.assemblyMoisture !== undefined;
-    return rowsOf(chosen, chooseGrade(chosen, grade, grades)).map((row) => [
+    return fitRows(chosen, chooseGrade(chosen, grade, grades)).map((row) => [
       row.name,
       row.bush,
       row.housing,
@@ -174,7 +177,7 @@ export const fitTable = formula(
       row.band.greatest,
       row.grip,
       row.stress,
-      row.reasons.length === 0 ? row.word : `${row.word}, ${row.reasons.join(", ")}`,
+      fitVerdict(row),
     ]);
   },
 );
