@@ -30,7 +30,11 @@ const pairs = [
   ["assemblyMoisture", "keptGrip"],
 ] as const satisfies readonly (readonly [FitKey, FitKey])[];
 
-const metalChoices = metals.map(({ name }) => name);
+const words: Partial<Record<FitKey, readonly string[]>> = {
+  zoneHolds: choicesOf("zoneHolds"),
+  housing: metals.map(({ name }) => name),
+  assemblyMoisture: choicesOf("assemblyMoisture"),
+};
 const unitsOf = (system: System): Partial<Record<FitKey, string>> => ({
   outside: kinds.length[system],
   housingOutside: kinds.length[system],
@@ -52,7 +56,8 @@ export function Clearance({ state, duty, grades }: Props) {
   const set = (key: FitKey, value: string) => setTexts({ ...texts, [key]: value });
   const box = (key: FitKey) => {
     const fault = read?.faults[key];
-    const words = key === "housing" ? metalChoices : choicesOf(key);
+    const choices = words[key];
+    const shared = { value: texts[key], "data-field": key };
     return (
       <FieldBox
         key={key}
@@ -61,15 +66,10 @@ export function Clearance({ state, duty, grades }: Props) {
         validationState={fault ? "error" : "none"}
         validationMessage={fault}
       >
-        {key === "housing" || key === "zoneHolds" || key === "assemblyMoisture" ? (
-          <WordChoice value={texts[key]} words={words} onChange={(_, { value }) => set(key, value)} data-field={key} />
+        {choices ? (
+          <WordChoice {...shared} words={choices} onChange={(_, { value }) => set(key, value)} />
         ) : (
-          <TextBox
-            value={texts[key]}
-            onChange={(_, { value }) => set(key, value)}
-            unit={unitsOf(system)[key]}
-            data-field={key}
-          />
+          <TextBox {...shared} unit={unitsOf(system)[key]} onChange={(_, { value }) => set(key, value)} />
         )}
       </FieldBox>
     );
@@ -144,7 +144,7 @@ function Numbers({ rows, system }: { rows: readonly FitRow[]; system: System }) 
   const s = useShared();
   const length = (value: number) => bareNumber("length", value, system);
   const unit = kinds.length[system];
-  const headings = ["state", "pressed in", `at ${kinds.temperature[system]}`];
+  const headings = ["state", "at assembly", `at ${kinds.temperature[system]}`];
   const figures = [`least, ${unit}`, `greatest, ${unit}`, `grip, ${unit}`, "verdict"];
   return (
     <table className={s.table}>

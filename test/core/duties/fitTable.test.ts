@@ -60,7 +60,7 @@ describe("the vent pivot", () => {
     // p = δ/(D·(ch + cb)) and 2·p·D²/(D² − d²), at the greatest interference 0.1
     const pressure = (0.1 + growth) / 23 / (compliance.housing + compliance.bush);
     expect(row!["hoop stress"]).toBeCloseTo((2 * pressure * 529) / 129, 9);
-    expect(row!["swelling since"]).toBe(0.02);
+    expect(row!["swelling since assembly"]).toBe(0.02);
     expect(row!.verdict).toBe("fails, binds");
   });
 
@@ -108,7 +108,7 @@ describe("what FITTABLE once told as fits", () => {
       const row = sorrel(fields).cold;
       // −0.0275; gauged and pressed in humid it grows no further in humid air (+0.1105 fits was told)
       expect(grip(row)).toBeCloseTo(cold, 12);
-      expect(row!["swelling since"]).toBe(0);
+      expect(row!["swelling since assembly"]).toBe(0);
       expect(row!.verdict).toBe("fails, grip lost");
     }
   });
@@ -120,8 +120,8 @@ describe("what FITTABLE once told as fits", () => {
   });
   test("a swelling below 0 is what drying does", () => {
     const rows = sorrel({ "moisture at assembly": "wet", moisture: "humid" });
-    expect(rows["hot, dried"]!["swelling since"]).toBeCloseTo(0.006 - 0.02, 12);
-    expect(rows.back!["swelling since"]).toBeCloseTo(0.006 - 0.02, 12);
+    expect(rows["hot, dried"]!["swelling since assembly"]).toBeCloseTo(0.006 - 0.02, 12);
+    expect(rows.back!["swelling since assembly"]).toBeCloseTo(0.006 - 0.02, 12);
   });
   test("200 °C in a grade that bears 90", () => {
     const rows = sorrel({ temperature: "20 to 200", "outside zone": "+0.15/+0.20" });
@@ -151,7 +151,7 @@ describe("after the hottest hold", () => {
     const { back } = sorrel({ ...steel, "share of grip kept": "60 %" });
     expect(grip(back)).toBeCloseTo(0.15 - (1 - left) * hot, 12);
     expect(grip(back)).toBeCloseTo(0.049676, 5);
-    expect([back!["share kept"], back!.verdict]).toEqual([0.6, "fits"]);
+    expect([back!["share of grip kept"], back!.verdict]).toEqual([0.6, "fits"]);
     // 0.05 mm: 0.05 − 0.39945·0.151154, loose by 0.01 mm
     const loose = sorrel({ ...steel, "outside zone": "0.05/0.05", "share of grip kept": "60 %" }).back;
     expect(grip(loose)).toBeCloseTo(-0.010378, 5);
@@ -161,8 +161,8 @@ describe("after the hottest hold", () => {
   test("a share that is not told is shown at both ends, and is care", () => {
     const fields = { "outside zone": "+0.15/+0.20", "share of grip kept": "" };
     const { back, "back 2": none } = sorrel(fields);
-    expect([back!["share kept"], back!.verdict]).toEqual([1, "care, share of grip kept not told"]);
-    expect(none!["share kept"]).toBe(0);
+    expect([back!["share of grip kept"], back!.verdict]).toEqual([1, "care, share of grip kept not told"]);
+    expect(none!["share of grip kept"]).toBe(0);
     expect(none!.verdict).toBe("care, binds, grip lost, share of grip kept not told");
     // nothing kept: S is the whole interference when hot, 0.129 + 23·60·6.14e-5
     expect(grip(none)).toBeCloseTo(0.129 - 23 * 40 * 6.14e-5 - (0.129 + 23 * 60 * 6.14e-5), 12);
@@ -175,11 +175,11 @@ describe("after the hottest hold", () => {
     const fields = { "moisture at assembly": "", "outside zone": "+0.25/+0.30", temperature: "0 to 40" };
     const untold = sorrel(fields);
     expect(untold.assembly!.verdict).toBe("fits");
-    expect(untold.cold).toMatchObject({ "pressed in": "dry, assumed", verdict: "care, moisture at assembly not told" });
+    expect(untold.cold).toMatchObject({ "moisture at assembly": "dry, assumed", verdict: "care, moisture at assembly not told" });
     for (const [state, moist] of Object.entries(sorrel({ ...fields, "moisture at assembly": "humid" }))) {
       if (state === "assembly") continue;
       const same = untold[`${state} 2`] ?? untold[state];
-      const dependent = { "pressed in": "humid, assumed", verdict: "care, moisture at assembly not told" };
+      const dependent = { "moisture at assembly": "humid, assumed", verdict: "care, moisture at assembly not told" };
       expect(same).toEqual({ ...moist, ...dependent });
     }
   });
