@@ -241,8 +241,8 @@ describe("Fit", () => {
 
   test.each(["E10", "H7"])("its bars for a bore %s are the clearances by the scale beside them", (boreZone) => {
     const { at, of } = answersOf("Fit", { [zone]: boreZone });
-    const one = at(beside("Fit", "one mark, mm:", 1)) as number;
-    const { row: top, col } = areaOf(beside("Fit", "state, as in the table below", 0));
+    const one = at(beside("Fit", "one mark, mm:", 3)) as number;
+    const { row: top, col } = areaOf(beside("Fit", "state", 0));
     const drawn = (text: string, mark: string, length: number) =>
       expect(Math.abs(text.split(mark).length - 1 - length / one)).toBeLessThanOrEqual(0.5 + 1e-9);
     of("=BUSH.FITTABLE(")

@@ -144,13 +144,13 @@ function Numbers({ rows, system }: { rows: readonly FitRow[]; system: System }) 
   const s = useShared();
   const length = (value: number) => bareNumber("length", value, system);
   const unit = kinds.length[system];
-  const headings = ["state", "at assembly", `at ${kinds.temperature[system]}`];
-  const figures = [`least, ${unit}`, `greatest, ${unit}`, `grip, ${unit}`, "verdict"];
+  const headings = ["state", `at ${kinds.temperature[system]}`, `least, ${unit}`, `greatest, ${unit}`, `grip, ${unit}`];
+  const hasStarts = rows.some(({ assembled }) => assembled !== rows[0]!.assembled);
   return (
     <table className={s.table}>
       <thead>
         <tr>
-          {[...headings, ...figures].map((text) => (
+          {headings.map((text) => (
             <th key={text} scope="col">
               {text}
             </th>
@@ -160,13 +160,14 @@ function Numbers({ rows, system }: { rows: readonly FitRow[]; system: System }) 
       <tbody>
         {rows.map((row) => (
           <tr key={`${row.assembled} ${nameOf(row)}`}>
-            <th scope="row">{nameOf(row)}</th>
-            <td>{row.assembled}</td>
+            <th scope="row">
+              {hasStarts && `${row.assembled}: `}
+              {nameOf(row)}
+            </th>
             <td>{bareNumber("temperature", row.bush, system)}</td>
             <td>{length(row.clearance.least)}</td>
             <td>{length(row.clearance.greatest)}</td>
             <td>{length(row.grip)}</td>
-            <td>{fitVerdict(row)}</td>
           </tr>
         ))}
       </tbody>

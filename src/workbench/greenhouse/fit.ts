@@ -76,13 +76,13 @@ function barCells(): BookSheet["cells"] {
   const ends = Array.from({ length: states }, (_, i) => [ofState(i, leastCol), ofState(i, greatestCol)]).flat();
   const cells: Record<string, BookCell> = {
     [`D${barTop}`]: { value: "Clearance as a picture", look: "group" },
-    [`K${barTop}`]: { value: "one mark, mm:", look: "caption" },
+    [`I${barTop}`]: { value: "one mark, mm:", look: "caption" },
     [scale]: {
       formula: `=MAX(${ends.map((end) => `IFERROR(ABS(${end}),0)`).join(",")})/${longest}`,
       look: "result",
       format: "0.0000",
     },
-    [`D${barTop + 1}`]: { value: "state, as in the table below", look: "heading" },
+    [`D${barTop + 1}`]: { value: "state", look: "heading" },
     [`F${barTop + 1}`]: { value: "below 0: the shaft binds ▒", look: "caption" },
     [`I${barTop + 1}`]: { value: "│0   █ least to greatest clearance", look: "heading" },
   };
@@ -94,7 +94,7 @@ function barCells(): BookSheet["cells"] {
       look: "barLeft",
     };
     cells[`I${row}`] = {
-      formula: `=IFERROR("│"&REPT("·",${marksOf(`MAX(0,${least})`)})&REPT("█",${marksOf(`MAX(0,${greatest})-MAX(0,${least})`)}),"")`,
+      formula: `=IF(D${row}="","",IFERROR("│"&REPT("·",${marksOf(`MAX(0,${least})`)})&REPT("█",${marksOf(`MAX(0,${greatest})-MAX(0,${least})`)}),""))`,
       look: "bar",
     };
   }
@@ -215,10 +215,10 @@ const cautions = cautionLines(metalTop + metals.length + 3, "L");
 /** A bush pressed into its housing: its clearance from cold to hot and wet, and the press fit itself. */
 export const fit: BookSheet = {
   name: "Fit",
-  widths: [28, 17, 12, 13, 11, 8, 11, 11, 13, 13, 13, 10, 44],
+  widths: [32, 20, 14, 18, 11, 8, 11, 11, 13, 13, 13, 10, 44],
   frozen: { rows: 1, columns: 1 },
   growing: [`M${first}:M${last}`],
-  heights: { 1: 1.6, [table]: 3, [pressTop]: 2, [metalTop + 1]: 2, ...longMetals() },
+  heights: { 1: 1.6, [table]: 4, [pressTop]: 2, [metalTop + 1]: 2, ...longMetals() },
   cells: {
     ...titled(
       "Roof-vent pivot: does the shaft still turn, and the bush still hold, when it is cold, hot or humid?",
@@ -254,6 +254,7 @@ export const fit: BookSheet = {
   merged: [
     ...barRows.flatMap((row) => [`D${row}:E${row}`, `F${row}:H${row}`, `I${row}:L${row}`]),
     `E${limitsTop}:G${limitsTop}`,
+    `I${barTop}:K${barTop}`,
     ...cautions.merged,
   ],
   areas: [

@@ -175,7 +175,10 @@ describe("after the hottest hold", () => {
     const fields = { "moisture at assembly": "", "outside zone": "+0.25/+0.30", temperature: "0 to 40" };
     const untold = sorrel(fields);
     expect(untold.assembly!.verdict).toBe("fits");
-    expect(untold.cold).toMatchObject({ "moisture at assembly": "dry, assumed", verdict: "care, moisture at assembly not told" });
+    expect(untold.cold).toMatchObject({
+      "moisture at assembly": "dry, assumed",
+      verdict: "care, moisture at assembly not told",
+    });
     for (const [state, moist] of Object.entries(sorrel({ ...fields, "moisture at assembly": "humid" }))) {
       if (state === "assembly") continue;
       const same = untold[`${state} 2`] ?? untold[state];
