@@ -150,7 +150,7 @@ export const fitTable = formula(
         ["shaft", "hardened steel"],
         ["housing", "aluminium alloy"],
         ["bore zone", "E10"],
-        ["outside zone", "+0.15/+0.20"],
+        ["outside zone", "+0.15/+0.20 mm"],
         ["housing zone", "H7"],
         ["shaft zone", "f7"],
         ["moisture at assembly", "dry"],
