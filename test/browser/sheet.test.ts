@@ -226,19 +226,19 @@ test("the Fit sheet shows the states as FITTABLE gives them, and follows its car
     .map(([state]) => state);
   const expectTable = (temperature: string) =>
     eventually(async () => expect(await shown("Fit", "A30", 11, 13)).toEqual(fitTable(temperature)));
-  const bars = () => shown("Fit", "D6", 10, 6);
+  const bars = () => shown("Fit", "C6", 10, 7);
   await expectTable("-20 to 80");
   const before = await bars();
   expect(before.map(([state]) => state)).toEqual(states);
   expect(states.at(-1)).toBe("back");
   expect(before.at(-1)![2]).toMatch(/^▒+$/);
-  expect(before[0]![5]).toMatch(/^│·+█+$/);
+  expect(before[0]![6]).toMatch(/^│·+█+$/);
 
   await sheet.type("Fit", "B13", "-20 to 60");
   await expectTable("-20 to 60");
   // the pictures and the press fit read spilled cells: they must follow too
   await sheet.type("Fit", "B18", "H7");
-  await eventually(async () => expect((await bars())[0]![5]).not.toBe(before[0]![5]));
+  await eventually(async () => expect((await bars())[0]![6]).not.toBe(before[0]![6]));
   await sheet.type("Fit", "B20", "+0.25/+0.30");
   await eventually(async () => expect((await sheet.cell("Fit", "B55")).value).toBeCloseTo(0.229, 12));
   // an empty cell of the card is not told: more states, which go again

@@ -241,7 +241,7 @@ describe("Fit", () => {
 
   test.each(["E10", "H7"])("its bars for a bore %s are the clearances by the scale beside them", (boreZone) => {
     const { at, of } = answersOf("Fit", { [zone]: boreZone });
-    const one = at(beside("Fit", "one mark, mm:", 3)) as number;
+    const one = at(beside("Fit", "one mark, mm:", 2)) as number;
     const { row: top, col } = areaOf(beside("Fit", "state", 0));
     const drawn = (text: string, mark: string, length: number) =>
       expect(Math.abs(text.split(mark).length - 1 - length / one)).toBeLessThanOrEqual(0.5 + 1e-9);
@@ -249,7 +249,7 @@ describe("Fit", () => {
       .slice(1)
       .forEach((row, i) => {
         const [least, greatest] = [row[6] as number, row[7] as number];
-        const [state, left, right] = [0, 2, 5].map((off) => String(at(addressOf(top + 1 + i, col + off)))) as [
+        const [state, left, right] = [0, 2, 6].map((off) => String(at(addressOf(top + 1 + i, col + off)))) as [
           string,
           string,
           string,

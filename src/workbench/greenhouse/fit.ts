@@ -68,33 +68,33 @@ const greatestCol = 8;
 
 /** Bars of text on one scale, beside the card: what stands left of the line is clearance below 0, in another pattern. */
 const barTop = cardTop - 1;
-const scale = `L${barTop}`;
+const scale = `I${barTop}`;
 const longest = 36;
-const marksOf = (length: string): string => `ROUND((${length})/$L$${barTop},0)`;
+const marksOf = (length: string): string => `ROUND((${length})/$I$${barTop},0)`;
 
 function barCells(): BookSheet["cells"] {
   const ends = Array.from({ length: states }, (_, i) => [ofState(i, leastCol), ofState(i, greatestCol)]).flat();
   const cells: Record<string, BookCell> = {
-    [`D${barTop}`]: { value: "Clearance as a picture", look: "group" },
-    [`I${barTop}`]: { value: "one mark, mm:", look: "caption" },
+    [`C${barTop}`]: { value: "Clearance as a picture", look: "group" },
+    [`G${barTop}`]: { value: "one mark, mm:", look: "caption" },
     [scale]: {
       formula: `=MAX(${ends.map((end) => `IFERROR(ABS(${end}),0)`).join(",")})/${longest}`,
       look: "result",
       format: "0.0000",
     },
-    [`D${barTop + 1}`]: { value: "state", look: "heading" },
-    [`F${barTop + 1}`]: { value: "below 0: the shaft binds ▒", look: "caption" },
+    [`C${barTop + 1}`]: { value: "state", look: "heading" },
+    [`E${barTop + 1}`]: { value: "below 0: the shaft binds ▒", look: "caption" },
     [`I${barTop + 1}`]: { value: "│0   █ least to greatest clearance", look: "heading" },
   };
   for (let i = 0; i < states; i++) {
     const [least, greatest, row] = [ofState(i, leastCol), ofState(i, greatestCol), barTop + 2 + i];
-    cells[`D${row}`] = { formula: `=${ofState(i, 1)}&""`, look: "answer" };
-    cells[`F${row}`] = {
+    cells[`C${row}`] = { formula: `=${ofState(i, 1)}&""`, look: "answer" };
+    cells[`E${row}`] = {
       formula: `=IFERROR(REPT("▒",${marksOf(`MIN(0,${greatest})-MIN(0,${least})`)})&REPT("·",${marksOf(`-MIN(0,${greatest})`)}),"")`,
       look: "barLeft",
     };
     cells[`I${row}`] = {
-      formula: `=IF(D${row}="","",IFERROR("│"&REPT("·",${marksOf(`MAX(0,${least})`)})&REPT("█",${marksOf(`MAX(0,${greatest})-MAX(0,${least})`)}),""))`,
+      formula: `=IF(C${row}="","",IFERROR("│"&REPT("·",${marksOf(`MAX(0,${least})`)})&REPT("█",${marksOf(`MAX(0,${greatest})-MAX(0,${least})`)}),""))`,
       look: "bar",
     };
   }
@@ -207,18 +207,14 @@ const metalCells = (): BookSheet["cells"] => ({
   ),
 });
 
-/** Metals whose name needs a second line. */
-const longMetals = (): Record<number, number> =>
-  Object.fromEntries(metals.flatMap(({ name }, i) => (name.length > 24 ? [[metalTop + 2 + i, 2]] : [])));
-
 const cautions = cautionLines(metalTop + metals.length + 3, "L");
 /** A bush pressed into its housing: its clearance from cold to hot and wet, and the press fit itself. */
 export const fit: BookSheet = {
   name: "Fit",
-  widths: [32, 20, 14, 18, 11, 8, 11, 11, 13, 13, 13, 10, 44],
+  widths: [31, 18, 14, 13, 13, 9, 11, 11, 13, 13, 13, 10, 44],
   frozen: { rows: 1, columns: 1 },
   growing: [`M${first}:M${last}`],
-  heights: { 1: 1.6, [table]: 4, [pressTop]: 2, [metalTop + 1]: 2, ...longMetals() },
+  heights: { 1: 1.6, [table]: 4, [pressTop]: 2, [metalTop + 1]: 2 },
   cells: {
     ...titled(
       "Roof-vent pivot: does the shaft still turn, and the bush still hold, when it is cold, hot or humid?",
@@ -252,9 +248,9 @@ export const fit: BookSheet = {
     ...cautions.cells,
   },
   merged: [
-    ...barRows.flatMap((row) => [`D${row}:E${row}`, `F${row}:H${row}`, `I${row}:L${row}`]),
+    ...barRows.flatMap((row) => [`C${row}:D${row}`, `E${row}:H${row}`, `I${row}:L${row}`]),
     `E${limitsTop}:G${limitsTop}`,
-    `I${barTop}:K${barTop}`,
+    `G${barTop}:H${barTop}`,
     ...cautions.merged,
   ],
   areas: [
@@ -268,7 +264,7 @@ export const fit: BookSheet = {
     { range: `G${first}:K${last}`, look: "result", format: "0.000" },
     { range: `L${first}:L${last}`, look: "result", format: "0.0" },
     { range: `M${first}:M${last}`, look: "text" },
-    { range: `D${barTop}:L${barTop}`, look: "group" },
+    { range: `C${barTop}:L${barTop}`, look: "group" },
     { range: `B${pressTop + 1}:B${pressTop + 2}`, look: "result", format: "0.000" },
     { range: `C${pressTop + 1}:D${pressTop + 2}`, look: "result", format: "0.00" },
     { range: `E${pressTop + 1}:E${pressTop + 2}`, look: "result", format: "0.000" },
@@ -278,6 +274,6 @@ export const fit: BookSheet = {
     { range: `G${limitsTop + 1}:G${limitsTop + 1}`, look: "answer" },
     { range: `A${metalTop}:E${metalTop}`, look: "group" },
   ],
-  marks: [...marksBy(`A${first}:M${last}`, "M"), ...marksBy(`D${barTop + 2}:L${barTop + 1 + states}`, "M", first)],
+  marks: [...marksBy(`A${first}:M${last}`, "M"), ...marksBy(`C${barTop + 2}:L${barTop + 1 + states}`, "M", first)],
   picks: cardPicks,
 };
