@@ -69,7 +69,7 @@ const greatestCol = 8;
 /** Bars of text on one scale, beside the card: what stands left of the line is clearance below 0, in another pattern. */
 const barTop = cardTop - 1;
 const scale = `I${barTop}`;
-const longest = 36;
+const longest = 32;
 const marksOf = (length: string): string => `ROUND((${length})/$I$${barTop},0)`;
 
 function barCells(): BookSheet["cells"] {
@@ -214,7 +214,7 @@ export const fit: BookSheet = {
   widths: [31, 18, 14, 13, 13, 9, 11, 11, 13, 13, 13, 10, 44],
   frozen: { rows: 1, columns: 1 },
   growing: [`M${first}:M${last}`],
-  heights: { 1: 1.6, [table]: 4, [pressTop]: 2, [metalTop + 1]: 2 },
+  heights: { 1: 1.6, [table]: 4, [pressTop]: 3, [metalTop + 1]: 2 },
   cells: {
     ...titled(
       "Roof-vent pivot: does the shaft still turn, and the bush still hold, when it is cold, hot or humid?",
