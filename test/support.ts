@@ -19,8 +19,20 @@ export const host = { error: (code: string, message?: string) => new CellError(c
 /** The message of an answer whose first cell is an error. */
 export const message = (cells: unknown[][]): string | undefined => (cells[0]![0] as CellError).message;
 
-/** FITTABLE's arguments up to the grade: a bush 20/23 pressed into an H7 housing, on an f7 shaft. */
-export const pressedBush = (boreZone = "E10") => [20, boreZone, 23, "+0.05/+0.10", "H7", "f7"];
+/** The card of a bush 20/23 at rest, pressed dry into an aluminium housing, on a steel shaft; other or further fields over it, blank ones out. */
+export function pressedBush(more: Readonly<Record<string, unknown>> = {}): [string, unknown][] {
+  const fields = {
+    ...{ load: 500, bore: 20, length: 20, outside: 23, motion: "static", temperature: "-20 to 80" },
+    ...{ "bore zone": "E10", "outside zone": "+0.05/+0.10", "housing zone": "H7", "shaft zone": "f7" },
+    ...{
+      housing: "aluminium alloy",
+      shaft: "soft steel",
+      "moisture at assembly": "dry",
+      "share of grip kept": "100 %",
+    },
+  };
+  return Object.entries({ ...fields, ...more }).filter(([, value]) => value !== "");
+}
 
 export type Typed = number | string | readonly (readonly unknown[])[];
 

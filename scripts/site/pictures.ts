@@ -293,7 +293,7 @@ function holdOf(keptGrip: number) {
   const [duty] = new NamedDuty("", [step]).corners;
   const found = fitStates({ expansion: 1e-4, compressiveModulus: 2500, poisson: 0.4 }, duty!);
   if (isMissing(found)) throw new Error(`the picture's bush lacks ${JSON.stringify(found)}`);
-  return found.forGrip;
+  return found.states;
 }
 
 /** The picture of a function as a figure of its page; none where it has none. */

@@ -11,6 +11,7 @@ import { dutyChecks } from "./duties/dutyChecks";
 import { dutyRank } from "./duties/dutyRank";
 import { dutyRoom } from "./duties/dutyRoom";
 import { dutySweep } from "./duties/dutySweep";
+import { fitTable } from "./duties/fitTable";
 import { dutyBand } from "./duties/dutyBand";
 import { dutyTable } from "./duties/duties";
 import { flangedBush } from "./load/flangedBush";
@@ -25,7 +26,6 @@ import { runCost } from "./cost/runCost";
 import { clearance } from "./fit/clearance";
 import { closeIn } from "./fit/closeIn";
 import { deviation } from "./fit/deviation";
-import { fitTable } from "./fit/fitTable";
 import { fitOf } from "./fit/fitOf";
 import { freeTilt } from "./fit/freeTilt";
 import { limitsOfSize } from "./fit/limits";
@@ -99,6 +99,7 @@ const formulas: readonly Formula[] = [
   dutyRoom,
   dutySweep,
   dutyBand,
+  fitTable,
   // Heat and friction
   sleeveTorque,
   washerTorque,
@@ -120,7 +121,6 @@ const formulas: readonly Formula[] = [
   pushOut,
   spinTorque,
   pressIn,
-  fitTable,
   fitOf,
   freeTilt,
   // Wear and cost
@@ -174,6 +174,7 @@ export {
   dutyRoom,
   dutySweep,
   dutyBand,
+  fitTable,
   sleeveTorque,
   washerTorque,
   frictionHeat,
@@ -193,7 +194,6 @@ export {
   pushOut,
   spinTorque,
   pressIn,
-  fitTable,
   fitOf,
   freeTilt,
   wearRate,

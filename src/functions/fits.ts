@@ -11,7 +11,6 @@ import {
   pushOut as PUSHOUT_,
   spinTorque as SPINTORQUE_,
   pressIn as PRESSIN_,
-  fitTable as FITTABLE_,
   fitOf as FITOF_,
   freeTilt as FREETILT_,
 } from "../core";
@@ -256,65 +255,6 @@ export function PRESSIN(
   units?: any[][],
 ): any[][] {
   return answer(PRESSIN_, [pressure, outside, length, interference, friction, chamfer, units]);
-}
-
-/**
- * Running clearance and grip of a pressed bush when cold, at assembly (20 °C, dry), hot, and hot and saturated with water; before stress relaxation and wear. Answers one state per row; verdict "fits", or "binds", "retention lost", "loose in the housing", "overstressed", "no data"
- * @customfunction FITTABLE
- * @param bore Nominal bore of the bush and size of the shaft; mm (in), above 0 mm
- * @param borezone Tolerance zone of the bore; ISO 286 class "H7", or two deviations "+0.05/+0.10"
- * @param outside Nominal outside diameter of the bush; mm (in), above 0 mm
- * @param outsidezone Tolerance zone of the bush's outside before pressing; ISO 286 class "H7", or two deviations "+0.05/+0.10"
- * @param housingzone Tolerance zone of the housing's bore; ISO 286 class "H7", or two deviations "+0.05/+0.10"
- * @param shaftzone Tolerance zone of the shaft; ISO 286 class "H7", or two deviations "+0.05/+0.10"
- * @param grade Name of a grade in grades or in the library
- * @param housing Metal of the housing: carbon steel, alloy steel, stainless steel, martensitic stainless steel, grey cast iron, aluminium alloy, brass, titanium alloy
- * @param shaft Metal of the shaft, of the same list
- * @param cold Lowest temperature of service; °C (°F), -273.15 °C or more
- * @param hot Highest temperature of service; °C (°F), -273.15 °C or more
- * @param [moisture] Water in the bush when cold and when hot: none, that of air at 50 % humidity, or saturated; "dry", "room" or "soaked", default "dry"
- * @param [borestate] Whether the bore's zone holds after pressing in or before; "pressed" or "free", default "pressed"
- * @param [housingoutside] Outside diameter of the housing; without it unbounded; mm (in), above 0 mm
- * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
- * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns One state per row; verdict "fits", or "binds", "retention lost", "loose in the housing", "overstressed", "no data"
- */
-export function FITTABLE(
-  bore: any[][],
-  borezone: any[][],
-  outside: any[][],
-  outsidezone: any[][],
-  housingzone: any[][],
-  shaftzone: any[][],
-  grade: any[][],
-  housing: any[][],
-  shaft: any[][],
-  cold: any[][],
-  hot: any[][],
-  moisture?: any[][],
-  borestate?: any[][],
-  housingoutside?: any[][],
-  grades?: any[][],
-  units?: any[][],
-): any[][] {
-  return answer(FITTABLE_, [
-    bore,
-    borezone,
-    outside,
-    outsidezone,
-    housingzone,
-    shaftzone,
-    grade,
-    housing,
-    shaft,
-    cold,
-    hot,
-    moisture,
-    borestate,
-    housingoutside,
-    grades,
-    units,
-  ]);
 }
 
 /**

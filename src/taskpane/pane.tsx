@@ -70,10 +70,7 @@ export default function Pane({ tab, onTab, host }: Props) {
         onDuty={() => onTab("duty")}
       />,
     ],
-    [
-      "window",
-      <Window state={state} duty={settled} ranked={ranked} library={own.library} chosen={known} onTab={onTab} />,
-    ],
+    ["window", <Window state={state} duty={settled} ranked={ranked} chosen={known} onTab={onTab} />],
     ["insert", <Insert state={state} ranked={ranked} own={own} chosen={known} host={host} onTab={onTab} />],
     ["own", <Own own={own} system={system} host={host} />],
   ];

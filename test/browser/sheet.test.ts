@@ -20,11 +20,17 @@ const { functions } = JSON.parse(readFileSync(path.join(root, "dist/functions.js
   functions: readonly Meta[];
 };
 
-/** The Fit sheet's own inputs, by the core. */
-const fitTable = (hot: number) =>
+/** The Fit sheet's own card, by the core. */
+const fitTable = (temperature: string) =>
   answer(
     fitTableFormula,
-    [...pressedBush(), "Demo Sorrel", "aluminium alloy", "carbon steel", -20, hot, null, null, 40],
+    [
+      pressedBush({
+        ...{ grade: "Demo Sorrel", load: 900, motion: "", swing: 70, cycles: 0.5, temperature, moisture: "humid" },
+        ...{ shaft: "hardened steel", "housing outside": 40, "outside zone": "+0.15/+0.20" },
+        ...{ "share of grip kept": "60 %", "least clearance wanted": 0.01 },
+      }),
+    ],
     { error: (code) => code },
   );
 
@@ -218,34 +224,37 @@ test("the shortlist ranks the grades that are chosen for the chosen duty", async
 const shown = async (name: string, address: string, rows: number, cols: number) =>
   (await sheet.read({ sheet: name, ...corner(address), rows, cols })).map((line) => line.map(({ value }) => value));
 
-test("the Fit sheet shows the four states as FITTABLE gives them, and follows the hot temperature", async () => {
-  const table = () => shown("Fit", "A14", 5, 8);
-  const expectTable = (hot: number) =>
-    eventually(async () => {
-      const direct = fitTable(hot);
-      const found = await table();
-      expect(found.map(([state]) => state)).toEqual(["state", "cold", "assembly", "hot", "hot and wet"]);
-      expect(found).toEqual(direct);
-    });
-  const bars = () => shown("Fit", "A22", 4, 5);
-  await expectTable(80);
+test("the Fit sheet shows the states as FITTABLE gives them, and follows its card", async () => {
+  const states = fitTable("-20 to 80")
+    .slice(1)
+    .map(([state]) => state);
+  const expectTable = (temperature: string) =>
+    eventually(async () => expect(await shown("Fit", "A30", 11, 13)).toEqual(fitTable(temperature)));
+  const bars = () => shown("Fit", "C6", 10, 7);
+  await expectTable("-20 to 80");
   const before = await bars();
-  expect(before.map(([state]) => state)).toEqual(["cold", "assembly", "hot", "hot and wet"]);
-  expect(before[3]![1]).toMatch(/^▒+$/);
-  expect(before[0]![4]).toMatch(/^│·+█+$/);
+  expect(before.map(([state]) => state)).toEqual(states);
+  expect(states.at(-1)).toBe("back");
+  expect(before.at(-1)![2]).toMatch(/^▒+$/);
+  expect(before[0]![6]).toMatch(/^│·+█+$/);
 
-  await sheet.type("Fit", "G10", "60");
-  await expectTable(60);
+  await sheet.type("Fit", "B13", "-20 to 60");
+  await expectTable("-20 to 60");
   // the pictures and the press fit read spilled cells: they must follow too
-  await sheet.type("Fit", "B6", "H7");
-  await eventually(async () => expect((await bars())[3]![1]).toMatch(/^▒+·+$/));
-  await sheet.type("Fit", "B9", "+0.15/+0.20");
-  await eventually(async () => expect((await sheet.cell("Fit", "B28")).value).toBeCloseTo(0.129, 12));
-  await sheet.write({ sheet: "Fit", row: 8, col: 1 }, [["+0.05/+0.10"]]);
-  await sheet.write({ sheet: "Fit", row: 5, col: 1 }, [["E10"]]);
-  await sheet.write({ sheet: "Fit", row: 9, col: 6 }, [[80]]);
+  await sheet.type("Fit", "B18", "H7");
+  await eventually(async () => expect((await bars())[0]![6]).not.toBe(before[0]![6]));
+  await sheet.type("Fit", "B20", "+0.25/+0.30");
+  await eventually(async () => expect((await sheet.cell("Fit", "B55")).value).toBeCloseTo(0.229, 12));
+  // an empty cell of the card is not told: more states, which go again
+  await sheet.write({ sheet: "Fit", row: 23, col: 1 }, [[null]]);
+  await eventually(async () => expect((await sheet.cell("Fit", "A41")).value).toBe("back"));
+  await sheet.write({ sheet: "Fit", row: 23, col: 1 }, [[60]]);
+  await sheet.write({ sheet: "Fit", row: 19, col: 1 }, [["+0.15/+0.20"]]);
+  await sheet.write({ sheet: "Fit", row: 17, col: 1 }, [["E10"]]);
+  await sheet.write({ sheet: "Fit", row: 12, col: 1 }, [["-20 to 80"]]);
   await eventually(async () => expect(await bars()).toEqual(before));
-  expect((await sheet.cell("Fit", "B28")).value).toBeCloseTo(0.029, 12);
+  await eventually(async () => expect((await sheet.cell("Fit", "A41")).value).toBeNull());
+  expect((await sheet.cell("Fit", "B55")).value).toBeCloseTo(0.129, 12);
 });
 
 test("Quotes lists every quote, also one that is added below", async () => {

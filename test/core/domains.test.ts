@@ -54,7 +54,6 @@ const domains: Readonly<Record<string, string>> = {
   PUSHOUT: "pressure >= 0; outside > 0; length > 0; friction >= 0 <= 2",
   SPINTORQUE: "pressure >= 0; outside > 0; length > 0; friction >= 0 <= 2; load >= 0 = 0",
   PRESSIN: "pressure >= 0; outside > 0; length > 0; interference >= 0; friction >= 0 <= 2; chamfer > 0 < 90 = 30",
-  FITTABLE: "bore > 0; outside > 0; cold; hot; moisture = dry; borestate = pressed; housingoutside > 0",
   FITOF: "size > 0 <= 500",
   FREETILT: "clearance >= 0; length > 0",
   WEARRATE: "base >= 0; geometry > 0 = 1; heat > 0 = 1; temperature > 0 = 1; counterface > 0 = 1; finish > 0 = 1",

@@ -1,9 +1,12 @@
-import { found, judge } from "../../src/core/duties";
-import { readGrades, standardLibrary } from "../../src/core/grade";
+import { fitTable } from "../../src/core";
+import { fitVerdict, found, judge } from "../../src/core/duties";
+import { findGrade, readGrades, standardLibrary } from "../../src/core/grade";
 import { emptyTexts } from "../../src/taskpane/duty/fields";
 import { readDuty } from "../../src/taskpane/duty/readDuty";
-import { firstFit, fitRows, keepFitUnits } from "../../src/taskpane/window/fit";
+import { firstFit, keepFitUnits, nameOf, readFit } from "../../src/taskpane/window/fit";
+import type { FitTexts } from "../../src/taskpane/window/fit";
 import { boundsOf, edgeOf, frameOf, hardest, pointsOf } from "../../src/taskpane/window/outline";
+import { call, pressedBush } from "../support";
 
 const frame = { speed: [0.001, 10], pressure: [0.01, 100] } as const;
 
@@ -129,34 +132,66 @@ describe("limits", () => {
 });
 
 describe("clearance", () => {
-  const question = { ...firstFit, outside: "26", grade: "Demo Sorrel", bore: 20, cold: -20, hot: 60 };
+  const fields = { load: "600", bore: "20", length: "20", rpm: "30", temperature: "-20 to 40", shaft: "soft steel" };
+  const duty = (more: Partial<typeof emptyTexts> = {}) => {
+    const read = readDuty({ ...emptyTexts, ...fields, ...more }, "", "metric");
+    if (!read.duty) throw new Error(JSON.stringify(read));
+    return read.duty;
+  };
+  const texts = { ...firstFit, outside: "26", outsideZone: "+0.15/+0.20", assemblyMoisture: "dry", keptGrip: "90" };
+  const sorrel = findGrade("Demo Sorrel", standardLibrary());
+  const rowsOf = (more: Partial<FitTexts> = {}, of = duty()) => {
+    const { rows, ...rest } = readFit(of, { ...texts, ...more }, sorrel, "metric");
+    if (!rows) throw new Error(JSON.stringify(rest));
+    return rows;
+  };
 
-  test("four states, least below greatest, in the sheet's unit", () => {
-    const rows = fitRows(question, standardLibrary(), "metric");
-    if (typeof rows === "string") throw new Error(rows);
-    expect(rows.map(({ state }) => state)).toEqual(["cold", "assembly", "hot", "hot and wet"]);
-    for (const { clearance } of rows) if (clearance) expect(clearance[0]).toBeLessThan(clearance[1]);
+  test("its rows are those of FITTABLE on a card of the same fields", () => {
     // bore 20 E10 (+40/+124 µm) after pressing, shaft 20 h8 (0/−33 µm): ISO 286-1:2010, Tables 1, 2 and 4 (memory)
-    const [, assembly] = rows;
-    expect(assembly!.clearance![0]).toBeCloseTo(0.04, 9);
-    expect(assembly!.clearance![1]).toBeCloseTo(0.124 + 0.033, 9);
-    const inch = fitRows({ ...question, outside: "26 mm" }, standardLibrary(), "inch");
-    if (typeof inch === "string") throw new Error(inch);
-    expect(inch[1]!.clearance![1]).toBeCloseTo(0.157 / 25.4, 9);
-    expect(inch[1]!.temperature).toBeCloseTo(68, 9);
+    expect(rowsOf()[0]!.clearance.least).toBeCloseTo(0.04, 9);
+    expect(rowsOf()[0]!.clearance.greatest).toBeCloseTo(0.124 + 0.033, 9);
+    const more = {
+      motion: "",
+      rpm: 30,
+      load: 600,
+      temperature: "-20 to 40",
+      outside: 26,
+      "share of grip kept": "90 %",
+    };
+    const card = pressedBush({ ...more, "outside zone": "+0.15/+0.20", "shaft zone": "h8" });
+    const [, ...table] = call(fitTable, [card, "", "Demo Sorrel"]);
+    expect(rowsOf().map((row) => [row.name, row.bush, row.clearance.least, fitVerdict(row)])).toEqual(
+      table.map((row) => [row[0], row[1], row[6], row.at(-1)]),
+    );
+  });
+
+  test("moisture is the duty's; what is not told of the fit is looked at both ways", () => {
+    expect(rowsOf({}, duty({ moisture: "wet" })).map(({ name }) => name)).toContain("hot, wet");
+    const untold = rowsOf({ assemblyMoisture: "", keptGrip: "" });
+    expect(new Set(untold.map(({ assembled }) => assembled))).toEqual(new Set(["dry", "humid"]));
+    expect(untold.filter(({ isSupposed }) => isSupposed).map(nameOf)).toEqual(Array(2).fill("back, no grip kept"));
+  });
+
+  test("a bore within a band, and steps of a spectrum, have their clearance too", () => {
+    const wide = rowsOf({}, duty({ bore: "19 to 20" }));
+    expect(wide.map(({ name }) => name)).toEqual(rowsOf().map(({ name }) => name));
+    const read = readDuty({ ...emptyTexts, ...fields }, "600; 30; 5\n300; 10; 5", "metric");
+    expect(rowsOf({}, read.duty)).toEqual(rowsOf());
   });
 
   test("changing the unit system keeps the fit", () => {
-    const plain = { ...question, outsidezone: "+0.05/+0.10" };
-    const kept = { ...plain, ...keepFitUnits(plain, "metric") };
-    expect(kept).toMatchObject({ outside: "26 mm", outsidezone: "+0.05/+0.10 mm", borezone: "E10" });
-    const [metric, inch] = [fitRows(plain, standardLibrary(), "metric"), fitRows(kept, standardLibrary(), "inch")];
-    if (typeof metric === "string" || typeof inch === "string") throw new Error(`${metric} ${inch}`);
-    metric.forEach((row, i) => expect(inch[i]!.verdict).toBe(row.verdict));
+    const kept = keepFitUnits(texts, "metric");
+    expect(kept).toMatchObject({ outside: "26 mm", outsideZone: "+0.15/+0.20 mm", boreZone: "E10", keptGrip: "90" });
+    expect(readFit(duty(), kept, sorrel, "inch").rows).toEqual(rowsOf());
   });
 
-  test("faults come as their sentence", () => {
-    expect(fitRows({ ...question, borezone: "Q99" }, standardLibrary(), "metric")).toMatch(/borezone/);
-    expect(fitRows({ ...question, outside: "18" }, standardLibrary(), "metric")).toMatch(/outside/);
+  test("faults come as their sentence, at their field where there is one", () => {
+    expect(readFit(duty(), { ...texts, boreZone: "no" }, sorrel, "metric").faults.boreZone).toMatch(
+      /^bore zone must be/,
+    );
+    expect(readFit(duty(), { ...texts, boreZone: "Q99" }, sorrel, "metric").fault).toMatch(/bore zone/);
+    expect(readFit(duty(), { ...texts, outside: "18" }, sorrel, "metric").fault).toMatch(/outside/);
+    expect(readFit(duty({ shaft: "" }), texts, sorrel, "metric").fault).toMatch(/^shaft is missing/);
+    expect(readFit(duty(), { ...texts, keptGrip: "900" }, sorrel, "metric").faults.keptGrip).toMatch(/at most 100 %/);
   });
 });

@@ -206,33 +206,55 @@ describe("Shortlist", () => {
 });
 
 describe("Fit", () => {
-  const hot = beside("Fit", "Highest temperature, °C", 3);
-  const zone = beside("Fit", "Zone of the bore", 1);
-  const direct = (boreZone: string, highest: number) =>
+  const temperature = beside("Fit", "temperature [°C]", 1);
+  const zone = beside("Fit", "bore zone", 1);
+  /** The card as it stands, by the function alone. */
+  const direct = (more: Readonly<Record<string, unknown>> = {}) =>
     bush(
       "FITTABLE",
-      ...[...pressedBush(boreZone), "Demo Sorrel", "aluminium alloy", "carbon steel", -20, highest],
-      ...["dry", "pressed", 40],
+      pressedBush({
+        ...{ grade: "Demo Sorrel", load: 900, motion: "", swing: 70, cycles: 0.5, moisture: "humid" },
+        ...{ shaft: "hardened steel", "housing outside": 40, "outside zone": "+0.15/+0.20" },
+        ...{ "share of grip kept": "60 %", "least clearance wanted": 0.01, ...more },
+      }),
     );
 
-  test("hands every input to FITTABLE's own argument", () => {
+  test("hands its card to FITTABLE", () => {
     const found = answersOf("Fit").of("=BUSH.FITTABLE(");
-    expect(found).toEqual(direct("E10", 80));
-    expect(found.map(([state]) => state)).toEqual(["state", "cold", "assembly", "hot", "hot and wet"]);
-    expect(answersOf("Fit", { [hot]: 60, [zone]: "H7" }).of("=BUSH.FITTABLE(")).toEqual(direct("H7", 60));
+    expect(found).toEqual(direct());
+    expect(found.map(([state]) => state)).toEqual([
+      ...["state", "assembly", "cold", "hot", "running", "running, housing cool"],
+      ...["cold, humid", "hot, humid", "running, humid", "running, humid, housing cool", "back"],
+    ]);
+    const typed = { [temperature]: "-20 to 60", [zone]: "H7" };
+    expect(answersOf("Fit", typed).of("=BUSH.FITTABLE(")).toEqual(
+      direct({ temperature: "-20 to 60", "bore zone": "H7" }),
+    );
+  });
+
+  test("has rows for as many states as there can be", () => {
+    const untold = { "moisture at assembly": "", "share of grip kept": "", moisture: "wet" };
+    const [formula] = formulasOf("Fit").find(([, text]) => text.startsWith("=BUSH.FITTABLE("))!;
+    const { row, rows } = areaOf(sheetNamed("Fit").growing![0]!);
+    expect([row, rows]).toEqual([areaOf(formula).row + 1, direct(untold).length - 1]);
   });
 
   test.each(["E10", "H7"])("its bars for a bore %s are the clearances by the scale beside them", (boreZone) => {
     const { at, of } = answersOf("Fit", { [zone]: boreZone });
-    const one = at(beside("Fit", "one mark, mm:", 1)) as number;
-    const top = areaOf(beside("Fit", "state", 0)).row;
+    const one = at(beside("Fit", "one mark, mm:", 2)) as number;
+    const { row: top, col } = areaOf(beside("Fit", "state", 0));
     const drawn = (text: string, mark: string, length: number) =>
       expect(Math.abs(text.split(mark).length - 1 - length / one)).toBeLessThanOrEqual(0.5 + 1e-9);
     of("=BUSH.FITTABLE(")
       .slice(1)
       .forEach((row, i) => {
-        const [least, greatest] = [row[2] as number, row[3] as number];
-        const [left, right] = [1, 4].map((col) => String(at(addressOf(top + 1 + i, col)))) as [string, string];
+        const [least, greatest] = [row[6] as number, row[7] as number];
+        const [state, left, right] = [0, 2, 6].map((off) => String(at(addressOf(top + 1 + i, col + off)))) as [
+          string,
+          string,
+          string,
+        ];
+        expect(state).toBe(row[0]);
         expect(right[0]).toBe("│");
         drawn(left, "▒", Math.min(0, greatest) - Math.min(0, least));
         drawn(left, "·", -Math.min(0, greatest));
@@ -242,15 +264,15 @@ describe("Fit", () => {
   });
 
   test("its press fit starts from the limits of both parts, and is none where the bush is loose", () => {
-    // by hand: bush 23.050 to 23.100; housing 23 H7 = 23.000 to 23.021 (IT7 of 18 to 30 mm is 21 µm: ISO 286-1, Table 1, memory)
+    // by hand: bush 23.150 to 23.200; housing 23 H7 = 23.000 to 23.021 (IT7 of 18 to 30 mm is 21 µm: ISO 286-1, Table 1, memory)
     const least = beside("Fit", "Least", 1);
     const greatest = beside("Fit", "Greatest", 1);
     const { at } = answersOf("Fit");
-    expect(at(least)).toBeCloseTo(0.029, 12);
-    expect(at(greatest)).toBeCloseTo(0.1, 12);
+    expect(at(least)).toBeCloseTo(0.129, 12);
+    expect(at(greatest)).toBeCloseTo(0.2, 12);
     const press = bush("PRESSFIT", 20, 23, 40, at(greatest), 2500, 0.4, 69000, 0.33);
     expect(at(beside("Fit", "Greatest", 2))).toBe(press[0]![0]);
-    const loose = answersOf("Fit", { [beside("Fit", "Zone of the outside", 1)]: "-0.05/-0.02" });
+    const loose = answersOf("Fit", { [beside("Fit", "outside zone", 1)]: "-0.05/-0.02" });
     expect([loose.at(least), loose.errors]).toEqual([0, []]);
   });
 });

@@ -7,7 +7,8 @@ import { isMissing, unstated, withoutData } from "./criterion";
 import type { CriterionSpec, Finding, Missing } from "./criterion";
 import type { Duty } from "./duty";
 import type { FieldKey } from "./fields";
-import { fitStates, wallOf } from "./fitStates";
+import { wallOf } from "./fitAssembly";
+import { fitStates } from "./fitStates";
 
 /** The bush as an elastic layer under the greatest load, impact included, at the least and at the greatest clearance of its fit. */
 export interface Layers {
@@ -37,10 +38,10 @@ export function layersOf(values: Values, duty: Duty): Layers | Missing {
     // at 0.5 the model of a layer that can only be squeezed has no stiffness to give
     poisson: Math.min(values.poisson!, 0.499),
   });
-  const all = [...states.forClearance, ...states.forGrip];
+  const clearances = states.states.map(({ clearance }) => clearance);
   return {
-    least: layer(Math.min(...all.map(({ clearance }) => clearance.least))),
-    greatest: layer(Math.max(...all.map(({ clearance }) => clearance.greatest))),
+    least: layer(Math.min(...clearances.map(({ least }) => least))),
+    greatest: layer(Math.max(...clearances.map(({ greatest }) => greatest))),
     figures: states.figures,
   };
 }

@@ -1,81 +1,53 @@
-import { mustBe } from "../errors";
-import type { Limits } from "../fit/fitState";
 import { boreIn, held, stateAt } from "../fit/history";
 import type { State } from "../fit/history";
-import { checkFeature, limitsIn } from "../fit/iso286";
-import { compliances, heldAtEnds, heldStrain } from "../fit/lame";
-import type { Ring } from "../fit/lame";
-import { findMetal } from "../fit/metals";
-import type { Metal } from "../fit/metals";
+import type { Limits } from "../fit/iso286";
+import { compliances, heldStrain, hoopStressOf } from "../fit/lame";
 import { assemblyTemperature } from "../fit/running";
 import type { PropertyKey, Values } from "../grade/properties";
+import { isMissing } from "./criterion";
 import type { Missing } from "./criterion";
 import type { Duty } from "./duty";
 import type { Given } from "./fields";
+import { assemblyOf, elasticFigures } from "./fitAssembly";
+import type { Assembly } from "./fitAssembly";
+import { climates } from "./fitClimates";
+import type { Climate, Moisture } from "./fitClimates";
 import { boreRise } from "./temperatures";
 
-/** A bush pressed into its housing with its shaft, by limits of size at assembly. */
-interface Assembly {
-  readonly ring: Ring;
-  readonly bore: Limits;
-  readonly shaft: Limits;
-  /** Of bush and housing; the worst cases of both tolerances. */
-  readonly interference: Limits;
-  /** Whether the bore's limits hold after pressing in. */
-  readonly isPressed: boolean;
-  readonly isHeld: boolean;
-  readonly poisson: number;
-  readonly expansion: number;
-  readonly housing: Metal;
-  readonly shaftMetal: Metal;
-}
-
-/** Temperatures of one state, °C, and the linear swelling of the bush since it was dry. */
-interface Climate {
-  readonly name: string;
-  readonly bush: number;
-  readonly housing: number;
-  readonly shaft: number;
-  readonly swelling: number;
-  /** After the hottest hold, which has relaxed the press fit. */
-  readonly isAfter: boolean;
-}
-
-export interface FitState {
-  readonly name: string;
-  readonly temperature: number;
+/** Bush, housing and shaft in one state. */
+export interface FitState extends Climate {
+  /** Water in the bush when it was pressed in. */
+  readonly assembled: Moisture;
+  /** Share of the press fit kept since the hottest hold; none before it. */
+  readonly kept?: number | undefined;
   /** Running clearance, worst case of all tolerances. */
   readonly clearance: Limits;
-  /** Least interference left between bush and housing. */
+  /** Where the clearance of most assemblies lies: half tolerances joined as a root sum square. */
+  readonly band: Limits;
+  /** Least interference left between bush and housing; zero or less is a loose bush. */
   readonly grip: number;
+  /** Compressive hoop stress at the bore, at the greatest interference, MPa. */
+  readonly stress: number;
 }
 
 export interface FitStates {
-  /** With the bush as dry at assembly as it may have been: it has the more left to swell. */
-  readonly forClearance: readonly FitState[];
-  /** With the bush as moist at assembly as it may have been: it has the more left to shrink. */
-  readonly forGrip: readonly FitState[];
+  /** From each moisture that the bush may have had at assembly; a share of the press fit that is not told is 1. */
+  readonly states: readonly FitState[];
+  /** Where the share is not told: the states after the hottest hold once more, with nothing kept. */
+  readonly ifNothingKept: readonly FitState[];
   /** Share of the press fit that must be kept for the bush to hold; where none is enough, above 1. */
   readonly neededShare: number;
   readonly figures: readonly PropertyKey[];
 }
 
-/** The fields that ask for the fit, each needed once one of them is given. */
-export const fitFields = ["boreZone", "shaftZone", "outsideZone", "housingZone"] as const;
-const otherFields = ["bore", "housing", "shaft"] as const;
-const neededFigures = ["expansion", "compressiveModulus", "poisson"] as const;
 /** Figures of the grade that the states may need. */
 export const fitProperties: readonly PropertyKey[] = [
-  ...neededFigures,
+  ...elasticFigures,
   "swelling50",
   "swellingSaturated",
   "pvLimit",
   "highestTemperature",
 ];
-
-/** Wall of the bush, by itself or out of its outside diameter. */
-export const wallOf = ({ wall, outside, bore }: Given): number | undefined =>
-  wall ?? (outside !== undefined && bore !== undefined ? (outside - bore) / 2 : undefined);
 
 /** What was found last in a duty, and of which figures: six criteria look at the states of one grade. */
 const known = new WeakMap<Duty, { readonly values: Values; readonly states: FitStates | Missing }>();
@@ -89,135 +61,55 @@ export function fitStates(values: Values, duty: Duty): FitStates | Missing {
   return states;
 }
 
+/** A bush pressed in at one moisture, and the states that it goes through. */
+interface Course {
+  readonly assembled: Moisture;
+  readonly climates: readonly Climate[];
+}
+
 function workedOut(values: Values, duty: Duty): FitStates | Missing {
   const { given } = duty;
-  for (const field of [...fitFields, ...otherFields]) if (given[field] === undefined) return { field };
-  if (wallOf(given) === undefined) return { field: "wall" };
-  for (const property of neededFigures) if (values[property] === undefined) return { property };
+  const assembly = assemblyOf(values, given);
+  if (isMissing(assembly)) return assembly;
   const rise = boreRise(values, duty);
   if (typeof rise !== "number") return { property: rise };
-  const swelling = swellingsOf(values, given);
-  if (typeof swelling === "string") return { property: swelling };
+  const { inService, assembled } = moisturesOf(given);
+  const swellings = [inService, ...assembled].flatMap((moisture) => swellingKey[moisture] ?? []);
+  for (const property of swellings) if (values[property] === undefined) return { property };
 
-  const assembly = assemblyOf(values, given);
-  const statesFrom = (assembled: number, kept: number) =>
-    statesOf(assembly, climates(duty, rise, assembled, swelling.inService), assembled, kept);
-  const kept = given.keptGrip ?? 1;
-  const forGrip = statesFrom(swelling.moistest, kept);
+  const swellingOf = (moisture: Moisture): number => {
+    const property = swellingKey[moisture];
+    return property === undefined ? 0 : values[property]!;
+  };
+  const courses = assembled.map((moisture) => ({
+    assembled: moisture,
+    climates: climates(duty, rise, swellingOf(inService) - swellingOf(moisture)),
+  }));
+  const { keptGrip } = given;
+  const through = (kept: number) => courses.flatMap((course) => statesOf(assembly, course, kept));
   return {
-    forClearance: [...statesFrom(swelling.driest, kept), ...(kept < 1 ? statesFrom(swelling.driest, 1) : [])],
-    forGrip,
-    neededShare: neededShare(assembly, climates(duty, rise, swelling.moistest, swelling.inService), swelling.moistest),
-    figures: [...neededFigures, ...swelling.figures, ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : [])],
+    states: through(keptGrip ?? 1),
+    ifNothingKept: keptGrip === undefined ? through(0).filter(({ isAfter }) => isAfter) : [],
+    neededShare: Math.max(...courses.map((course) => neededShare(assembly, course))),
+    figures: [...elasticFigures, ...swellings, ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : [])],
   };
 }
 
-const swellingKey = { humid: "swelling50", wet: "swellingSaturated" } as const;
+const swellingKey: Readonly<Partial<Record<Moisture, "swelling50" | "swellingSaturated">>> = {
+  humid: "swelling50",
+  wet: "swellingSaturated",
+};
 
-/** Linear swelling in service and at assembly; where the latter is not told, dry and humid both. A figure that is missing is named. */
-function swellingsOf(values: Values, { moisture = "dry", assemblyMoisture }: Given) {
-  const keys = [moisture, assemblyMoisture ?? "humid"].flatMap((state) =>
-    state === "dry" ? [] : [swellingKey[state]],
-  );
-  const missing = keys.find((key) => values[key] === undefined);
-  if (missing) return missing;
-  const of = (state: "dry" | "humid" | "wet"): number => (state === "dry" ? 0 : values[swellingKey[state]]!);
-  return {
-    inService: of(moisture),
-    moistest: of(assemblyMoisture ?? "humid"),
-    driest: of(assemblyMoisture ?? "dry"),
-    figures: keys,
-  };
-}
-
-function assemblyOf(values: Values, given: Given): Assembly {
-  const bore = given.bore!;
-  const outside = bore + 2 * wallOf(given)!;
-  const housing = findMetal("housing", given.housing!);
-  const ring: Ring = {
-    bore,
-    outside,
-    housing: given.housingOutside ?? Infinity,
-    bushModulus: values.compressiveModulus!,
-    bushPoisson: values.poisson!,
-    housingModulus: housing.modulus,
-    housingPoisson: housing.poisson,
-  };
-  const limits = (zone: (typeof fitFields)[number], size: number): Limits =>
-    limitsIn(given[zone]!, size, { zone, size: "bore" });
-  const [bush, seat] = [limits("outsideZone", outside), limits("housingZone", outside)];
-  return {
-    ring: given.heldAtEnds === "yes" ? heldAtEnds(ring) : ring,
-    bore: limits("boreZone", bore),
-    shaft: limits("shaftZone", bore),
-    interference: { least: bush.least - seat.greatest, greatest: bush.greatest - seat.least },
-    isPressed: given.zoneHolds !== "free",
-    isHeld: given.heldAtEnds === "yes",
-    poisson: values.poisson!,
-    expansion: values.expansion!,
-    housing,
-    shaftMetal: findMetal("shaft", given.shaft!),
-  };
-}
-
-/** Zones that no class of ISO 286 has, or that leave no size, and metals that are not known, are told when the duty is read. */
-export function checkFit(given: Given): void {
-  const { bore, housingOutside } = given;
-  const thickness = wallOf(given);
-  const seat = bore === undefined || thickness === undefined ? undefined : bore + 2 * thickness;
-  if (seat !== undefined && housingOutside !== undefined && housingOutside <= seat)
-    throw mustBe("housing outside", `above the bush's outside of ${seat} mm`, housingOutside);
-  for (const zone of fitFields) {
-    const value = given[zone];
-    if (value === undefined) continue;
-    checkFeature(zoneHeading[zone], value, zone === "boreZone" || zone === "housingZone" ? "hole" : "shaft");
-    const ofBore = zone === "boreZone" || zone === "shaftZone";
-    const size = ofBore ? bore : seat;
-    if (size !== undefined) limitsIn(value, size, { zone: zoneHeading[zone], size: ofBore ? "bore" : "outside" });
-  }
-  if (given.housing !== undefined) findMetal("housing", given.housing);
-}
-const zoneHeading = {
-  boreZone: "bore zone",
-  shaftZone: "shaft zone",
-  outsideZone: "outside zone",
-  housingZone: "housing zone",
-} as const;
-
-/** The states that occur: hot with the bore warmed by friction, its housing as cold as the surroundings or as warm as the bore. */
-function climates({ temperature }: Duty, rise: number, assembled: number, inService: number): Climate[] {
-  const { low, high } = temperature;
-  const even = (name: string, t: number, swelling: number, isAfter = false): Climate => ({
-    name,
-    bush: t,
-    housing: t,
-    shaft: t,
-    swelling,
-    isAfter,
-  });
-  const warm = high + rise;
-  const hot = (name: string, swelling: number): Climate[] => [
-    even(name, high, swelling),
-    ...(rise > 0
-      ? [even(name, warm, swelling), { name, bush: warm, housing: high, shaft: warm, swelling, isAfter: false }]
-      : []),
-  ];
-  const changed = inService > assembled ? "wet" : "dried";
-  return [
-    even("assembly", assemblyTemperature, assembled),
-    even("cold", low, assembled),
-    ...hot("hot", assembled),
-    ...(inService === assembled
-      ? []
-      : [even(`cold, ${changed}`, low, inService), ...hot(`hot, ${changed}`, inService)]),
-    even("back", Math.min(low, assemblyTemperature), Math.min(assembled, inService), true),
-  ];
-}
+/** Where the moisture at assembly is not told it may be that of a dry store or of humid air. */
+const moisturesOf = ({ moisture = "dry", assemblyMoisture }: Given) => ({
+  inService: moisture,
+  assembled: assemblyMoisture === undefined ? (["dry", "humid"] as const) : [assemblyMoisture],
+});
 
 /** Strains since assembly. */
-function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly, climate: Climate, assembled: number) {
+function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly, climate: Climate) {
   const ofHousing = housing.expansion * (climate.housing - assemblyTemperature);
-  const free = expansion * (climate.bush - assemblyTemperature) + climate.swelling - assembled;
+  const free = expansion * (climate.bush - assemblyTemperature) + climate.swelling;
   return {
     bush: isHeld ? heldStrain(free, ofHousing, poisson) : free,
     housing: ofHousing,
@@ -226,58 +118,81 @@ function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly
 }
 
 /** The hottest hold: where bush and housing press the hardest. */
-function afterHold(
-  assembly: Assembly,
-  all: readonly Climate[],
-  assembled: number,
-  interference: number,
-  kept: number,
-): State {
-  const states = all
+function afterHold(assembly: Assembly, { climates }: Course, interference: number, kept: number): State {
+  const states = climates
     .filter(({ isAfter }) => !isAfter)
     .map((climate) => {
-      const { bush, housing } = strainsOf(assembly, climate, assembled);
+      const { bush, housing } = strainsOf(assembly, climate);
       return stateAt(assembly.ring, interference, bush - housing, 0);
     });
   const hardest = states.reduce((a, b) => (b.interference > a.interference ? b : a));
   return held(assembly.ring, hardest, kept);
 }
 
-function statesOf(assembly: Assembly, all: readonly Climate[], assembled: number, kept: number): FitState[] {
-  const { ring, bore, shaft, interference, isPressed } = assembly;
-  const closed = (delta: number): number => bore.least - boreIn(ring, bore.least, 0, stateAt(ring, delta, 0, 0));
-  return all.map((climate) => {
-    const strains = strainsOf(assembly, climate, assembled);
-    const corner = (delta: number) => {
-      const { set } = climate.isAfter ? afterHold(assembly, all, assembled, delta, kept) : { set: 0 };
-      const state = stateAt(ring, delta, strains.bush - strains.housing, set);
-      const at = (size: number) => boreIn(ring, isPressed ? size + closed(delta) : size, strains.bush, state);
-      return {
-        least: at(bore.least) - shaft.greatest * (1 + strains.shaft),
-        greatest: at(bore.greatest) - shaft.least * (1 + strains.shaft),
-        grip: state.interference,
-      };
+const middle = ({ least, greatest }: Limits): number => (least + greatest) / 2;
+const half = ({ least, greatest }: Limits): number => (greatest - least) / 2;
+
+function statesOf(assembly: Assembly, course: Course, kept: number): FitState[] {
+  return course.climates.map((climate): FitState => {
+    const strains = strainsOf(assembly, climate);
+    const joint = (interference: number): State => {
+      const set = climate.isAfter ? afterHold(assembly, course, interference, kept).set : 0;
+      return stateAt(assembly.ring, interference, strains.bush - strains.housing, set);
     };
-    const corners = [interference.least, interference.greatest].map(corner);
+    const { outside, seat } = assembly;
+    const slack = outside.least - seat.greatest;
+    const tight = outside.greatest - seat.least;
     return {
-      name: climate.name,
-      temperature: climate.bush,
-      clearance: {
-        least: Math.min(...corners.map(({ least }) => least)),
-        greatest: Math.max(...corners.map(({ greatest }) => greatest)),
-      },
-      grip: Math.min(...corners.map(({ grip }) => grip)),
+      ...climate,
+      assembled: course.assembled,
+      kept: climate.isAfter ? kept : undefined,
+      ...clearancesOf(assembly, strains, joint, [slack, tight]),
+      grip: Math.min(joint(slack).interference, joint(tight).interference),
+      stress: hoopStressOf(assembly.ring, Math.max(joint(slack).pressure, joint(tight).pressure)),
     };
   });
 }
 
+/**
+ * Clearance rises with the bore, falls with the shaft, and goes one way with the interference of a bush that is held, so
+ * that the worst cases stand at the ends of the limits. The band takes half of each tolerance: bush and housing first join to the half-width of
+ * their interference, ti = √((To/2)² + (Th/2)²), whose effect on the clearance then joins those of bore and shaft.
+ */
+function clearancesOf(
+  { ring, bore, shaft, outside, seat, isPressed }: Assembly,
+  strains: ReturnType<typeof strainsOf>,
+  joint: (interference: number) => State,
+  ends: readonly [number, number],
+): Pick<FitState, "clearance" | "band"> {
+  const clearanceAt = (boreSize: number, shaftSize: number, interference: number): number => {
+    // a bore that is stated as pressed was wider before
+    const closed = isPressed ? boreSize - boreIn(ring, boreSize, 0, stateAt(ring, interference, 0, 0)) : 0;
+    return boreIn(ring, boreSize + closed, strains.bush, joint(interference)) - shaftSize * (1 + strains.shaft);
+  };
+  const likely = Math.hypot(half(outside), half(seat));
+  const [low, high] = [-likely, likely].map((off) =>
+    clearanceAt(middle(bore), middle(shaft), middle(outside) - middle(seat) + off),
+  ) as [number, number];
+  const width = Math.hypot(half(bore) * (1 + strains.bush), half(shaft) * (1 + strains.shaft), (high - low) / 2);
+  return {
+    clearance: {
+      least: Math.min(...ends.map((end) => clearanceAt(bore.least, shaft.greatest, end))),
+      greatest: Math.max(...ends.map((end) => clearanceAt(bore.greatest, shaft.least, end))),
+    },
+    band: { least: (low + high) / 2 - width, greatest: (low + high) / 2 + width },
+  };
+}
+
 /** R at which the coldest state after the hottest has no interference left: R_e = 1 − δ/δ_hot, then R from R_e. */
-function neededShare(assembly: Assembly, all: readonly Climate[], assembled: number): number {
-  const { ring, interference } = assembly;
-  const back = all.find(({ isAfter }) => isAfter)!;
-  const { bush, housing } = strainsOf(assembly, back, assembled);
-  const cold = stateAt(ring, interference.least, bush - housing, 0).interference;
-  const hot = afterHold(assembly, all, assembled, interference.least, 1).interference;
+function neededShare(assembly: Assembly, course: Course): number {
+  const { ring, outside, seat: housing } = assembly;
+  const interference = outside.least - housing.greatest;
+  const back = strainsOf(
+    assembly,
+    course.climates.find(({ isAfter }) => isAfter)!,
+  );
+  const cold = stateAt(ring, interference, back.bush - back.housing, 0).interference;
+  const hot = afterHold(assembly, course, interference, 1).interference;
   const pressure = 1 - cold / hot;
   const { housing: seat, bush: wall } = compliances(ring);
   return cold <= 0 ? 2 : pressure <= 0 ? 0 : wall / ((seat + wall) / pressure - seat);

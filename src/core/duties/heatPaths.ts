@@ -7,7 +7,7 @@ import type { Missing } from "./criterion";
 import { peakOver } from "./duty";
 import type { Duty, Face } from "./duty";
 import type { FieldKey } from "./fields";
-import { wallOf } from "./fitStates";
+import { wallOf } from "./fitAssembly";
 
 /** Of a rise, K; the greatest is without end where no way out is sure. */
 export interface Ends {

@@ -3,7 +3,7 @@ import type { Span } from "../formula";
 import type { Motion } from "../grade/limits";
 import { motions } from "../grade/limits";
 import { checkRing } from "../load/washerPressure";
-import { checkFit, wallOf } from "./fitStates";
+import { checkFit, wallOf } from "./fitAssembly";
 import { field, fieldKeys, isAskedFor, parts } from "./fields";
 import type { FieldKey, FieldValues, Given, Part } from "./fields";
 

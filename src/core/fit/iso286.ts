@@ -40,12 +40,14 @@ export function deviationsOf(zone: Zone, size: number, of: { zone: string; size:
   return found;
 }
 
+/** Two limits: of a size or of a clearance. */
+export interface Limits {
+  readonly least: number;
+  readonly greatest: number;
+}
+
 /** The limits of size of a zone at a nominal size, mm. */
-export function limitsIn(
-  zone: Zone,
-  size: number,
-  of: { zone: string; size: string },
-): { least: number; greatest: number } {
+export function limitsIn(zone: Zone, size: number, of: { zone: string; size: string }): Limits {
   const { lower, upper } = deviationsOf(zone, size, of);
   const least = size + lower;
   if (least < 0)

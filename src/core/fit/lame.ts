@@ -27,6 +27,10 @@ export const narrowingOf = ({ bore: d, outside: D, bushModulus: E }: Ring): numb
 export const fitPressureOf = (ring: Ring, interference: number): number =>
   interference / (ring.outside * compliance(ring));
 
+/** Compressive hoop stress at the bore under a pressure from outside, 2·p·D²/(D² − d²). */
+export const hoopStressOf = ({ bore: d, outside: D }: Ring, pressure: number): number =>
+  (2 * pressure * D * D) / (D * D - d * d);
+
 /** Widening of the joint's diameter per diameter and unit pressure, of the housing and of the bush. */
 export function compliances({ bore: d, outside: D, housing: Dh, ...ring }: Ring): {
   readonly housing: number;

@@ -1,5 +1,5 @@
 import { formula } from "../formula";
-import { checkDiameters, checkStrain, closeInOf, fitPressureOf } from "./lame";
+import { checkDiameters, checkStrain, closeInOf, fitPressureOf, hoopStressOf } from "./lame";
 import { complianceLines, complianceUnits, diameterArgs, elasticArgs, ringOf } from "./ringArgs";
 
 /**
@@ -44,11 +44,11 @@ export const pressFit = formula(
     see: ["CLOSEIN", "GRIPLEFT", "PRESSIN", "FITTABLE"],
   },
   (given) => {
-    const { bore: d, outside: D, interference } = given;
-    checkDiameters(d, D, given.housing, "housing");
-    checkStrain(interference, D);
+    const { bore, outside, interference } = given;
+    checkDiameters(bore, outside, given.housing, "housing");
+    checkStrain(interference, outside);
     const ring = ringOf(given);
     const pressure = fitPressureOf(ring, interference);
-    return [pressure, (-2 * pressure * D * D) / (D * D - d * d), 0 - closeInOf(ring) * interference];
+    return [pressure, 0 - hoopStressOf(ring, pressure), 0 - closeInOf(ring) * interference];
   },
 );

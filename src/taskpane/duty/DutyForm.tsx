@@ -5,7 +5,7 @@ import type { FieldValues } from "../../core/duties";
 import { unitText } from "../../core/describe";
 import type { System } from "../../core/kinds";
 import type { SheetPort } from "../../port/sheet";
-import { Choice, TextBox } from "../parts/fields";
+import { TextBox, WordChoice } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { activeKeys, choicesOf, hintOf, kindOf, labelOf, unitOf } from "./fields";
@@ -26,13 +26,12 @@ export function DutyForm({ state, port, onShortlist }: { state: DutyState; port:
   );
   const choice = (key: FormKey) => (
     <FieldBox key={key} label={labelOf(key)}>
-      <Choice value={texts[key]} onChange={(_, { value }) => set(key, value)} data-field={key}>
-        {choicesOf(key).map((word) => (
-          <option key={word} value={word}>
-            {word || "not stated"}
-          </option>
-        ))}
-      </Choice>
+      <WordChoice
+        value={texts[key]}
+        words={choicesOf(key)}
+        onChange={(_, { value }) => set(key, value)}
+        data-field={key}
+      />
     </FieldBox>
   );
   const movement = activeKeys(texts.motion).filter((key) => ["rpm", "swing", "stroke", "cycles"].includes(key));

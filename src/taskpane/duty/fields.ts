@@ -30,9 +30,9 @@ export type Texts = Readonly<Record<FormKey, string>>;
 /** The one part that the form knows. */
 export const part: Part = "sleeve";
 
-export const isChoice = (key: FormKey): boolean => field(key).kind === "choice";
+export const isChoice = (key: FieldKey): boolean => field(key).kind === "choice";
 /** The form shows the fields of one motion, so that it always has one. */
-export const choicesOf = (key: FormKey): readonly string[] => {
+export const choicesOf = (key: FieldKey): readonly string[] => {
   const { words = [], default: usual } = field(key);
   return usual === undefined && key !== "motion" ? ["", ...words] : words;
 };
@@ -46,7 +46,7 @@ export const activeKeys = (motion: string): readonly FormKey[] =>
   formKeys.filter((key) => isAskedFor(key, part, motion as Motion));
 
 /** "Impact factor"; the temperature is said to be that of the surroundings. */
-export function labelOf(key: FormKey): string {
+export function labelOf(key: FieldKey): string {
   const { heading, also = [] } = field(key);
   const label = key === "temperature" ? also[0]! : heading;
   return `${label[0]!.toUpperCase()}${label.slice(1)}`;

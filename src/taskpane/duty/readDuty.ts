@@ -1,5 +1,5 @@
-import { NamedDuty, field, fieldHeadings, stepValues } from "../../core/duties";
-import type { FieldValues } from "../../core/duties";
+import { NamedDuty, field, fieldHeadings, readOwn, stepValues } from "../../core/duties";
+import type { FieldKey, FieldValues } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import type { Motion } from "../../core/grade";
 import type { System } from "../../core/kinds";
@@ -29,8 +29,9 @@ export function readDuty(texts: Texts, spectrum: string, system: System): ReadDu
   const motion = texts.motion as Motion;
   const hasSteps = linesOf(spectrum, motion).length > 0;
   const ofSteps = hasSteps ? stepKeys(motion).filter(isFormKey) : [];
+  const keys = activeKeys(texts.motion).filter((key) => !ofSteps.includes(key));
   const { steps, ...stepsRead } = stepsOf(spectrum, motion, system);
-  const fields = { ...readFields(texts, ofSteps, system), ofSteps, ...stepsRead };
+  const fields = { ...readFields(texts, keys, system), ofSteps, ...stepsRead };
   if (fields.missing.length > 0 || Object.keys(fields.faults).length > 0 || !steps) return fields;
   try {
     return { ...fields, duty: dutyOf(fields.values, steps) };
@@ -42,16 +43,18 @@ export function readDuty(texts: Texts, spectrum: string, system: System): ReadDu
   }
 }
 
-function readFields(texts: Texts, ofSteps: readonly FormKey[], system: System) {
+/** What texts say under their fields. A plain number is in the system's unit, a plain percentage in per cent. */
+export function readFields<K extends FieldKey>(texts: Readonly<Record<K, string>>, keys: readonly K[], system: System) {
   const values: Record<string, unknown> = {};
-  const faults: Partial<Record<FormKey, string>> = {};
-  const missing: FormKey[] = [];
-  for (const key of activeKeys(texts.motion)) {
-    if (ofSteps.includes(key)) continue;
+  const faults: Partial<Record<K, string>> = {};
+  const missing: K[] = [];
+  for (const key of keys) {
     const text = texts[key].trim();
+    const entry = field(key);
+    const unit = entry.kind === "percent" ? "%" : undefined;
     try {
-      if (text !== "") values[key] = readValue(field(key), text, undefined, system);
-      else if (field(key).required) missing.push(key);
+      if (text !== "") values[key] = readValue(entry, text, unit, system, readOwn);
+      else if (entry.required) missing.push(key);
     } catch (error) {
       if (!(error instanceof BushError)) throw error;
       faults[key] = error.message;

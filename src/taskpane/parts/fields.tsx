@@ -18,3 +18,14 @@ export function TextBox({ unit, ...props }: Omit<InputProps, "contentAfter"> & {
     />
   );
 }
+
+/** One of some words; none is told as such. */
+export const WordChoice = ({ words, ...props }: SelectProps & { words: readonly string[] }) => (
+  <Choice {...props}>
+    {words.map((word) => (
+      <option key={word} value={word}>
+        {word || "not stated"}
+      </option>
+    ))}
+  </Choice>
+);

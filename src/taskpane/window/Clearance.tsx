@@ -1,95 +1,84 @@
 import { Field as FieldBox, mergeClasses } from "@fluentui/react-components";
 import { useDeferredValue, useId, useMemo, useState } from "react";
-import { Band } from "../../core/band";
-import { fitTable } from "../../core/fit/fitTable";
+import { fitVerdict } from "../../core/duties";
+import type { FitRow, NamedDuty } from "../../core/duties";
 import { metals } from "../../core/fit/metals";
-import type { Grade, Library } from "../../core/grade";
+import type { Grade } from "../../core/grade";
 import { kinds } from "../../core/kinds";
+import type { System } from "../../core/kinds";
+import { choicesOf, labelOf } from "../duty/fields";
+import { bareNumber } from "../duty/quantity";
 import type { DutyState } from "../duty/state";
-import { Choice, TextBox } from "../parts/fields";
+import { Choice, TextBox, WordChoice } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { ClearanceChart } from "./ClearanceChart";
-import { fitRows } from "./fit";
-import type { FitTexts } from "./fit";
+import { nameOf, readFit } from "./fit";
+import type { FitKey } from "./fit";
 
 interface Props {
   state: DutyState;
-  library: Library;
+  duty: NamedDuty;
   grades: readonly Grade[];
 }
 
-const { args } = fitTable.spec;
-const labels: Readonly<Record<keyof FitTexts, string>> = {
-  outside: args.outside.text,
-  outsidezone: args.outsidezone.text,
-  borezone: args.borezone.text,
-  borestate: "The bore's zone holds",
-  housingzone: args.housingzone.text,
-  shaftzone: args.shaftzone.text,
-  housing: args.housing.text.split(":")[0]!,
-  shaft: args.shaft.text.split(",")[0]!,
-  moisture: "Moisture when cold and hot",
-};
-const options: Readonly<Partial<Record<keyof FitTexts, readonly (readonly [value: string, text: string])[]>>> = {
-  borestate: [
-    ["pressed", "after pressing"],
-    ["free", "before pressing"],
-  ],
-  moisture: [
-    ["dry", "dry"],
-    ["room", "air at 50 % humidity"],
-    ["soaked", "saturated"],
-  ],
-  housing: metals.map(({ name }) => [name, name] as const),
-  shaft: metals.map(({ name }) => [name, name] as const),
-};
+const pairs = [
+  ["outside", "outsideZone"],
+  ["boreZone", "zoneHolds"],
+  ["shaftZone", "housingZone"],
+  ["housing", "housingOutside"],
+  ["assemblyMoisture", "keptGrip"],
+] as const satisfies readonly (readonly [FitKey, FitKey])[];
 
-/** Least and greatest running clearance of the chosen grades, when cold, at assembly, hot, and hot and wet. */
-export function Clearance({ state, library, grades }: Props) {
+const words: Partial<Record<FitKey, readonly string[]>> = {
+  zoneHolds: choicesOf("zoneHolds"),
+  housing: metals.map(({ name }) => name),
+  assemblyMoisture: choicesOf("assemblyMoisture"),
+};
+const unitsOf = (system: System): Partial<Record<FitKey, string>> => ({
+  outside: kinds.length[system],
+  housingOutside: kinds.length[system],
+  keptGrip: "%",
+});
+
+/** Least and greatest running clearance of the chosen grades in every state that the duty and its fit bring. */
+export function Clearance({ state, duty, grades }: Props) {
   const s = useShared();
-  const id = useId();
-  const { fit: texts, setFit: setTexts } = state;
+  const { system, fit: texts, setFit: setTexts } = state;
   const [name, setName] = useState("");
   const grade = grades.find((g) => g.name === name) ?? grades[0];
-  const { system, read } = state;
-  const { bore, temperature } = read.values;
   const settled = useDeferredValue(texts);
-  const rows = useMemo(
-    () =>
-      grade && typeof bore === "number" && temperature && settled.outside.trim() !== ""
-        ? fitRows(
-            { ...settled, grade: grade.name, bore, cold: temperature.low, hot: temperature.high },
-            library,
-            system,
-          )
-        : undefined,
-    [settled, grade, bore, temperature, library, system],
+  const hasOutside = settled.outside.trim() !== "";
+  const read = useMemo(
+    () => (grade && hasOutside ? readFit(duty, settled, grade, system) : undefined),
+    [duty, settled, grade, system, hasOutside],
   );
-  const unit = kinds.length[system];
-  const box = (field: keyof FitTexts) => (
-    <FieldBox key={field} label={labels[field]} required={field === "outside"}>
-      {options[field] ? (
-        <Choice value={texts[field]} onChange={(_, { value }) => setTexts({ ...texts, [field]: value })}>
-          {options[field].map(([value, text]) => (
-            <option key={value} value={value}>
-              {text}
-            </option>
-          ))}
-        </Choice>
-      ) : (
-        <TextBox
-          value={texts[field]}
-          onChange={(_, { value }) => setTexts({ ...texts, [field]: value })}
-          unit={field === "outside" ? unit : undefined}
-        />
-      )}
-    </FieldBox>
-  );
+  const set = (key: FitKey, value: string) => setTexts({ ...texts, [key]: value });
+  const box = (key: FitKey) => {
+    const fault = read?.faults[key];
+    const choices = words[key];
+    const shared = { value: texts[key], "data-field": key };
+    return (
+      <FieldBox
+        key={key}
+        label={labelOf(key)}
+        required={key === "outside"}
+        validationState={fault ? "error" : "none"}
+        validationMessage={fault}
+      >
+        {choices ? (
+          <WordChoice {...shared} words={choices} onChange={(_, { value }) => set(key, value)} />
+        ) : (
+          <TextBox {...shared} unit={unitsOf(system)[key]} onChange={(_, { value }) => set(key, value)} />
+        )}
+      </FieldBox>
+    );
+  };
   return (
     <>
       <p className={s.quiet}>
-        Bore and temperatures are the duty's. A zone is an ISO 286 zone (H7) or two deviations (+0.05/+0.10 mm).
+        Bore, temperatures, motion, moisture and shaft are the duty's. A zone is an ISO 286 zone (H7) or two deviations
+        (+0.05/+0.10 mm).
       </p>
       <FieldBox label="Grade of the bush">
         <Choice value={grade?.name ?? ""} onChange={(_, { value }) => setName(value)}>
@@ -98,57 +87,90 @@ export function Clearance({ state, library, grades }: Props) {
           ))}
         </Choice>
       </FieldBox>
-      <div className={mergeClasses(s.pair, s.foot)}>{(["outside", "outsidezone"] as const).map(box)}</div>
-      <div className={mergeClasses(s.pair, s.foot)}>{(["borezone", "borestate"] as const).map(box)}</div>
-      <div className={mergeClasses(s.pair, s.foot)}>{(["housingzone", "shaftzone"] as const).map(box)}</div>
-      <div className={mergeClasses(s.pair, s.foot)}>{(["housing", "shaft"] as const).map(box)}</div>
-      {box("moisture")}
-      {rows === undefined && (
-        <p className={s.quiet}>
-          {bore instanceof Band
-            ? "The clearance needs one bore, not a band."
-            : "Give the outside diameter to see the clearance."}
-        </p>
-      )}
-      {typeof rows === "string" && <Notice intent="error">{rows}</Notice>}
-      {Array.isArray(rows) && (
-        <>
-          <ClearanceChart rows={rows} unit={unit} temperatureUnit={kinds.temperature[system]} summaryId={id} />
-          <p id={id} className={s.text}>
-            {grade?.name}: {rows.map((row) => `${row.state}: ${row.verdict}`).join("; ")}. Stress relaxation and wear
-            are not in it.
-          </p>
-          <details>
-            <summary className={s.summary}>Numbers behind the chart</summary>
-            <div className={s.wide}>
-              <table className={s.table}>
-                <thead>
-                  <tr>
-                    {["state", `at ${kinds.temperature[system]}`, `least, ${unit}`, `greatest, ${unit}`, "verdict"].map(
-                      (text) => (
-                        <th key={text} scope="col">
-                          {text}
-                        </th>
-                      ),
-                    )}
-                  </tr>
-                </thead>
-                <tbody>
-                  {rows.map((row) => (
-                    <tr key={row.state}>
-                      <th scope="row">{row.state}</th>
-                      <td>{Number(row.temperature.toPrecision(4))}</td>
-                      <td>{row.clearance ? row.clearance[0].toPrecision(3) : "no data"}</td>
-                      <td>{row.clearance ? row.clearance[1].toPrecision(3) : "no data"}</td>
-                      <td>{row.verdict}</td>
-                    </tr>
-                  ))}
-                </tbody>
-              </table>
-            </div>
-          </details>
-        </>
-      )}
+      {pairs.map((pair) => (
+        <div key={pair[0]} className={mergeClasses(s.pair, s.foot)}>
+          {pair.map(box)}
+        </div>
+      ))}
+      {!hasOutside && <p className={s.quiet}>Give the outside diameter to see the clearance.</p>}
+      {read?.fault && <Notice intent="error">{read.fault}</Notice>}
+      {read?.rows && <States rows={read.rows} grade={grade!.name} system={system} />}
     </>
+  );
+}
+
+/** The states from each moisture that the bush may have had at assembly, and what they come to. */
+function States({ rows, grade, system }: { rows: readonly FitRow[]; grade: string; system: System }) {
+  const s = useShared();
+  const id = useId();
+  const starts = [...new Set(rows.map(({ assembled }) => assembled))];
+  return (
+    <>
+      {starts.map((start) => (
+        <div key={start}>
+          {starts.length > 1 && <h3 className={s.minor}>If it was pressed in {start}</h3>}
+          <ClearanceChart
+            rows={rows.filter(({ assembled }) => assembled === start)}
+            among={rows}
+            system={system}
+            summaryId={id}
+          />
+        </div>
+      ))}
+      <p id={id} className={s.text}>
+        {grade}: {byVerdict(rows)}. Wear is not in it.
+      </p>
+      <details>
+        <summary className={s.summary}>Numbers behind the chart</summary>
+        <div className={s.wide}>
+          <Numbers rows={rows} system={system} />
+        </div>
+      </details>
+    </>
+  );
+}
+
+/** "fits: assembly, cold; fails, grip lost: back" */
+function byVerdict(rows: readonly FitRow[]): string {
+  const states = new Map<string, Set<string>>();
+  for (const row of rows) {
+    const verdict = fitVerdict(row);
+    states.set(verdict, (states.get(verdict) ?? new Set()).add(nameOf(row)));
+  }
+  return [...states].map(([verdict, names]) => `${verdict}: ${[...names].join("; ")}`).join(". ");
+}
+
+function Numbers({ rows, system }: { rows: readonly FitRow[]; system: System }) {
+  const s = useShared();
+  const length = (value: number) => bareNumber("length", value, system);
+  const unit = kinds.length[system];
+  const headings = ["state", `at ${kinds.temperature[system]}`, `least, ${unit}`, `greatest, ${unit}`, `grip, ${unit}`];
+  const hasStarts = rows.some(({ assembled }) => assembled !== rows[0]!.assembled);
+  return (
+    <table className={s.table}>
+      <thead>
+        <tr>
+          {headings.map((text) => (
+            <th key={text} scope="col">
+              {text}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={`${row.assembled} ${nameOf(row)}`}>
+            <th scope="row">
+              {hasStarts && `${row.assembled}: `}
+              {nameOf(row)}
+            </th>
+            <td>{bareNumber("temperature", row.bush, system)}</td>
+            <td>{length(row.clearance.least)}</td>
+            <td>{length(row.clearance.greatest)}</td>
+            <td>{length(row.grip)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }

@@ -1,11 +1,18 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { scaleLinear } from "d3-scale";
-import type { FitRow } from "./fit";
+import type { FitRow } from "../../core/duties";
+import type { Limits } from "../../core/fit/iso286";
+import { kinds } from "../../core/kinds";
+import type { System } from "../../core/kinds";
+import { fromWorking } from "../../core/units";
+import { bareNumber } from "../duty/quantity";
+import { nameOf } from "./fit";
 
 interface Props {
   readonly rows: readonly FitRow[];
-  readonly unit: string;
-  readonly temperatureUnit: string;
+  /** All rows that share the scale. */
+  readonly among: readonly FitRow[];
+  readonly system: System;
   readonly summaryId: string;
 }
 
@@ -33,9 +40,11 @@ const useStyles = makeStyles({
 });
 
 /** One bar per state from least to greatest clearance; the filled part is the root-sum-square band. Left of zero it binds. */
-export function ClearanceChart({ rows, unit, temperatureUnit, summaryId }: Props) {
+export function ClearanceChart({ rows, among, system, summaryId }: Props) {
   const s = useStyles();
-  const ends = rows.flatMap(({ clearance, likely }) => [...(clearance ?? []), ...(likely ?? [])]);
+  const inUnits = ({ least, greatest }: Limits) =>
+    [fromWorking("length", least, system), fromWorking("length", greatest, system)] as const;
+  const ends = among.flatMap(({ clearance, band }) => [...inUnits(clearance), ...inUnits(band)]);
   const x = scaleLinear([Math.min(0, ...ends), Math.max(0, ...ends)], [left, width - right]).nice(4);
   const height = rows.length * rowHeight + foot;
   return (
@@ -49,21 +58,19 @@ export function ClearanceChart({ rows, unit, temperatureUnit, summaryId }: Props
         </g>
       ))}
       <text className={s.text} x={width / 2} y={height - 4} textAnchor="middle">
-        running clearance, {unit}
+        running clearance, {kinds.length[system]}
       </text>
-      {rows.map(({ state, temperature, clearance, likely, verdict }, i) => {
+      {rows.map((row, i) => {
         const y = i * rowHeight;
+        const [least, greatest] = inUnits(row.clearance);
+        const [low, high] = inUnits(row.band);
         return (
-          <g key={state}>
+          <g key={nameOf(row)}>
             <text className={s.name} x={left + 6} y={y + 15}>
-              {state}, {Number(temperature.toPrecision(4))} {temperatureUnit}: {verdict}
+              {nameOf(row)}, {bareNumber("temperature", row.bush, system)} {kinds.temperature[system]}: {row.word}
             </text>
-            {likely && (
-              <rect className={s.likely} x={x(likely[0])} width={x(likely[1]) - x(likely[0])} y={y + 23} height={10} />
-            )}
-            {clearance && (
-              <path className={s.range} d={`M${x(clearance[0])} ${y + 21}v14m0 -7H${x(clearance[1])}m0 -7v14`} />
-            )}
+            <rect className={s.likely} x={x(low)} width={x(high) - x(low)} y={y + 23} height={10} />
+            <path className={s.range} d={`M${x(least)} ${y + 21}v14m0 -7H${x(greatest)}m0 -7v14`} />
           </g>
         );
       })}

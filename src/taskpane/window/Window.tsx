@@ -2,7 +2,6 @@ import { Button } from "@fluentui/react-components";
 import { useId } from "react";
 import { verdictText } from "../../core/duties";
 import type { NamedDuty, Ranked } from "../../core/duties";
-import type { Library } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import type { TabName } from "../app";
@@ -21,13 +20,12 @@ interface Props {
   duty: NamedDuty | undefined;
   /** All grades judged for it. */
   ranked: readonly Ranked[];
-  library: Library;
   chosen: readonly string[];
   onTab(tab: TabName): void;
 }
 
 /** Where the duty stands inside the limits of the chosen grades; without a choice, of the first ones of the list. */
-export function Window({ state, duty, ranked, library, chosen, onTab }: Props) {
+export function Window({ state, duty, ranked, chosen, onTab }: Props) {
   const s = useShared();
   const { system } = state;
   const shown =
@@ -56,7 +54,7 @@ export function Window({ state, duty, ranked, library, chosen, onTab }: Props) {
       <h2 className={s.heading}>Pressure and speed</h2>
       {isMoving(duty) ? <Moving duty={duty} shown={shown} system={system} /> : <AtRest shown={shown} system={system} />}
       <h2 className={s.heading}>Clearance</h2>
-      <Clearance state={state} library={library} grades={shown.map(({ grade }) => grade)} />
+      <Clearance state={state} duty={duty} grades={shown.map(({ grade }) => grade)} />
     </section>
   );
 }

@@ -1,37 +1,41 @@
+import { fitRows, withField } from "../../core/duties";
+import type { FieldKey, FitRow, NamedDuty } from "../../core/duties";
 import { BushError } from "../../core/errors";
-import type { Answer } from "../../core/formula";
-import { fitTable } from "../../core/fit/fitTable";
-import { readZone } from "../../core/fit/zone";
-import type { Library } from "../../core/grade";
+import type { Grade } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
-import { fromWorking, readQuantity } from "../../core/units";
 import { keepUnit } from "../duty/quantity";
+import { readFields } from "../duty/readDuty";
 
-/** The fields of a fit beside the duty's bore and temperatures; texts as typed. */
-export interface FitTexts {
-  readonly borezone: string;
-  readonly borestate: string;
-  readonly outside: string;
-  readonly outsidezone: string;
-  readonly housingzone: string;
-  readonly shaftzone: string;
-  readonly housing: string;
-  readonly shaft: string;
-  readonly moisture: string;
-}
+/** What the window asks of the fit; shaft, moisture, bore and temperatures are the duty's. */
+export const fitKeys = [
+  "outside",
+  "outsideZone",
+  "boreZone",
+  "zoneHolds",
+  "housingZone",
+  "shaftZone",
+  "housing",
+  "housingOutside",
+  "assemblyMoisture",
+  "keptGrip",
+] as const satisfies readonly FieldKey[];
+export type FitKey = (typeof fitKeys)[number];
+/** Texts as typed. */
+export type FitTexts = Readonly<Record<FitKey, string>>;
 
 /** A usual combination to start from, all of it in view and to be changed; the outside diameter is the user's. */
 export const firstFit: FitTexts = {
-  borezone: "E10",
-  borestate: "pressed",
   outside: "",
-  outsidezone: "+0.05/+0.10 mm",
-  housingzone: "H7",
-  shaftzone: "h8",
+  outsideZone: "+0.05/+0.10 mm",
+  boreZone: "E10",
+  zoneHolds: "pressed",
+  housingZone: "H7",
+  shaftZone: "h8",
   housing: "aluminium alloy",
-  shaft: "carbon steel",
-  moisture: "dry",
+  housingOutside: "",
+  assemblyMoisture: "",
+  keptGrip: "",
 };
 
 /** The same fit in the other unit system: plain numbers get the unit that they had. */
@@ -40,68 +44,34 @@ export function keepFitUnits(texts: FitTexts, from: System): FitTexts {
   return {
     ...texts,
     outside: keepUnit("length", texts.outside, from),
-    borezone: zone(texts.borezone),
-    outsidezone: zone(texts.outsidezone),
-    housingzone: zone(texts.housingzone),
-    shaftzone: zone(texts.shaftzone),
+    housingOutside: keepUnit("length", texts.housingOutside, from),
+    boreZone: zone(texts.boreZone),
+    outsideZone: zone(texts.outsideZone),
+    housingZone: zone(texts.housingZone),
+    shaftZone: zone(texts.shaftZone),
   };
 }
 
-/** What the duty and the choice of a grade add, in working units. */
-export interface FitCase extends FitTexts {
-  readonly grade: string;
-  readonly bore: number;
-  readonly cold: number;
-  readonly hot: number;
+export interface FitRead {
+  readonly faults: Readonly<Partial<Record<FitKey, string>>>;
+  /** Why there are no rows, where that is not said at a field. */
+  readonly fault?: string;
+  readonly rows?: readonly FitRow[];
 }
 
-type Range = readonly [least: number, greatest: number];
-
-/** One state of FITTABLE; lengths in the sheet's unit, missing where the grade lacks a datum. */
-export interface FitRow {
-  readonly state: string;
-  readonly temperature: number;
-  readonly clearance?: Range;
-  readonly likely?: Range;
-  readonly verdict: string;
-}
-
-/** The rows of FITTABLE, or its message. */
-export function fitRows(texts: FitCase, grades: Library, system: System): FitRow[] | string {
-  const zone = (name: "borezone" | "outsidezone" | "housingzone" | "shaftzone") => readZone(texts[name], system, name);
+/** The states of FITTABLE for the duty with these fields; each fault stays at its field. */
+export function readFit(duty: NamedDuty, texts: FitTexts, grade: Grade, system: System): FitRead {
+  const { values, faults } = readFields(texts, fitKeys, system);
+  if (Object.keys(faults).length > 0) return { faults };
+  const steps = duty.steps.map((_, i) => i);
   try {
-    const rows = fitTable({
-      ...texts,
-      outside: readQuantity("outside", "length", texts.outside, system),
-      borezone: zone("borezone"),
-      outsidezone: zone("outsidezone"),
-      housingzone: zone("housingzone"),
-      shaftzone: zone("shaftzone"),
-      borestate: texts.borestate as "pressed" | "free",
-      moisture: texts.moisture as "dry" | "room" | "soaked",
-      grades,
-    });
-    return rows.map((row) => rowOf(row, system));
+    const fitted = fitKeys.reduce((sum, key) => withField(sum, key, values[key], steps), duty);
+    return { faults, rows: fitRows(fitted, grade) };
   } catch (error) {
-    if (error instanceof BushError) return error.message;
+    if (error instanceof BushError) return { faults, fault: error.message };
     throw error;
   }
 }
 
-const columns = (fitTable.spec.result as { columns: readonly { readonly name: string }[] }).columns.map((c) => c.name);
-
-function rowOf(row: readonly Answer[], system: System): FitRow {
-  const cell = (name: string) => row[columns.indexOf(name)];
-  const range = (name: string, least: string, greatest: string) => {
-    const [a, b] = [cell(least), cell(greatest)];
-    if (typeof a !== "number" || typeof b !== "number") return {};
-    return { [name]: [fromWorking("length", a, system), fromWorking("length", b, system)] as const };
-  };
-  return {
-    state: String(cell("state")),
-    temperature: fromWorking("temperature", cell("temperature") as number, system),
-    ...range("clearance", "least clearance", "greatest clearance"),
-    ...range("likely", "root-sum-square least", "root-sum-square greatest"),
-    verdict: String(cell("verdict")),
-  };
-}
+/** "back, no grip kept" */
+export const nameOf = ({ name, isSupposed }: FitRow): string => (isSupposed ? `${name}, no grip kept` : name);

@@ -54,13 +54,12 @@ const marks: readonly (readonly [when: (verdict: string) => string, as: Mark["as
   [(verdict) => `ISERROR(${verdict})`, "fails"],
 ];
 /**
- * Marks of a range by the verdicts in one of its columns. They read the whole column: the grid would not look again at
+ * Marks of a range by the verdicts in a column, from its own first row or another one on. They read the whole column: the grid would not look again at
  * cells that a shorter answer leaves.
  */
-export function marksBy(range: string, column: string): readonly Mark[] {
-  const { row, rows } = areaOf(range);
-  const all = `$${column}$${row + 1}:$${column}$${row + rows}`;
-  return marks.map(([when, as]) => ({ range, when: `=AND(COUNTA(${all})>0,${when(`$${column}${row + 1}`)})`, as }));
+export function marksBy(range: string, column: string, top = areaOf(range).row + 1): readonly Mark[] {
+  const all = `$${column}$${top}:$${column}$${top + areaOf(range).rows - 1}`;
+  return marks.map(([when, as]) => ({ range, when: `=AND(COUNTA(${all})>0,${when(`$${column}${top}`)})`, as }));
 }
 
 /** Looks of a table of duties and of DUTIES' answer to its left, both with their headings in row `top`. */

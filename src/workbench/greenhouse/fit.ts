@@ -1,102 +1,100 @@
+import { fieldHeading, fields } from "../../core/duties";
+import type { FieldKey } from "../../core/duties";
 import { metals } from "../../core/fit/metals";
-import type { BookCell, BookSheet, Scalar } from "../book";
+import type { BookCell, BookSheet, PickList, Scalar } from "../book";
+import { marksBy } from "./duties";
 import { across, cautionLines, titled } from "./parts";
 
-interface Input {
-  readonly label: string;
-  readonly value?: Scalar;
-}
-const left = {
-  bore: { label: "Bore, mm", value: 20 },
-  borezone: { label: "Zone of the bore", value: "E10" },
-  borestate: { label: "That zone holds", value: "pressed" },
-  outside: { label: "Outside, mm", value: 23 },
-  outsidezone: { label: "Zone of the outside", value: "+0.05/+0.10" },
-  housingzone: { label: "Zone of the housing", value: "H7" },
-  shaftzone: { label: "Zone of the shaft", value: "f7" },
-} satisfies Record<string, Input>;
-const right = {
-  grade: { label: "Grade of the bush", value: "Demo Sorrel" },
-  housing: { label: "Metal of the housing", value: "aluminium alloy" },
-  shaft: { label: "Metal of the shaft", value: "carbon steel" },
-  housingoutside: { label: "Housing outside, mm (or empty)", value: 40 },
-  cold: { label: "Lowest temperature, °C", value: -20 },
-  hot: { label: "Highest temperature, °C", value: 80 },
-  moisture: { label: "Water when cold and when hot", value: "dry" },
-} satisfies Record<string, Input>;
-type Key = keyof typeof left | keyof typeof right;
+/** The card of the duty. */
+const card = {
+  duty: "Roof-vent pivot",
+  grade: "Demo Sorrel",
+  load: 900,
+  bore: 20,
+  length: 20,
+  outside: 23,
+  swing: 70,
+  cycles: 0.5,
+  temperature: "-20 to 80",
+  moisture: "humid",
+  shaft: "hardened steel",
+  housing: "aluminium alloy",
+  housingOutside: 40,
+  boreZone: "E10",
+  zoneHolds: "pressed",
+  outsideZone: "+0.15/+0.20",
+  housingZone: "H7",
+  shaftZone: "f7",
+  assemblyMoisture: "dry",
+  keptGrip: 60,
+  leastClearance: 0.01,
+  heldAtEnds: "no",
+} as const satisfies Partial<Record<FieldKey, Scalar>>;
+type Key = keyof typeof card;
+const keys = Object.keys(card) as Key[];
 
-const inputTop = 5;
-const rows: Partial<Record<Key, number>> = {};
-Object.keys(left).forEach((key, i) => (rows[key as Key] = inputTop + i));
-Object.keys(right).forEach((key, i) => (rows[key as Key] = inputTop + i));
-const at = (key: Key): string => `${key in left ? "B" : "G"}${rows[key]}`;
+const cardTop = 5;
+const cardLast = cardTop + keys.length - 1;
+const at = (key: Key): string => `B${cardTop + keys.indexOf(key)}`;
+const labelOf = (key: Key): string => (key === "keptGrip" ? "share of grip kept [%]" : fieldHeading(key, "metric"));
 
-const inputCells = (inputs: Record<string, Input>, label: string): BookSheet["cells"] =>
+const cardCells = (): BookSheet["cells"] =>
   Object.fromEntries(
-    Object.entries(inputs).flatMap(([key, { label: text, value }]): [string, BookCell][] => [
-      [`${label}${rows[key as Key]}`, { value: text, look: "label" }],
-      [at(key as Key), { value, look: typeof value === "string" ? "words" : "input" }],
-    ]),
+    keys.flatMap((key, i): [string, BookCell][] => {
+      const value: Scalar = card[key];
+      return [
+        [`A${cardTop + i}`, { value: labelOf(key), look: "label" }],
+        [at(key), { value, look: typeof value === "string" ? "words" : "input" }],
+      ];
+    }),
   );
+const cardPicks = keys.flatMap((key): PickList[] => {
+  const entry = fields[key];
+  if (key === "housing") return [{ at: at(key), from: metals.map(({ name }) => name) }];
+  return entry.kind === "choice" ? [{ at: at(key), from: entry.words }] : [];
+});
 
-/** FITTABLE's arguments in its order. */
-const handed: readonly Key[] = [
-  "bore",
-  "borezone",
-  "outside",
-  "outsidezone",
-  "housingzone",
-  "shaftzone",
-  "grade",
-  "housing",
-  "shaft",
-  "cold",
-  "hot",
-  "moisture",
-  "borestate",
-  "housingoutside",
-];
-const states = 4;
-const table = 14;
+/** Rows for the states: as many as there are where neither the moisture at assembly nor the share kept is told. */
+const states = 21;
+const table = cardLast + 4;
 const first = table + 1;
 const last = table + states;
 
 /** A value of the spilled table, through a range with its formula: the grid follows no reference to a spilled cell alone. */
 const spilled = (range: string, row: number, col: number): string => `INDEX(${range},${row},${col})`;
-const ofState = (state: number, col: number): string => spilled(`$A$${table}:$H$${last}`, state + 2, col);
-const leastCol = 3;
-const greatestCol = 4;
+const ofState = (state: number, col: number): string => spilled(`$A$${table}:$M$${last}`, state + 2, col);
+const leastCol = 7;
+const greatestCol = 8;
 
-/** Bars of text on one scale: what stands left of the line is clearance below 0, in another pattern. */
-const barTop = last + 2;
-const scale = `G${barTop}`;
-const longest = 36;
-const marksOf = (length: string): string => `ROUND((${length})/$G$${barTop},0)`;
+/** Bars of text on one scale, beside the card: what stands left of the line is clearance below 0, in another pattern. */
+const barTop = cardTop - 1;
+const scale = `I${barTop}`;
+const longest = 32;
+const marksOf = (length: string): string => `ROUND((${length})/$I$${barTop},0)`;
 
 function barCells(): BookSheet["cells"] {
   const ends = Array.from({ length: states }, (_, i) => [ofState(i, leastCol), ofState(i, greatestCol)]).flat();
   const cells: Record<string, BookCell> = {
-    [`A${barTop}`]: { value: "Clearance as a picture", look: "group" },
-    [`F${barTop}`]: { value: "one mark, mm:", look: "caption" },
+    [`C${barTop}`]: { value: "Clearance as a picture", look: "group" },
+    [`G${barTop}`]: { value: "one mark, mm:", look: "caption" },
     [scale]: {
       formula: `=MAX(${ends.map((end) => `IFERROR(ABS(${end}),0)`).join(",")})/${longest}`,
       look: "result",
       format: "0.0000",
     },
-    [`A${barTop + 1}`]: { value: "state", look: "heading" },
-    [`B${barTop + 1}`]: { value: "below 0: the shaft binds ▒", look: "caption" },
-    [`E${barTop + 1}`]: { value: "│0   █ least to greatest clearance", look: "heading" },
+    [`C${barTop + 1}`]: { value: "state", look: "heading" },
+    [`E${barTop + 1}`]: { value: "below 0: the shaft binds ▒", look: "caption" },
+    [`I${barTop + 1}`]: { value: "│0   █ least to greatest clearance", look: "heading" },
   };
   for (let i = 0; i < states; i++) {
     const [least, greatest, row] = [ofState(i, leastCol), ofState(i, greatestCol), barTop + 2 + i];
-    cells[`A${row}`] = { formula: `=${ofState(i, 1)}&""`, look: "answer" };
-    cells[`B${row}`] = {
+    cells[`C${row}`] = { formula: `=${ofState(i, 1)}&""`, look: "answer" };
+    cells[`E${row}`] = {
       formula: `=IFERROR(REPT("▒",${marksOf(`MIN(0,${greatest})-MIN(0,${least})`)})&REPT("·",${marksOf(`-MIN(0,${greatest})`)}),"")`,
       look: "barLeft",
     };
-    cells[`E${row}`] = {
-      formula: `=IFERROR("│"&REPT("·",${marksOf(`MAX(0,${least})`)})&REPT("█",${marksOf(`MAX(0,${greatest})-MAX(0,${least})`)}),"no data")`,
+    cells[`I${row}`] = {
+      formula: `=IF(C${row}="","",IFERROR("│"&REPT("·",${marksOf(`MAX(0,${least})`)})&REPT("█",${marksOf(`MAX(0,${greatest})-MAX(0,${least})`)}),""))`,
       look: "bar",
     };
   }
@@ -104,7 +102,7 @@ function barCells(): BookSheet["cells"] {
 }
 const barRows = Array.from({ length: states + 1 }, (_, i) => barTop + 1 + i);
 
-const pressTop = barTop + states + 3;
+const pressTop = last + 3;
 const ring = pressTop + 4;
 const metalTop = ring + 13;
 const metalRange = (column: string): string => `$${column}$${metalTop + 2}:$${column}$${metalTop + 1 + metals.length}`;
@@ -131,7 +129,7 @@ const ringCells = (): BookSheet["cells"] => ({
   [`A${ring + 3}`]: { value: "Its Poisson's ratio", look: "label" },
   [`B${ring + 3}`]: { formula: ofHousing("D"), look: "result", format: "0.00" },
   [`A${ring + 4}`]: { value: "Housing outside, mm", look: "label" },
-  [`B${ring + 4}`]: { formula: `=IF(${at("housingoutside")}="",1000000,${at("housingoutside")})`, look: "result" },
+  [`B${ring + 4}`]: { formula: `=IF(${at("housingOutside")}="",1000000,${at("housingOutside")})`, look: "result" },
   [`A${ring + 5}`]: { value: "Bore close-in", look: "label" },
   [`B${ring + 5}`]: {
     formula: `=BUSH.CLOSEIN(${at("bore")},${at("outside")},B${ring + 4},B${ring},B${ring + 1},B${ring + 2},B${ring + 3})`,
@@ -172,13 +170,13 @@ const limits = (row: number, label: string, size: Key, zone: Key): BookSheet["ce
 
 const limitCells = (): BookSheet["cells"] => ({
   ...across(["A", "B", "C"], limitsTop, ["Sizes and fit, mm", "least", "greatest"], "heading"),
-  ...limits(limitsTop + 1, "Bore", "bore", "borezone"),
-  ...limits(limitsTop + 2, "Shaft", "bore", "shaftzone"),
-  ...limits(limitsTop + 3, "Outside of the bush", "outside", "outsidezone"),
-  ...limits(limitsTop + 4, "Bore of the housing", "outside", "housingzone"),
+  ...limits(limitsTop + 1, "Bore", "bore", "boreZone"),
+  ...limits(limitsTop + 2, "Shaft", "bore", "shaftZone"),
+  ...limits(limitsTop + 3, "Outside of the bush", "outside", "outsideZone"),
+  ...limits(limitsTop + 4, "Bore of the housing", "outside", "housingZone"),
   [`E${limitsTop}`]: { value: "Clearance of bore and shaft, mm", look: "heading" },
   [`E${limitsTop + 1}`]: {
-    formula: `=BUSH.FITOF(${at("bore")},${at("borezone")}&"/"&${at("shaftzone")})`,
+    formula: `=BUSH.FITOF(${at("bore")},${at("boreZone")}&"/"&${at("shaftZone")})`,
   },
   [`H${limitsTop + 1}`]: { value: "by the fit's code", look: "quiet" },
   [`E${limitsTop + 2}`]: { formula: `=${limit(1, 1)}-${limit(2, 2)}` },
@@ -209,43 +207,39 @@ const metalCells = (): BookSheet["cells"] => ({
   ),
 });
 
-/** Metals whose name needs a second line. */
-const longMetals = (): Record<number, number> =>
-  Object.fromEntries(metals.flatMap(({ name }, i) => (name.length > 24 ? [[metalTop + 2 + i, 2]] : [])));
-
-const cautions = cautionLines(metalTop + metals.length + 3, "H");
-const answers = `A${first}:H${last}`;
-
+const cautions = cautionLines(metalTop + metals.length + 3, "L");
 /** A bush pressed into its housing: its clearance from cold to hot and wet, and the press fit itself. */
 export const fit: BookSheet = {
   name: "Fit",
-  widths: [22, 13, 10, 10, 13, 13, 18, 17],
+  widths: [31, 18, 14, 13, 13, 9, 11, 11, 13, 13, 13, 10, 44],
   frozen: { rows: 1, columns: 1 },
-  growing: [`H${first}:H${last}`],
-  heights: { 1: 1.6, [table]: 4, [pressTop]: 3, [metalTop + 1]: 2, ...longMetals() },
+  growing: [`M${first}:M${last}`],
+  heights: { 1: 1.6, [table]: 4, [pressTop]: 3, [metalTop + 1]: 2 },
   cells: {
     ...titled(
-      "Roof-vent pivot: does the shaft still turn when it is cold, hot or wet?",
+      "Roof-vent pivot: does the shaft still turn, and the bush still hold, when it is cold, hot or humid?",
       "An invented example: a polyamide bush 20/23 × 20 mm, pressed into the vent's arm. Type over the shaded cells.",
     ),
-    A3: { value: "Try H7 as the zone of the bore: it binds in the cold as well.", look: "quiet" },
-    A4: { value: "Sizes and zones", look: "group" },
-    D4: { value: "Materials and service", look: "group" },
-    ...inputCells(left, "A"),
-    ...inputCells(right, "D"),
+    A3: {
+      value: "Try wet as the moisture: the shaft binds. Clear the share of grip kept: both ends are shown, with care.",
+      look: "quiet",
+    },
+    [`A${cardTop - 1}`]: { value: "The duty as a card", look: "group" },
+    ...cardCells(),
     [`A${table - 2}`]: {
       value: "Zones: an ISO 286 class such as H7, or two deviations such as +0.05/+0.10.",
       look: "quiet",
     },
     [`A${table - 1}`]: {
-      value: "Clearance: worst case of the tolerances; root-sum-square is the band where most assemblies lie.",
+      value:
+        "Clearance: worst case of the tolerances; root-sum-square is the band where most assemblies lie. Running: friction warms the bore. Back: cold again after the hottest hold.",
       look: "quiet",
     },
     [`A${last + 1}`]: {
-      value: "binds: the shaft may seize. retention lost: nothing may hold the bush in its housing.",
+      value: "binds: the shaft may seize. grip lost: nothing may hold the bush in its housing.",
       look: "quiet",
     },
-    [`A${table}`]: { formula: `=BUSH.FITTABLE(${handed.map(at).join(",")})` },
+    [`A${table}`]: { formula: `=BUSH.FITTABLE($A$${cardTop}:$B$${cardLast})` },
     ...barCells(),
     ...metalCells(),
     ...limitCells(),
@@ -254,19 +248,23 @@ export const fit: BookSheet = {
     ...cautions.cells,
   },
   merged: [
-    ...barRows.flatMap((row) => [`B${row}:D${row}`, `E${row}:H${row}`]),
+    ...barRows.flatMap((row) => [`C${row}:D${row}`, `E${row}:H${row}`, `I${row}:L${row}`]),
     `E${limitsTop}:G${limitsTop}`,
+    `G${barTop}:H${barTop}`,
     ...cautions.merged,
   ],
   areas: [
-    { range: "A4:B4", look: "group" },
-    { range: "D4:G4", look: "group" },
-    { range: `A${table}:H${table}`, look: "heading" },
+    { range: `A${cardTop - 1}:B${cardTop - 1}`, look: "group" },
+    { range: `A${table}:M${table}`, look: "heading" },
     { range: `A${first}:A${last}`, look: "answer" },
-    { range: `B${first}:B${last}`, look: "result", format: "0" },
-    { range: `C${first}:G${last}`, look: "result", format: "0.000" },
-    { range: `H${first}:H${last}`, look: "text" },
-    { range: `A${barTop}:G${barTop}`, look: "group" },
+    { range: `B${first}:C${last}`, look: "result", format: "0.0" },
+    { range: `D${first}:D${last}`, look: "answer" },
+    { range: `E${first}:E${last}`, look: "result", format: "0.00 %" },
+    { range: `F${first}:F${last}`, look: "result", format: "0 %" },
+    { range: `G${first}:K${last}`, look: "result", format: "0.000" },
+    { range: `L${first}:L${last}`, look: "result", format: "0.0" },
+    { range: `M${first}:M${last}`, look: "text" },
+    { range: `C${barTop}:L${barTop}`, look: "group" },
     { range: `B${pressTop + 1}:B${pressTop + 2}`, look: "result", format: "0.000" },
     { range: `C${pressTop + 1}:D${pressTop + 2}`, look: "result", format: "0.00" },
     { range: `E${pressTop + 1}:E${pressTop + 2}`, look: "result", format: "0.000" },
@@ -276,19 +274,6 @@ export const fit: BookSheet = {
     { range: `G${limitsTop + 1}:G${limitsTop + 1}`, look: "answer" },
     { range: `A${metalTop}:E${metalTop}`, look: "group" },
   ],
-  marks: [
-    { range: answers, when: `=LEFT($H${first},7)="no data"`, as: "unknown" },
-    { range: answers, when: `=AND($H${first}<>"",LEFT($H${first},4)<>"fits")`, as: "fails" },
-    {
-      range: `A${barTop + 2}:H${barTop + 1 + states}`,
-      when: `=AND(ISNUMBER($C${first}),$C${first}<=0)`,
-      as: "fails",
-    },
-  ],
-  picks: [
-    { at: at("borestate"), from: ["pressed", "free"] },
-    { at: at("moisture"), from: ["dry", "room", "soaked"] },
-    { at: at("housing"), from: metals.map(({ name }) => name) },
-    { at: at("shaft"), from: metals.map(({ name }) => name) },
-  ],
+  marks: [...marksBy(`A${first}:M${last}`, "M"), ...marksBy(`C${barTop + 2}:L${barTop + 1 + states}`, "M", first)],
+  picks: cardPicks,
 };

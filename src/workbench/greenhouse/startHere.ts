@@ -33,7 +33,10 @@ const sheets: readonly (readonly [string, string])[] = [
   ["Duties", "the bearings of a rooftop greenhouse, each judged by every criterion: verdict, use, life"],
   ["Shortlist", "grades ranked for one of those duties, each with its reason"],
   ["Grades", "a table of grades of your own, which the formulas use beside the built-in library"],
-  ["Fit", "clearance of a pressed bush when cold, at assembly, hot, and hot and wet, with its press fit"],
+  [
+    "Fit",
+    "clearance and grip of a pressed bush from assembly through cold, hot and moist and back, with its press fit",
+  ],
   ["Quotes", "suppliers' quotes checked against a duty and ranked by cost per 1000 running hours"],
   ["Worked example", "a calculation of your choice step by step, for a class"],
 ];

@@ -224,6 +224,7 @@ describe("a clearance that is not there", () => {
     ...full,
     expansion: 8.5e-5,
     "compressive modulus": 2500,
+    "compressive strength": 85,
     "Poisson's ratio": 0.4,
     "swelling at 50 % RH": "0.6 %",
   };

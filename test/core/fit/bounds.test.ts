@@ -1,9 +1,7 @@
-import { clearance, deviation, fitOf, fitTable, freeTilt, limitsOfSize } from "../../../src/core";
-import { fitState } from "../../../src/core/fit/fitState";
-import type { Assembly } from "../../../src/core/fit/fitState";
+import { clearance, deviation, fitOf, freeTilt, limitsOfSize } from "../../../src/core";
 import { kindOfFit } from "../../../src/core/fit/fitOf";
 import { checkDiameters, closeInOf, heldAtEnds, heldStrain } from "../../../src/core/fit/lame";
-import { call, message, pressedBush } from "../../support";
+import { call, message } from "../../support";
 
 test("limits that touch are a size without a tolerance; a fit of zero is still of its kind", () => {
   const row = clearance({ boreleast: 20, boregreatest: 20, shaftleast: 19.98, shaftgreatest: 19.98 });
@@ -53,81 +51,6 @@ test("a bush held at its ends closes in more than one that may lengthen", () => 
 
 test("the text of the free tilt does not call it the onset of edge loading", () => {
   expect(freeTilt.spec.text).toMatch(/both ends .* no onset of edge loading/);
-});
-
-describe("the band of a free bush that grows a lot", () => {
-  const free: Assembly = {
-    boreState: "free",
-    bore: { least: 20, greatest: 20.1 },
-    shaft: { least: 19.8, greatest: 19.9 },
-    outside: { least: 23.1, greatest: 23.2 },
-    housing: { least: 23, greatest: 23.04 },
-    nominalOutside: 23,
-    closeIn: 0.5,
-  };
-  test("at assembly it is the four half tolerances, those of the press fit times the close-in", () => {
-    const { band } = fitState(free, { bush: 0, housing: 0, shaft: 0 });
-    const middle = 20.05 - 0.5 * (23.15 - 23.02) - 19.85;
-    const width = Math.hypot(0.05, 0.05, 0.5 * Math.hypot(0.05, 0.02));
-    expect(band.least).toBeCloseTo(middle - width, 12);
-    expect(band.greatest).toBeCloseTo(middle + width, 12);
-  });
-  test("with bush and shaft twice as large their tolerances are too", () => {
-    const { band } = fitState(free, { bush: 1, housing: 1, shaft: 1 });
-    expect(band.greatest - band.least).toBeCloseTo(2 * Math.hypot(0.1, 0.1, 0.5 * Math.hypot(0.05, 0.02)), 12);
-  });
-});
-
-describe("verdicts at their edges", () => {
-  const grades = [
-    ["grade", "expansion", "compressive modulus", "Poisson's ratio", "compressive strength [MPa]"],
-    ["X", 0.0001, 2500, 0.4, 80],
-    ["Y", 0.0001, 2500, 0.4, null],
-  ];
-  const verdictOf = (bore: string, outside: string, shaft: string, grade = "X") => {
-    const rows = call(fitTable, [
-      20,
-      bore,
-      23,
-      outside,
-      "0/0",
-      shaft,
-      grade,
-      "carbon steel",
-      "carbon steel",
-      20,
-      20,
-      "dry",
-      "pressed",
-      null,
-      grades,
-    ]);
-    return rows.find((row) => row[0] === "assembly")![7];
-  };
-  test("a clearance of zero binds, an interference of zero is loose", () => {
-    expect(verdictOf("0/0.125", "0.0625/0.125", "-0.125/-0.125")).toBe("fits");
-    expect(verdictOf("0/0.125", "0.0625/0.125", "0/0")).toBe("binds");
-    expect(verdictOf("0/0.125", "0/0.125", "-0.125/-0.125")).toBe("loose in the housing");
-    expect(verdictOf("0/0.125", "0.0625/0.125", "-0.125/-0.125", "Y")).toBe("fits, strength not known");
-    expect(verdictOf("0/0.125", "2/2", "-0.125/-0.125")).toBe("overstressed");
-  });
-  test("cold and hot may be one temperature, not the other way round", () => {
-    const at = (cold: number, hot: number) =>
-      call(fitTable, [
-        ...pressedBush(),
-        "X",
-        "carbon steel",
-        "carbon steel",
-        cold,
-        hot,
-        "dry",
-        "pressed",
-        null,
-        grades,
-      ]);
-    expect(at(20, 20)).toHaveLength(5);
-    expect(message(at(21, 20))).toBe("cold must be at most hot");
-  });
 });
 
 describe("ISO 286 at its edges", () => {

@@ -12,8 +12,9 @@ import {
 import { closeInOf, fitPressureOf, heldAtEnds, heldStrain } from "../../../src/core/fit/lame";
 import type { Ring } from "../../../src/core/fit/lame";
 import { readFit, readZone } from "../../../src/core/fit/zone";
-import { call } from "../../support";
+import { call, pressedBush } from "../../support";
 import type { ReferenceCase } from "../case";
+import { afterHold } from "../solve/relaxingRing";
 import { heldBoreChange, solveRing } from "../solve/rings";
 import { rootOf } from "../solve/rootOf";
 import { agreeingCells } from "./iso286Printed";
@@ -314,20 +315,27 @@ const pressing: readonly Part[] = [
 const housed = ring(20, 23, 60, 2500, 0.4, 69000, 0.33);
 /** An own grade, so that its modulus and expansion are known here. */
 const bushGrade = [
-  ["grade", "compressive modulus [MPa]", "Poisson's ratio", "expansion [1/K]"],
-  ["X", 2500, 0.4, 9e-5],
+  ["grade", "compressive modulus [MPa]", "Poisson's ratio", "expansion [1/K]", "swelling saturated"],
+  ["X", 2500, 0.4, 9e-5, "1 %"],
 ];
+/** One row of FITTABLE by its headings. */
+function inState(state: string, card: unknown): Record<string, unknown> {
+  const [headings, ...rows] = call(fitTable, [card, "", "X", bushGrade]) as [string[], ...unknown[][]];
+  const row = rows.find(([name]) => name === state)!;
+  return Object.fromEntries(headings.map((heading, i) => [heading, row[i]]));
+}
+const holding = "Ring of a standard linear solid in an elastic ring, by elements over the radius and steps of time";
 /** The least clearance at 80 °C of 20 +0.05/+0.08 over −0.02/−0.04, bush 23 +0.05/+0.1 in 0/+0.02, sizes moved by the elements. */
 function hotLeast(housingExpansion: number, shaftExpansion: number): number {
   const [bore, shaft] = [20.05, 19.98];
   const [bushStrain, housingStrain] = [60 * 9e-5, 60 * housingExpansion];
-  const changes = [0.03, 0.1].map(
-    (interference) =>
-      solveRing(housed, interference, bushStrain, housingStrain).boreChange -
-      solveRing(housed, interference).boreChange,
-  );
-  // the elements move the nominal bore; the least bore's own free growth differs by a hair
-  return bore - shaft + Math.min(...changes) + (bore - 20) * bushStrain - shaft * 60 * shaftExpansion;
+  const changes = [0.03, 0.1].map((interference) => {
+    const pressed = solveRing(housed, interference).boreChange;
+    const hot = solveRing(housed, interference, bushStrain, housingStrain).boreChange;
+    // the elements move the nominal bore; what the bush was wider than that before it was pressed in grows freely
+    return hot - pressed + (bore - 20 - pressed) * bushStrain;
+  });
+  return bore - shaft + Math.min(...changes) - shaft * 60 * shaftExpansion;
 }
 
 /** Half-width of the clearance of sizes drawn from their tolerances: three standard deviations where each half tolerance is three. */
@@ -368,23 +376,58 @@ const clearances: readonly Part[] = [
     kind: "independent",
     unit: "mm",
     expected: () => hotLeast(23.6e-6, 11.7e-6),
-    within: 1e-4,
+    within: 1e-6,
     compute: () => {
-      const given = [
-        20,
-        "+0.05/+0.08",
-        23,
-        "+0.05/+0.10",
-        "0/+0.02",
-        "-0.04/-0.02",
-        "X",
-        "aluminium alloy",
-        "carbon steel",
-      ];
-      const rows = call(fitTable, [...given, 20, 80, "dry", "pressed", 60, bushGrade]);
-      return rows.find((row) => row[0] === "hot")![2] as number;
+      const card = pressedBush({
+        ...{ temperature: "20 to 80", "housing outside": 60, "bore zone": "+0.05/+0.08" },
+        ...{ "housing zone": "0/+0.02", "shaft zone": "-0.04/-0.02" },
+      });
+      return inState("hot", card)["least clearance [mm]"] as number;
     },
   },
+  ...[
+    { what: "gripping", outside: "+0.12/+0.12", kept: 0.6, temperature: "20 to 80", moisture: "dry" },
+    { what: "loose when cold again", outside: "+0.08/+0.08", kept: 0.4, temperature: "0 to 80", moisture: "dry" },
+    { what: "soaked when hot", outside: "+0.12/+0.12", kept: 0.8, temperature: "10 to 60", moisture: "wet" },
+  ].flatMap(({ what, outside, kept, temperature, moisture }): Part[] => {
+    const zones = { "bore zone": "0/0", "outside zone": outside, "housing zone": "0/0", "shaft zone": "-1/-1" };
+    const card = pressedBush({
+      ...{ ...zones, "zone holds": "free", temperature, moisture, "housing outside": 40 },
+      "share of grip kept": `${kept * 100} %`,
+    });
+    const [low, high] = temperature.split(" to ").map(Number) as [number, number];
+    const mismatch = (t: number) => (9e-5 - 23.6e-6) * (t - 20);
+    const solved = () =>
+      afterHold({
+        ...{ bore: 20, outside: 23, modulus: 2500, poisson: 0.4, kept },
+        interference: Number(outside.split("/")[0]),
+        hot: mismatch(high) + (moisture === "wet" ? 0.01 : 0),
+        now: mismatch(low),
+        housing: { outer: 40, modulus: 69000, poisson: 0.33 },
+      });
+    const common = {
+      source: `${holding}; expansions of Callister, Table B.6`,
+      kind: "independent",
+      unit: "mm",
+    } as const;
+    return [
+      {
+        ...common,
+        what: `FITTABLE, interference left back from a hot hold: ${what}`,
+        expected: () => solved().left,
+        within: 1e-5,
+        compute: () => inState("back", card)["least interference [mm]"] as number,
+      },
+      {
+        ...common,
+        what: `FITTABLE, bore back from a hot hold: ${what}`,
+        // all is counted from a housing that keeps its size: with it the bush shrinks by 23.6e-6/K
+        expected: () => 20 * (1 + 23.6e-6 * (low - 20)) + solved().bore,
+        within: 1e-6,
+        compute: () => (inState("back", card)["least clearance [mm]"] as number) + 19 * (1 + 11.7e-6 * (low - 20)),
+      },
+    ];
+  }),
   {
     what: "FREETILT: 0.04 mm in a bush of 20 mm",
     source: "The angle whose tangent is the clearance over the length, by bisection",

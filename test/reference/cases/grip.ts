@@ -2,7 +2,7 @@ import { gripLeft, pressFit, pressIn, pushOut, spinTorque } from "../../../src/c
 import { boreIn, held, stateAt } from "../../../src/core/fit/history";
 import { fitPressureOf, heldAtEnds } from "../../../src/core/fit/lame";
 import type { ReferenceCase } from "../case";
-import { interferenceLeft } from "../solve/relaxingRing";
+import { afterHold } from "../solve/relaxingRing";
 import { recorded } from "./recorded";
 
 const family = "Fits and clearance";
@@ -46,7 +46,7 @@ export const gripCases: readonly ReferenceCase[] = [
     kind: "independent",
     unit: "mm",
     expected: () =>
-      interferenceLeft({ bore: 20, outside: 23, modulus: 2500, poisson: 0.4, interference, kept, hot, now }),
+      afterHold({ bore: 20, outside: 23, modulus: 2500, poisson: 0.4, interference, kept, hot, now }).left,
     within: 1e-6,
     compute: () => gripLeft({ interference, outside: 23, kept, mismatchhot: hot, mismatchnow: now }),
   })),

@@ -1,13 +1,23 @@
+import type { System } from "../../kinds";
 import { measure } from "../../measure";
 import { criterion, isMissing, rounding, withoutData } from "../criterion";
-import { fitFields, fitProperties, fitStates, leastBy } from "../fitStates";
+import type { Given } from "../fields";
+import { fitFields } from "../fitAssembly";
+import { fitProperties, fitStates, leastBy } from "../fitStates";
+import type { FitState, FitStates } from "../fitStates";
+
+/** What is wrong with the clearance of one state. */
+export function clearanceFault({ clearance: { least } }: FitState, { leastClearance = 0 }: Given): string | undefined {
+  if (least <= 0) return "binds";
+  return least < leastClearance - rounding ? "less clearance than wanted" : undefined;
+}
 
 export const clearance = criterion(
   {
     id: "clearance",
     heading: "clearance",
     kind: "length",
-    text: "The least running clearance over assembly, cold, hot, wet and back, in the worst case of all tolerances, against the least wanted; the bush as dry at assembly as it may have been",
+    text: "The least running clearance over assembly, cold, hot, wet and back, in the worst case of all tolerances, against the least wanted; from a bush dry or humid at assembly where that is not told",
     asked: "where a zone of the fit or the least clearance wanted is given",
     askedBy: [...fitFields, "leastClearance"],
     fields: [
@@ -31,19 +41,32 @@ export const clearance = criterion(
     asks: ({ given }) => given.leastClearance !== undefined || fitFields.some((key) => given[key] !== undefined),
   },
   (values, duty) => {
-    const states = fitStates(values, duty);
-    if (isMissing(states)) return withoutData(states);
-    const { name, clearance: least } = leastBy(states.forClearance, (state) => state.clearance.least);
+    const found = fitStates(values, duty);
+    if (isMissing(found)) return withoutData(found);
     const limit = duty.given.leastClearance ?? 0;
-    const found = { figures: states.figures, value: least.least, limit } as const;
-    if (least.least > 0 && least.least >= limit - rounding)
-      return { word: "fits", ...found, notes: () => [`least when ${name}`] };
-    const say = (system: Parameters<typeof measure>[2]) => {
-      const told = measure("length", least.least, system, 3);
-      return least.least <= 0
-        ? `clearance ${told} when ${name}: the shaft binds`
-        : `clearance ${told} when ${name}, ${measure("length", limit, system, 3)} wanted`;
+    const worst = leastBy(found.states, leastOf);
+    const value = leastOf(worst);
+    const when = `when ${worst.name}`;
+    const finding = { figures: found.figures, value, limit } as const;
+    if (clearanceFault(worst, duty.given) === undefined) {
+      const notes = (system: System) => [`least ${when}`, ...ifNoneKept(found, duty.given, system)];
+      return { word: "fits", ...finding, notes };
+    }
+    const say = (system: System) => {
+      const told = measure("length", value, system, 3);
+      return value <= 0
+        ? `clearance ${told} ${when}: the shaft binds`
+        : `clearance ${told} ${when}, ${measure("length", limit, system, 3)} wanted`;
     };
-    return { word: "fails", ...found, say };
+    return { word: "fails", ...finding, say };
   },
 );
+
+const leastOf = ({ clearance }: FitState): number => clearance.least;
+
+/** A share of the press fit that is not told is care of the grip; what it may do to the clearance is said here. */
+function ifNoneKept({ ifNothingKept }: FitStates, given: Given, system: System): string[] {
+  if (!ifNothingKept.some((state) => clearanceFault(state, given) !== undefined)) return [];
+  const least = Math.min(...ifNothingKept.map(leastOf));
+  return [`${measure("length", least, system, 3)} with nothing of the press fit kept`];
+}

@@ -1,13 +1,31 @@
 import { measure, percentText } from "../../measure";
-import { criterion, isMissing, withoutData } from "../criterion";
-import { fitFields, fitProperties, fitStates, leastBy } from "../fitStates";
+import { criterion, holds, isMissing, lacking, withoutData } from "../criterion";
+import type { FieldKey, Given } from "../fields";
+import { fitFields } from "../fitAssembly";
+import { fitProperties, fitStates, leastBy } from "../fitStates";
+import type { FitState } from "../fitStates";
+
+/** What is wrong with the grip of one state. */
+export function gripFault({ name, grip }: FitState): string | undefined {
+  if (grip > 0) return undefined;
+  return name === "assembly" ? "loose in the housing" : "grip lost";
+}
+
+/** What should be told before one state's grip can be relied on. */
+export function gripUntold({ name, isAfter }: FitState, { keptGrip, assemblyMoisture }: Given): FieldKey | undefined {
+  if (isAfter && keptGrip === undefined) return "keptGrip";
+  return name !== "assembly" && assemblyMoisture === undefined ? "assemblyMoisture" : undefined;
+}
+
+/** Whether the press fit squeezes the bush beyond its compressive strength, where no elastic figure holds. */
+export const isCrushed = ({ stress }: FitState, strength: number): boolean => !holds(stress / strength);
 
 export const grip = criterion(
   {
     id: "grip",
     heading: "grip",
     kind: "length",
-    text: "The interference of bush and housing that is left in the worst case, the coldest state after the hottest hold included; the bush as moist at assembly as it may have been. Where the share kept is not known, care, with the share at which the grip is lost",
+    text: "The interference of bush and housing that is left in the worst case, the coldest state after the hottest hold included; from a bush dry or humid at assembly where that is not told. Where the share kept is not known, care, with the share at which the grip is lost. A hoop stress at the bore above the compressive strength crushes the bush, and fails",
     asked: "where a zone of the fit is given",
     askedBy: fitFields,
     fields: [
@@ -20,7 +38,7 @@ export const grip = criterion(
       "outside",
       "assemblyMoisture",
     ],
-    properties: fitProperties,
+    properties: [...fitProperties, "compressiveStrength"],
     source: [
       { key: "shigley", at: "press and shrink fits" },
       { key: "own", at: "history of a press fit whose polymer relaxes" },
@@ -28,24 +46,36 @@ export const grip = criterion(
     asks: ({ given }) => fitFields.some((key) => given[key] !== undefined),
   },
   (values, duty) => {
-    const states = fitStates(values, duty);
-    if (isMissing(states)) return withoutData(states);
-    const { name, grip: least } = leastBy(states.forGrip, (state) => state.grip);
-    const found = { figures: states.figures, value: least, limit: 0 } as const;
-    if (least <= 0) {
-      const say = (system: Parameters<typeof measure>[2]) =>
-        name === "assembly"
-          ? `grip: loose in the housing by ${measure("length", -least, system, 3)}`
-          : `grip lost when ${name}, by ${measure("length", -least, system, 3)}`;
-      return { word: "fails", ...found, say };
+    const found = fitStates(values, duty);
+    if (isMissing(found)) return withoutData(found);
+    const { states, neededShare } = found;
+    const least = leastBy(states, (state) => state.grip);
+    const finding = { figures: found.figures, value: least.grip, limit: 0 } as const;
+    if (gripFault(least) !== undefined) {
+      const say = (system: Parameters<typeof measure>[2]) => {
+        const by = measure("length", -least.grip, system, 3);
+        return least.name === "assembly"
+          ? `grip: loose in the housing by ${by}`
+          : `grip lost when ${least.name}, by ${by}`;
+      };
+      return { word: "fails", ...finding, say };
     }
-    if (duty.given.keptGrip !== undefined && duty.given.assemblyMoisture !== undefined)
-      return { word: "fits", ...found, notes: () => [`least when ${name}`] };
-    const { neededShare } = states;
-    const say = () =>
-      duty.given.keptGrip === undefined
-        ? `grip: lost where less than ${percentText(neededShare)} of the press fit is kept`
-        : "grip: moisture at assembly not told";
-    return { word: "care", ...found, say };
+    const strength = values.compressiveStrength;
+    if (strength === undefined) return lacking("compressiveStrength", least.grip);
+    const judged = { ...finding, figures: [...found.figures, "compressiveStrength"] } as const;
+    const tightest = leastBy(states, ({ stress }) => -stress);
+    if (isCrushed(tightest, strength)) {
+      const say = () =>
+        `grip: crushed when ${tightest.name}, hoop stress ${percentText(tightest.stress / strength)} of the compressive strength`;
+      return { word: "fails", ...judged, say };
+    }
+    const untold = states.map((state) => gripUntold(state, duty.given));
+    if (untold.includes("keptGrip")) {
+      const say = () => `grip: lost where less than ${percentText(neededShare)} of the press fit is kept`;
+      return { word: "care", ...judged, say };
+    }
+    if (untold.includes("assemblyMoisture"))
+      return { word: "care", ...judged, say: () => "grip: moisture at assembly not told" };
+    return { word: "fits", ...judged, notes: () => [`least when ${least.name}`] };
   },
 );

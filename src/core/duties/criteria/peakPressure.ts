@@ -2,7 +2,8 @@ import { peakPressure as peakPressureOf } from "../../contact/peakPressure";
 import { percentText } from "../../measure";
 import { layersOf } from "../contacts";
 import { criterion, holds, isMissing, lacking, withoutData } from "../criterion";
-import { fitFields, fitProperties } from "../fitStates";
+import { fitFields } from "../fitAssembly";
+import { fitProperties } from "../fitStates";
 
 export const peakPressure = criterion(
   {

@@ -54,9 +54,9 @@ function allowanceOf(values: Values, duty: Duty): Allowance | Finding {
   // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
   const states = fitStates(values, duty);
   if (!isMissing(states)) {
-    const all = [...states.forClearance, ...states.forGrip];
-    const greatest = Math.max(0, ...all.map(({ clearance }) => clearance.greatest));
-    return { flat: flatWearOf(given.allowance, greatest), figures: [...known, ...states.figures] };
+    const greatest = states.states.map(({ clearance }) => clearance.greatest);
+    const flat = flatWearOf(given.allowance, Math.max(0, ...greatest));
+    return { flat, figures: [...known, ...states.figures] };
   }
   if (values.wearFrom === undefined) return lacking("wearFrom", given.hours);
   const missing = withoutData(states, given.hours);

@@ -1,0 +1,183 @@
+import { clash } from "../errors";
+import type { Limits } from "../fit/iso286";
+import { formula } from "../formula";
+import type { Answer } from "../formula";
+import { lacks } from "../grade/grade";
+import type { Grade } from "../grade/library";
+import { property } from "../grade/properties";
+import { chooseDuty, chooseGrade, oneDutyArgs } from "./choose";
+import { clearanceFault } from "./criteria/clearance";
+import { gripFault, gripUntold, isCrushed } from "./criteria/grip";
+import { roomTemperature } from "./criteria/lowestTemperature";
+import { isMissing, rounding, words } from "./criterion";
+import type { Word } from "./criterion";
+import type { Duty } from "./duty";
+import { field } from "./fields";
+import { fitStates } from "./fitStates";
+import type { FitState } from "./fitStates";
+import type { NamedDuty } from "./namedDuty";
+import { dutiesArg } from "./readDuties";
+
+/** One state of a fit with its word, and the reasons for it. */
+export interface FitRow extends FitState {
+  /** With nothing kept of a press fit whose share is not told. */
+  readonly isSupposed: boolean;
+  readonly word: Word;
+  readonly reasons: readonly string[];
+}
+type Reason = string | false | undefined;
+const isTold = (reason: Reason): reason is string => typeof reason === "string";
+
+/** The word of one state, by what the criteria look for; beyond the grade's temperatures no figure of it holds. */
+function judged(state: FitState, { values }: Grade, { given }: Duty, isSupposed: boolean): FitRow {
+  const { compressiveStrength: strength, highestTemperature: highest, lowestTemperature: lowest } = values;
+  const asksLowest = state.bush < roomTemperature;
+  const untold = gripUntold(state, given);
+  const faults = [clearanceFault(state, given), gripFault(state)];
+  const found: readonly (readonly [Word, readonly Reason[]])[] = [
+    [
+      "fails",
+      [
+        ...(isSupposed ? [] : faults),
+        strength !== undefined && isCrushed(state, strength) && "overstressed",
+        highest !== undefined && state.bush > highest + rounding && "hotter than the grade bears",
+        asksLowest && lowest !== undefined && state.bush < lowest - rounding && "colder than the grade bears",
+      ],
+    ],
+    [
+      "no data",
+      [
+        strength === undefined && property("compressiveStrength").heading,
+        highest === undefined && property("highestTemperature").heading,
+        asksLowest && lowest === undefined && property("lowestTemperature").heading,
+      ],
+    ],
+    ["care", [...(isSupposed ? faults : []), untold !== undefined && `${field(untold).heading} not told`]],
+  ];
+  for (const [word, reasons] of found)
+    if (reasons.some(isTold)) return { ...state, isSupposed, word, reasons: reasons.filter(isTold) };
+  return { ...state, isSupposed, word: "fits", reasons: [] };
+}
+
+/** The states at one corner of the duty's bands. */
+function rowsAt(duty: Duty, grade: Grade): FitRow[] {
+  const found = fitStates(grade.values, duty);
+  if (isMissing(found)) {
+    if ("property" in found) throw lacks(grade, property(found.property).heading);
+    const { heading } = field(found.field);
+    throw clash(heading, `${heading} is missing: the states of a fit need it`);
+  }
+  const { states, ifNothingKept } = found;
+  return [
+    // the moment of pressing in is one, however moist the bush
+    ...states.filter(({ name }, i) => i === 0 || name !== "assembly").map((state) => judged(state, grade, duty, false)),
+    ...ifNothingKept.map((state) => judged(state, grade, duty, true)),
+  ];
+}
+
+const wider = (a: Limits, b: Limits): Limits => ({
+  least: Math.min(a.least, b.least),
+  greatest: Math.max(a.greatest, b.greatest),
+});
+const harder = (a: FitRow, b: FitRow): FitRow => ({
+  ...(words.indexOf(b.word) < words.indexOf(a.word) ? b : a),
+  bush: Math.max(a.bush, b.bush),
+  housing: Math.max(a.housing, b.housing),
+  clearance: wider(a.clearance, b.clearance),
+  band: wider(a.band, b.band),
+  grip: Math.min(a.grip, b.grip),
+  stress: Math.max(a.stress, b.stress),
+});
+
+/** Every state of a duty's fit, over the corners of its bands; throws what is missing. */
+export function fitRows({ part, corners }: NamedDuty, grade: Grade): FitRow[] {
+  if (part === "washer") throw clash("duty", "a washer has no bore, and no fit");
+  const rows = new Map<string, FitRow>();
+  for (const corner of corners)
+    for (const row of rowsAt(corner, grade)) {
+      const key = [row.assembled, row.name, row.isSupposed].join();
+      const before = rows.get(key);
+      rows.set(key, before ? harder(before, row) : row);
+    }
+  return [...rows.values()];
+}
+
+/** "fails, binds, grip lost" */
+export const fitVerdict = ({ word, reasons }: FitRow): string => [word, ...reasons].join(", ");
+
+export const fitTable = formula(
+  {
+    id: "FITTABLE",
+    family: "Duties",
+    text: "The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, running, moist or dried, and back after the hottest hold has relaxed it. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care. Of bands the harder end counts in each column",
+    args: { duties: dutiesArg, ...oneDutyArgs },
+    units: true,
+    result: {
+      shape: "table",
+      text: 'One state per row: least and greatest clearance in the worst case of all tolerances, root sum square where most assemblies lie; below 0 the shaft is held and the bush is loose. Verdict "fits", or "fails", "no data", "care" with the reason: binds, loose in the housing, grip lost, overstressed',
+      columns: [
+        { name: "state", kind: "text" },
+        { name: "bush temperature", kind: "temperature" },
+        { name: "housing temperature", kind: "temperature" },
+        { name: "moisture at assembly", kind: "text" },
+        { name: "swelling since assembly", kind: "percent" },
+        { name: "share of grip kept", kind: "percent" },
+        { name: "least clearance", kind: "length" },
+        { name: "greatest clearance", kind: "length" },
+        { name: "root-sum-square least", kind: "length" },
+        { name: "root-sum-square greatest", kind: "length" },
+        { name: "least interference", kind: "length" },
+        { name: "hoop stress", kind: "pressure" },
+        { name: "verdict", kind: "text" },
+      ],
+    },
+    source: [
+      { key: "shigley", at: "press and shrink fits, Eq. (7-39)" },
+      { key: "iso286", at: "Tables 1 to 5" },
+      { key: "own", at: "history of a press fit whose polymer relaxes" },
+      { key: "practice", at: "root sum square of half tolerances" },
+    ],
+    example: [
+      [
+        ["duty", "Roof-vent pivot"],
+        ["load [N]", 900],
+        ["bore [mm]", 20],
+        ["length [mm]", 20],
+        ["outside [mm]", 23],
+        ["swing", 70],
+        ["cycles", 0.5],
+        ["temperature [°C]", "-20 to 80"],
+        ["shaft", "hardened steel"],
+        ["housing", "aluminium alloy"],
+        ["bore zone", "E10"],
+        ["outside zone", "+0.15/+0.20 mm"],
+        ["housing zone", "H7"],
+        ["shaft zone", "f7"],
+        ["moisture at assembly", "dry"],
+        ["share of grip kept", "60 %"],
+      ],
+      "",
+      "Demo Sorrel",
+    ],
+    see: ["DUTYCHECKS", "RUNCLEARANCE", "PRESSFIT", "GRIPLEFT", "LIMITS"],
+  },
+  ({ duties, duty, grade, grades }): Answer[][] => {
+    const chosen = chooseDuty(duties, duty);
+    const isMoistureTold = chosen.values.assemblyMoisture !== undefined;
+    return fitRows(chosen, chooseGrade(chosen, grade, grades)).map((row) => [
+      row.name,
+      row.bush,
+      row.housing,
+      isMoistureTold ? row.assembled : `${row.assembled}, assumed`,
+      row.swelling,
+      row.kept ?? "",
+      row.clearance.least,
+      row.clearance.greatest,
+      row.band.least,
+      row.band.greatest,
+      row.grip,
+      row.stress,
+      fitVerdict(row),
+    ]);
+  },
+);
