@@ -1,12 +1,15 @@
 import type { Layer } from "../contact/layer";
 import { shaftSlope } from "../contact/shaftSlope";
 import { findMetal } from "../fit/metals";
+import type { Between, Formula } from "../formula";
 import type { PropertyKey, Values } from "../grade/properties";
-import { isMissing } from "./criterion";
-import type { CriterionSpec, Missing } from "./criterion";
+import { kinds } from "../kinds";
+import { workOf } from "../teach/worksheet";
+import { figure, isMissing } from "./criterion";
+import type { CriterionSpec, Known, Missing, Working } from "./criterion";
 import type { Duty } from "./duty";
 import type { FieldKey } from "./fields";
-import { fitStates, wallOf } from "./fitStates";
+import { fitStates, narrowest, wallOf, widest } from "./fitStates";
 
 /** The bush as an elastic layer under the greatest load, impact included, at the least and at the greatest clearance of its fit. */
 export interface Layers {
@@ -36,11 +39,63 @@ export function layersOf(values: Values, duty: Duty): Layers | Missing {
     // at 0.5 the model of a layer that can only be squeezed has no stiffness to give
     poisson: Math.min(values.poisson!, 0.499),
   });
-  const all = [...states.forClearance, ...states.forGrip];
   return {
-    least: layer(Math.min(...all.map(({ clearance }) => clearance.least))),
-    greatest: layer(Math.max(...all.map(({ clearance }) => clearance.greatest))),
+    least: layer(narrowest(states).clearance.least),
+    greatest: layer(widest(states).clearance.greatest),
     figures: states.figures,
+  };
+}
+
+/** The lines of a formula for the contact of a layer under a load F; what they end in are symbols for later lines. */
+export function contactWorking(f: Formula, layer: Layer, end: "Least" | "Greatest" = "Greatest"): Working {
+  const { known, lines, between, results } = workOf(f, { values: { ...layer }, system: "metric", answers: [] });
+  const figures = known.map(({ symbol, working, kind, text }): [string, Known] => [
+    symbol,
+    figure(working, kind, symbol === "C" ? `${end} clearance of the fit` : text, propertyOf[symbol]),
+  ]);
+  const ends = results.map(({ symbol, kind, text }): [string, Between] => [symbol, { unit: kinds[kind].metric, text }]);
+  return {
+    lines,
+    known: Object.fromEntries(figures.filter(([symbol]) => symbol !== "F" && symbol !== "φ")),
+    between: { ...between, ...Object.fromEntries(ends) },
+  };
+}
+const propertyOf: Readonly<Record<string, PropertyKey>> = { E: "compressiveModulus", ν: "poisson" };
+
+/** The end of a working: a pressure against the compressive strength. */
+export const againstStrength = (pressure: string, { compressiveStrength }: Values): Working => ({
+  lines: [`V = ${pressure}`, "Z = σ_c", "u = V / Z"],
+  known: { σ_c: figure(compressiveStrength!, "pressure", "Compressive strength", "compressiveStrength") },
+});
+
+/** The load F on a layer. */
+export const loadWorking = ({ load }: Layer, { impactFactor: K }: Duty): Working => ({
+  lines: ["F = F_0 * K"],
+  known: {
+    F_0: figure(load / K, "force", "Greatest load on the bore"),
+    K: figure(K, "ratio", "Impact factor"),
+  },
+  between: { F: { unit: "N", text: "Greatest load, impact included" } },
+});
+
+/** The slope of the shaft, φ; `load` defines F, which bends it where a span is given. */
+export function slopeWorking(duty: Duty, slope: number): Working {
+  const { slope: stated = 0, span, spanDiameter, shaft } = duty.given;
+  if (span === undefined) return { lines: [], known: { φ: figure(slope, "angle", "Slope of the shaft") } };
+  return {
+    lines: ["F_s = 2 * F", "I = pi * d_w^4 / 64", "φ_b = F_s * l_s^2 / (16 * E_s * I) * 180 / pi", "φ = φ_0 + φ_b"],
+    known: {
+      d_w: figure(spanDiameter!, "length", "Diameter of the shaft between the bushes"),
+      l_s: figure(span, "length", "Distance of the two bushes"),
+      E_s: figure(findMetal("shaft", shaft!).modulus, "pressure", "Modulus of the shaft"),
+      φ_0: figure(stated, "angle", "Slope of the shaft without load"),
+    },
+    between: {
+      F_s: { unit: "N", text: "Load half way between the two bushes" },
+      I: { unit: "mm⁴", text: "Second moment of area of the shaft" },
+      φ_b: { unit: "°", text: "Slope that the load bends the shaft to" },
+      φ: { unit: "°", text: "Slope of the shaft" },
+    },
   };
 }
 

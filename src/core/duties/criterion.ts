@@ -1,7 +1,8 @@
 import { Measure } from "../formula";
-import type { Lookup, Source } from "../formula";
+import type { Between, Lookup, Source } from "../formula";
 import type { PropertyKey, Values } from "../grade/properties";
 import type { Kind, System } from "../kinds";
+import { readLine, symbolsOf } from "../teach/working";
 import type { Duty } from "./duty";
 import type { FieldKey } from "./fields";
 
@@ -33,10 +34,15 @@ export interface Finding {
   readonly notes?: ((system: System, finding: Finding) => readonly string[]) | undefined;
 }
 
-/** A criterion's formula line by line, and the symbols that it starts from. */
+/** A symbol that a working starts from, and the figure of the grade that it is, where it is one. */
+export interface Known extends Lookup {
+  readonly property?: PropertyKey | undefined;
+}
+/** A criterion's formula line by line, the symbols that it starts from and those that it defines on its way. */
 export interface Working {
   readonly lines: readonly string[];
-  readonly known: Readonly<Record<string, Lookup>>;
+  readonly known: Readonly<Record<string, Known>>;
+  readonly between?: Readonly<Record<string, Between>>;
 }
 
 export interface CriterionSpec {
@@ -75,7 +81,23 @@ export const criterion = (
 ): Criterion => ({ ...spec, check });
 
 /** A symbol of a working: its value in working units and what it is. */
-export const figure = (value: number, kind: Kind, text: string): Lookup => ({ value: new Measure(value, kind), text });
+export const figure = (value: number, kind: Kind, text: string, property?: PropertyKey): Known => ({
+  value: new Measure(value, kind),
+  text,
+  property,
+});
+
+/** Workings below each other; a figure that no line uses is left out. */
+export function joined(...parts: readonly Working[]): Working {
+  const lines = parts.flatMap((part) => part.lines);
+  const used = new Set(lines.flatMap((line) => symbolsOf(readLine(line).tree)));
+  const known = parts.flatMap((part) => Object.entries(part.known)).filter(([symbol]) => used.has(symbol));
+  return {
+    lines,
+    known: Object.fromEntries(known),
+    between: Object.assign({}, ...parts.map((part) => part.between)) as Working["between"],
+  };
+}
 
 /** A use of exactly 1 holds; conversion of units may leave it a rounding above. */
 export const rounding = 1e-9;

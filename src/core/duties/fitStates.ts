@@ -15,15 +15,18 @@ import type { Given } from "./fields";
 import { boreRise } from "./temperatures";
 
 /** A bush pressed into its housing with its shaft, by limits of size at assembly. */
-interface Assembly {
+export interface Assembly {
   readonly ring: Ring;
   readonly bore: Limits;
   readonly shaft: Limits;
   /** Of bush and housing; the worst cases of both tolerances. */
   readonly interference: Limits;
+  readonly outside: Limits;
+  readonly seat: Limits;
   /** Whether the bore's limits hold after pressing in. */
   readonly isPressed: boolean;
   readonly isHeld: boolean;
+  readonly modulus: number;
   readonly poisson: number;
   readonly expansion: number;
   readonly housing: Metal;
@@ -31,7 +34,7 @@ interface Assembly {
 }
 
 /** Temperatures of one state, °C, and the linear swelling of the bush since it was dry. */
-interface Climate {
+export interface Climate {
   readonly name: string;
   readonly bush: number;
   readonly housing: number;
@@ -41,6 +44,16 @@ interface Climate {
   readonly isAfter: boolean;
 }
 
+/** What a bush goes through from its assembly on. */
+export interface Course {
+  readonly assembly: Assembly;
+  readonly all: readonly Climate[];
+  /** Linear swelling at assembly. */
+  readonly assembled: number;
+  /** Share of the modulus that the hottest hold leaves. */
+  readonly kept: number;
+}
+
 export interface FitState {
   readonly name: string;
   readonly temperature: number;
@@ -48,6 +61,8 @@ export interface FitState {
   readonly clearance: Limits;
   /** Least interference left between bush and housing. */
   readonly grip: number;
+  readonly climate: Climate;
+  readonly course: Course;
 }
 
 export interface FitStates {
@@ -101,7 +116,7 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
 
   const assembly = assemblyOf(values, given);
   const statesFrom = (assembled: number, kept: number) =>
-    statesOf(assembly, climates(duty, rise, assembled, swelling.inService), assembled, kept);
+    statesOf({ assembly, all: climates(duty, rise, assembled, swelling.inService), assembled, kept });
   const kept = given.keptGrip ?? 1;
   const forGrip = statesFrom(swelling.moistest, kept);
   return {
@@ -151,8 +166,11 @@ function assemblyOf(values: Values, given: Given): Assembly {
     bore: limits("boreZone", bore),
     shaft: limits("shaftZone", bore),
     interference: { least: bush.least - seat.greatest, greatest: bush.greatest - seat.least },
+    outside: bush,
+    seat,
     isPressed: given.zoneHolds !== "free",
     isHeld: given.heldAtEnds === "yes",
+    modulus: values.compressiveModulus!,
     poisson: values.poisson!,
     expansion: values.expansion!,
     housing,
@@ -215,7 +233,11 @@ function climates({ temperature }: Duty, rise: number, assembled: number, inServ
 }
 
 /** Strains since assembly. */
-function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly, climate: Climate, assembled: number) {
+export function strainsOf(
+  { expansion, housing, shaftMetal, isHeld, poisson }: Assembly,
+  climate: Climate,
+  assembled: number,
+) {
   const ofHousing = housing.expansion * (climate.housing - assemblyTemperature);
   const free = expansion * (climate.bush - assemblyTemperature) + climate.swelling - assembled;
   return {
@@ -226,39 +248,41 @@ function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly
 }
 
 /** The hottest hold: where bush and housing press the hardest. */
-function afterHold(
-  assembly: Assembly,
-  all: readonly Climate[],
-  assembled: number,
-  interference: number,
-  kept: number,
-): State {
-  const states = all
-    .filter(({ isAfter }) => !isAfter)
-    .map((climate) => {
-      const { bush, housing } = strainsOf(assembly, climate, assembled);
-      return stateAt(assembly.ring, interference, bush - housing, 0);
-    });
-  const hardest = states.reduce((a, b) => (b.interference > a.interference ? b : a));
-  return held(assembly.ring, hardest, kept);
+export function hottestOf({ assembly, all, assembled }: Omit<Course, "kept">): Climate {
+  const mismatch = (climate: Climate): number => {
+    const { bush, housing } = strainsOf(assembly, climate, assembled);
+    return bush - housing;
+  };
+  return all.filter(({ isAfter }) => !isAfter).reduce((a, b) => (mismatch(b) > mismatch(a) ? b : a));
 }
 
-function statesOf(assembly: Assembly, all: readonly Climate[], assembled: number, kept: number): FitState[] {
-  const { ring, bore, shaft, interference, isPressed } = assembly;
-  const closed = (delta: number): number => bore.least - boreIn(ring, bore.least, 0, stateAt(ring, delta, 0, 0));
-  return all.map((climate) => {
-    const strains = strainsOf(assembly, climate, assembled);
-    const corner = (delta: number) => {
-      const { set } = climate.isAfter ? afterHold(assembly, all, assembled, delta, kept) : { set: 0 };
-      const state = stateAt(ring, delta, strains.bush - strains.housing, set);
-      const at = (size: number) => boreIn(ring, isPressed ? size + closed(delta) : size, strains.bush, state);
-      return {
-        least: at(bore.least) - shaft.greatest * (1 + strains.shaft),
-        greatest: at(bore.greatest) - shaft.least * (1 + strains.shaft),
-        grip: state.interference,
-      };
-    };
-    const corners = [interference.least, interference.greatest].map(corner);
+/** The joint after its hottest hold. */
+function afterHold(course: Course, interference: number): State {
+  const { assembly, assembled, kept } = course;
+  const { bush, housing } = strainsOf(assembly, hottestOf(course), assembled);
+  return held(assembly.ring, stateAt(assembly.ring, interference, bush - housing, 0), kept);
+}
+
+/** Clearance and interference of a state where bush and housing began with one interference. */
+export function cornerOf(course: Course, climate: Climate, delta: number) {
+  const { ring, bore, shaft, isPressed } = course.assembly;
+  const strains = strainsOf(course.assembly, climate, course.assembled);
+  const { set } = climate.isAfter ? afterHold(course, delta) : { set: 0 };
+  const state = stateAt(ring, delta, strains.bush - strains.housing, set);
+  // what the bore has closed in by when it was pressed in
+  const closed = isPressed ? bore.least - boreIn(ring, bore.least, 0, stateAt(ring, delta, 0, 0)) : 0;
+  const at = (size: number) => boreIn(ring, size + closed, strains.bush, state);
+  return {
+    least: at(bore.least) - shaft.greatest * (1 + strains.shaft),
+    greatest: at(bore.greatest) - shaft.least * (1 + strains.shaft),
+    grip: state.interference,
+  };
+}
+
+function statesOf(course: Course): FitState[] {
+  const { interference } = course.assembly;
+  return course.all.map((climate) => {
+    const corners = [interference.least, interference.greatest].map((delta) => cornerOf(course, climate, delta));
     return {
       name: climate.name,
       temperature: climate.bush,
@@ -267,6 +291,8 @@ function statesOf(assembly: Assembly, all: readonly Climate[], assembled: number
         greatest: Math.max(...corners.map(({ greatest }) => greatest)),
       },
       grip: Math.min(...corners.map(({ grip }) => grip)),
+      climate,
+      course,
     };
   });
 }
@@ -277,11 +303,18 @@ function neededShare(assembly: Assembly, all: readonly Climate[], assembled: num
   const back = all.find(({ isAfter }) => isAfter)!;
   const { bush, housing } = strainsOf(assembly, back, assembled);
   const cold = stateAt(ring, interference.least, bush - housing, 0).interference;
-  const hot = afterHold(assembly, all, assembled, interference.least, 1).interference;
+  const hot = afterHold({ assembly, all, assembled, kept: 1 }, interference.least).interference;
   const pressure = 1 - cold / hot;
   const { housing: seat, bush: wall } = compliances(ring);
   return cold <= 0 ? 2 : pressure <= 0 ? 0 : wall / ((seat + wall) / pressure - seat);
 }
+
+/** The state with the greatest clearance of all. */
+export const widest = ({ forClearance, forGrip }: FitStates): FitState =>
+  leastBy([...forClearance, ...forGrip], ({ clearance }) => -clearance.greatest);
+/** The state with the least clearance of all. */
+export const narrowest = ({ forClearance, forGrip }: FitStates): FitState =>
+  leastBy([...forClearance, ...forGrip], ({ clearance }) => clearance.least);
 
 /** The state with the least clearance, or with the least grip. */
 export const leastBy = (states: readonly FitState[], of: (state: FitState) => number): FitState =>

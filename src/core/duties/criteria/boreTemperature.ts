@@ -1,10 +1,21 @@
 import type { PropertyKey, Values } from "../../grade/properties";
 import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
-import { criterion, figure, holds, inFigures, isMissing, lacking, rounding, withoutData, worse } from "../criterion";
+import {
+  criterion,
+  figure,
+  holds,
+  inFigures,
+  isMissing,
+  joined,
+  lacking,
+  rounding,
+  withoutData,
+  worse,
+} from "../criterion";
 import type { Finding } from "../criterion";
 import type { Duty } from "../duty";
-import { pathRises } from "../heatPaths";
+import { pathRises, pathWorking } from "../heatPaths";
 import { impliedRise } from "../temperatures";
 
 /** Above this highest temperature, °C, friction that falls with heat makes the straight line err on the unsafe side. */
@@ -32,35 +43,23 @@ export const boreTemperature = criterion(
       if (pvLimit === undefined || most === undefined || surroundings >= most) return undefined;
       const known = {
         T: figure(surroundings, "temperature", "Surroundings"),
-        T_max: figure(most, "temperature", "Highest temperature"),
+        T_max: figure(most, "temperature", "Highest temperature", "highestTemperature"),
         PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
       };
-      const limit = ["Z = T_max", "u = (V - T) / (T_max - T)"];
+      const end = { lines: ["Z = T_max", "u = (V - T) / (T_max - T)"], known };
       const implied = byLimit(values, duty);
       const paths = byPaths(values, duty);
       if (paths && worse(implied, paths) === paths) {
         if (paths.value === undefined || paths.value === surroundings) return undefined;
-        const { bore, length, friction = values.frictionHigh } = duty.given;
-        const heat = friction! * duty.pv * bore! * length!;
-        return {
-          lines: ["Q = μ * PV * d * L", "V = T + Q / G", ...limit],
-          known: {
-            ...known,
-            μ: figure(friction!, "ratio", "Coefficient of friction"),
-            d: figure(bore!, "length", "Bore of the bush"),
-            L: figure(length!, "length", "Length of the bush"),
-            G: figure(heat / (paths.value - surroundings), "conductance", "Conductance of the ways out for the heat"),
-          },
-        };
+        const G = paths.word === "fits" ? "G_low" : "G_high";
+        return joined(pathWorking(values, duty), { lines: [`V = T + Q / ${G}`], known }, end);
       }
-      return {
-        lines: ["V = T + (T_max - T_ref) * PV / PV_ref", ...limit],
-        known: {
-          ...known,
-          T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
-          PV_ref: figure(pvLimit, "pv", "PV limit as stated"),
-        },
+      const line = "V = T + (T_max - T_ref) * PV / PV_ref";
+      const stated = {
+        T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
+        PV_ref: figure(pvLimit, "pv", "PV limit as stated", "pvLimit"),
       };
+      return joined({ lines: [line], known: { ...known, ...stated } }, end);
     },
   },
   (values, duty) => {

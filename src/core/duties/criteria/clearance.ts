@@ -1,6 +1,10 @@
 import { measure } from "../../measure";
-import { criterion, isMissing, rounding, withoutData } from "../criterion";
+import { criterion, figure, isMissing, joined, rounding, withoutData } from "../criterion";
 import { fitFields, fitProperties, fitStates, leastBy } from "../fitStates";
+import type { FitState, FitStates } from "../fitStates";
+import { fitWorking } from "../fitWorking";
+
+const tightest = ({ forClearance }: FitStates): FitState => leastBy(forClearance, (state) => state.clearance.least);
 
 export const clearance = criterion(
   {
@@ -19,6 +23,7 @@ export const clearance = criterion(
       "housingOutside",
       "wall",
       "outside",
+      "moisture",
       "assemblyMoisture",
       "keptGrip",
     ],
@@ -28,12 +33,18 @@ export const clearance = criterion(
       { key: "iso286", at: "Tables 1 to 5" },
       { key: "own", at: "superposition of free strain and press fit" },
     ],
+    working: (values, duty) => {
+      const states = fitStates(values, duty);
+      if (isMissing(states)) return undefined;
+      const wanted = figure(duty.given.leastClearance ?? 0, "length", "Least clearance wanted");
+      return joined(fitWorking(tightest(states), "least"), { lines: ["V = C", "Z = C_w"], known: { C_w: wanted } });
+    },
     asks: ({ given }) => given.leastClearance !== undefined || fitFields.some((key) => given[key] !== undefined),
   },
   (values, duty) => {
     const states = fitStates(values, duty);
     if (isMissing(states)) return withoutData(states);
-    const { name, clearance: least } = leastBy(states.forClearance, (state) => state.clearance.least);
+    const { name, clearance: least } = tightest(states);
     const limit = duty.given.leastClearance ?? 0;
     const found = { figures: states.figures, value: least.least, limit } as const;
     if (least.least > 0 && least.least >= limit - rounding)

@@ -1,9 +1,9 @@
-import { edgeContact } from "../../contact/edgePressure";
+import { edgeContact, edgePressure as edgePressureOf } from "../../contact/edgePressure";
 import { confinedStiffness, edgeStiffness } from "../../contact/layer";
 import type { Values } from "../../grade/properties";
 import { percentText } from "../../measure";
-import { layersOf, onSlope, slopeOf } from "../contacts";
-import { criterion, holds, isMissing, lacking, together, unstated, withoutData } from "../criterion";
+import { againstStrength, contactWorking, layersOf, loadWorking, onSlope, slopeOf, slopeWorking } from "../contacts";
+import { criterion, holds, isMissing, joined, lacking, together, unstated, withoutData, worse } from "../criterion";
 import type { Finding } from "../criterion";
 import type { Duty } from "../duty";
 import { fitProperties } from "../fitStates";
@@ -49,6 +49,22 @@ export const edgePressure = criterion(
       { key: "johnson", at: "ch. 4, elastic foundation" },
       { key: "practice", at: "rating for edge load" },
     ],
+    working: (values, duty) => {
+      const layers = layersOf(values, duty);
+      const tilt = slopeOf(duty);
+      const rating = ratingOf(values);
+      const pressure = pressureOf(values, duty);
+      if (isMissing(layers) || typeof tilt === "string" || rating.word === "no data" || pressure.value === undefined)
+        return undefined;
+      const layer = { ...layers.greatest, tilt };
+      return joined(
+        loadWorking(layer, duty),
+        slopeWorking(duty, tilt),
+        contactWorking(edgePressureOf, layer),
+        // a rating that is worse than the pressure is what was found
+        ...(worse(rating, pressure) === rating ? [] : [againstStrength("p_high", values)]),
+      );
+    },
   },
   (values, duty) => together([ratingOf(values), pressureOf(values, duty)]),
 );

@@ -1,6 +1,10 @@
 import { measure, percentText } from "../../measure";
-import { criterion, isMissing, withoutData } from "../criterion";
+import { criterion, figure, isMissing, joined, withoutData } from "../criterion";
 import { fitFields, fitProperties, fitStates, leastBy } from "../fitStates";
+import type { FitState, FitStates } from "../fitStates";
+import { fitWorking } from "../fitWorking";
+
+const loosest = ({ forGrip }: FitStates): FitState => leastBy(forGrip, (state) => state.grip);
 
 export const grip = criterion(
   {
@@ -18,6 +22,7 @@ export const grip = criterion(
       "housingOutside",
       "wall",
       "outside",
+      "moisture",
       "assemblyMoisture",
     ],
     properties: fitProperties,
@@ -25,12 +30,18 @@ export const grip = criterion(
       { key: "shigley", at: "press and shrink fits" },
       { key: "own", at: "history of a press fit whose polymer relaxes" },
     ],
+    working: (values, duty) => {
+      const states = fitStates(values, duty);
+      if (isMissing(states)) return undefined;
+      const least = figure(0, "length", "Interference that the grip begins at");
+      return joined(fitWorking(loosest(states), "grip"), { lines: ["V = δ", "Z = δ_a"], known: { δ_a: least } });
+    },
     asks: ({ given }) => fitFields.some((key) => given[key] !== undefined),
   },
   (values, duty) => {
     const states = fitStates(values, duty);
     if (isMissing(states)) return withoutData(states);
-    const { name, grip: least } = leastBy(states.forGrip, (state) => state.grip);
+    const { name, grip: least } = loosest(states);
     const found = { figures: states.figures, value: least, limit: 0 } as const;
     if (least <= 0) {
       const say = (system: Parameters<typeof measure>[2]) =>

@@ -1,11 +1,14 @@
 import type { PressureKey } from "../../grade/limits";
-import { limitText, pressureLimit } from "../../grade/limits";
+import { pressureLimit } from "../../grade/limits";
 import type { PropertyKey, Values } from "../../grade/properties";
 import { endsOf } from "../../grade/curve";
 import { measure } from "../../measure";
-import { figure, lacking, ratio } from "../criterion";
+import type { Span } from "../../formula";
+import { figure, joined, lacking, ratio } from "../criterion";
 import type { Finding, Working } from "../criterion";
 import type { Duty } from "../duty";
+import { limitWorking } from "../limitWorking";
+import { whereOf } from "../pvWorking";
 import { boreSpan } from "../temperatures";
 
 const plain: Readonly<Record<PressureKey, readonly PropertyKey[]>> = {
@@ -60,13 +63,27 @@ export function pressureFinding(key: PressureKey, pressure: number, values: Valu
 export function pressureWorking(key: PressureKey, pressure: number, values: Values, duty: Duty): Working | undefined {
   const limit = limitFor(key, values, duty);
   if (limit.state !== "known") return undefined;
-  return {
-    lines: ["V = p * K", "Z = p_a / S", "u = V / Z"],
-    known: {
-      p: figure(pressure, "pressure", "Mean pressure"),
-      K: figure(duty.impactFactor, "ratio", "Impact factor"),
-      p_a: figure(limit.value, "pressure", limitText(whatOf[key], limit)),
-      S: figure(duty.designFactor, "ratio", "Design factor"),
+  const span = values.pressureCurve ? (boreSpan(values, duty) as Span) : duty.temperature;
+  return joined(
+    {
+      lines: ["V = p * K"],
+      known: {
+        p: figure(pressure, "pressure", `Mean pressure${placeOf(key, pressure, duty)}`),
+        K: figure(duty.impactFactor, "ratio", "Impact factor"),
+      },
     },
-  };
+    limitWorking("p_a", "pressure", whatOf[key], limit, values, span),
+    { lines: ["Z = p_a / S", "u = V / Z"], known: { S: figure(duty.designFactor, "ratio", "Design factor") } },
+  );
+}
+
+/** Which of several pressures it is. */
+function placeOf(key: PressureKey, pressure: number, { steps, restPressure }: Duty): string {
+  const isStatic = key === "staticPressure";
+  if (isStatic && pressure === restPressure) return " under the static load";
+  const at = steps.findIndex(
+    ({ motion, bore, face }) =>
+      (motion === "static") === isStatic && (bore?.pressure === pressure || face?.pressure === pressure),
+  );
+  return whereOf(steps, at);
 }

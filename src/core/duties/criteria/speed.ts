@@ -1,4 +1,4 @@
-import { limitText, speedLimit } from "../../grade/limits";
+import { speedLimit } from "../../grade/limits";
 import type { Motion } from "../../grade/limits";
 import type { Values } from "../../grade/properties";
 import { criterion, figure, lacking, ratio, worse } from "../criterion";
@@ -53,7 +53,7 @@ export const speed = criterion(
         lines: ["V = v", "Z = v_a", "u = V / Z"],
         known: {
           v: figure(fastest, "speed", "Mean sliding speed"),
-          v_a: figure(limit.value, "speed", limitText(`${motion} speed`, limit)),
+          v_a: figure(limit.value, "speed", `Limit of ${motion} speed`, limit.key),
         },
       };
     },

@@ -1,8 +1,14 @@
-import { edgeContact } from "../../contact/edgePressure";
+import { edgeContact, edgePressure } from "../../contact/edgePressure";
 import { measure } from "../../measure";
-import { layersOf, onSlope, slopeOf } from "../contacts";
-import { criterion, isMissing, unstated, withoutData } from "../criterion";
+import { readLine } from "../../teach/working";
+import { contactWorking, layersOf, loadWorking, onSlope, slopeOf, slopeWorking } from "../contacts";
+import { criterion, isMissing, joined, unstated, withoutData } from "../criterion";
+import type { Working } from "../criterion";
 import { fitProperties } from "../fitStates";
+
+/** Of the lines of an edge pressure those for the depth of the stiff layer. */
+const depthSymbols: ReadonlySet<string> = new Set(["θ", "K_c", "b_c", "one_c", "u_c"]);
+const touching: Working = { lines: ["V = φ", "Z = atan((C + u_c) / L) * 180 / pi"], known: {} };
 
 export const tilt = criterion(
   {
@@ -13,6 +19,15 @@ export const tilt = criterion(
     ...onSlope,
     properties: fitProperties,
     source: { key: "geometry" },
+    working: (values, duty) => {
+      const layers = layersOf(values, duty);
+      const slope = slopeOf(duty);
+      if (isMissing(layers) || typeof slope === "string") return undefined;
+      const layer = { ...layers.least, tilt: slope };
+      const { lines, ...contact } = contactWorking(edgePressure, layer, "Least");
+      const ofDepth = lines.filter((line) => depthSymbols.has(readLine(line).symbol));
+      return joined(loadWorking(layer, duty), slopeWorking(duty, slope), { ...contact, lines: ofDepth }, touching);
+    },
   },
   (values, duty) => {
     const layers = layersOf(values, duty);
