@@ -12,6 +12,7 @@ import { dutyRank } from "./duties/dutyRank";
 import { dutyRoom } from "./duties/dutyRoom";
 import { dutySweep } from "./duties/dutySweep";
 import { dutyBand } from "./duties/dutyBand";
+import { dutySheet } from "./duties/dutySheet";
 import { dutyTable } from "./duties/duties";
 import { flangedBush } from "./load/flangedBush";
 import { shaftSlope } from "./contact/shaftSlope";
@@ -99,6 +100,7 @@ const formulas: readonly Formula[] = [
   dutyRoom,
   dutySweep,
   dutyBand,
+  dutySheet,
   // Heat and friction
   sleeveTorque,
   washerTorque,
@@ -174,6 +176,7 @@ export {
   dutyRoom,
   dutySweep,
   dutyBand,
+  dutySheet,
   sleeveTorque,
   washerTorque,
   frictionHeat,

@@ -5,16 +5,19 @@ import type { Between, Formula } from "../formula";
 import type { PropertyKey, Values } from "../grade/properties";
 import { kinds } from "../kinds";
 import { workOf } from "../teach/worksheet";
-import { figure, isMissing } from "./criterion";
+import { figure, isMissing, metalFigure } from "./criterion";
 import type { CriterionSpec, Known, Missing, Working } from "./criterion";
 import type { Duty } from "./duty";
 import type { FieldKey } from "./fields";
 import { fitStates, narrowest, wallOf, widest } from "./fitStates";
+import type { FitStates } from "./fitStates";
+import { fitWorking } from "./fitWorking";
 
 /** The bush as an elastic layer under the greatest load, impact included, at the least and at the greatest clearance of its fit. */
 export interface Layers {
   readonly least: Layer;
   readonly greatest: Layer;
+  readonly states: FitStates;
   readonly figures: readonly PropertyKey[];
 }
 
@@ -42,24 +45,27 @@ export function layersOf(values: Values, duty: Duty): Layers | Missing {
   return {
     least: layer(narrowest(states).clearance.least),
     greatest: layer(widest(states).clearance.greatest),
+    states,
     figures: states.figures,
   };
 }
 
 /** The lines of a formula for the contact of a layer under a load F; what they end in are symbols for later lines. */
-export function contactWorking(f: Formula, layer: Layer, end: "Least" | "Greatest" = "Greatest"): Working {
+export function contactWorking(f: Formula, layer: Layer, states: FitStates, end: "least" | "greatest"): Working {
   const { known, lines, between, results } = workOf(f, { values: { ...layer }, system: "metric", answers: [] });
   const figures = known.map(({ symbol, working, kind, text }): [string, Known] => [
     symbol,
-    figure(working, kind, symbol === "C" ? `${end} clearance of the fit` : text, propertyOf[symbol]),
+    figure(working, kind, symbol === "C" ? clearanceText[end] : text, propertyOf[symbol]),
   ]);
   const ends = results.map(({ symbol, kind, text }): [string, Between] => [symbol, { unit: kinds[kind].metric, text }]);
   return {
     lines,
     known: Object.fromEntries(figures.filter(([symbol]) => symbol !== "F" && symbol !== "φ")),
     between: { ...between, ...Object.fromEntries(ends) },
+    first: end === "least" ? fitWorking(narrowest(states), end) : fitWorking(widest(states), end),
   };
 }
+const clearanceText = { least: "Least clearance of the fit", greatest: "Greatest clearance of the fit" } as const;
 const propertyOf: Readonly<Record<string, PropertyKey>> = { E: "compressiveModulus", ν: "poisson" };
 
 /** The end of a working: a pressure against the compressive strength. */
@@ -87,7 +93,7 @@ export function slopeWorking(duty: Duty, slope: number): Working {
     known: {
       d_w: figure(spanDiameter!, "length", "Diameter of the shaft between the bushes"),
       l_s: figure(span, "length", "Distance of the two bushes"),
-      E_s: figure(findMetal("shaft", shaft!).modulus, "pressure", "Modulus of the shaft"),
+      E_s: metalFigure(findMetal("shaft", shaft!), "modulus", "Modulus of the shaft"),
       φ_0: figure(stated, "angle", "Slope of the shaft without load"),
     },
     between: {

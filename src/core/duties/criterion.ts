@@ -1,4 +1,5 @@
 import { Measure } from "../formula";
+import type { Metal, MetalFigure } from "../fit/metals";
 import type { Between, Lookup, Source } from "../formula";
 import type { PropertyKey, Values } from "../grade/properties";
 import type { Kind, System } from "../kinds";
@@ -34,15 +35,18 @@ export interface Finding {
   readonly notes?: ((system: System, finding: Finding) => readonly string[]) | undefined;
 }
 
-/** A symbol that a working starts from, and the figure of the grade that it is, where it is one. */
+/** A symbol that a working starts from: the figure of the grade that it is, or where else it comes from. */
 export interface Known extends Lookup {
   readonly property?: PropertyKey | undefined;
+  readonly origin?: string;
 }
 /** A criterion's formula line by line, the symbols that it starts from and those that it defines on its way. */
 export interface Working {
   readonly lines: readonly string[];
   readonly known: Readonly<Record<string, Known>>;
   readonly between?: Readonly<Record<string, Between>>;
+  /** A working of its own that leads to one of the symbols known. */
+  readonly first?: Working | undefined;
 }
 
 export interface CriterionSpec {
@@ -72,6 +76,8 @@ export interface Criterion extends CriterionSpec {
 }
 export interface Check extends Finding {
   readonly criterion: Criterion;
+  /** What was judged: of a duty with bands the worst corner. */
+  readonly duty: Duty;
 }
 
 /** Puts a judgement beside its description. */
@@ -87,6 +93,18 @@ export const figure = (value: number, kind: Kind, text: string, property?: Prope
   property,
 });
 
+/** A figure of a metal. */
+export const metalFigure = (metal: Metal, name: MetalFigure, text: string): Known => ({
+  ...figure(metal[name], metalKinds[name], text),
+  origin: metal.origins[name],
+});
+const metalKinds = {
+  expansion: "expansion",
+  modulus: "pressure",
+  poisson: "ratio",
+  conductivity: "conductivity",
+} as const satisfies Record<MetalFigure, Kind>;
+
 /** Workings below each other; a figure that no line uses is left out. */
 export function joined(...parts: readonly Working[]): Working {
   const lines = parts.flatMap((part) => part.lines);
@@ -96,6 +114,7 @@ export function joined(...parts: readonly Working[]): Working {
     lines,
     known: Object.fromEntries(known),
     between: Object.assign({}, ...parts.map((part) => part.between)) as Working["between"],
+    first: parts.find(({ first }) => first)?.first,
   };
 }
 
@@ -103,7 +122,7 @@ export function joined(...parts: readonly Working[]): Working {
 export const rounding = 1e-9;
 export const holds = (use: number): boolean => use <= 1 + rounding;
 
-/** A finding in figures; all of one shape, and with room for its criterion, for the engine's sake. */
+/** A finding in figures; all of one shape, and with room for its criterion and duty, for the engine's sake. */
 export const inFigures = (
   word: Word,
   figures: readonly PropertyKey[],
@@ -113,8 +132,9 @@ export const inFigures = (
   property: PropertyKey,
   notes?: Finding["notes"],
   upper?: number,
-): Finding & { criterion: Criterion | undefined } => ({
+): Finding & { criterion: Criterion | undefined; duty: Duty | undefined } => ({
   criterion: undefined,
+  duty: undefined,
   word,
   figures,
   value,

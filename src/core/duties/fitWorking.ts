@@ -1,7 +1,7 @@
 import type { Between } from "../formula";
 import { complianceLinesOf, complianceUnits } from "../fit/ringArgs";
 import { assemblyTemperature } from "../fit/running";
-import { figure } from "./criterion";
+import { figure, metalFigure } from "./criterion";
 import type { Known, Working } from "./criterion";
 import { cornerOf, hottestOf } from "./fitStates";
 import type { Climate, FitState } from "./fitStates";
@@ -34,7 +34,7 @@ export function fitWorking(state: FitState, end: End): Working {
       : figure(seat.least - ring.outside, "length", "Lower deviation of the housing's bore"),
     T_0: figure(assemblyTemperature, "temperature", "Temperature at assembly"),
     α: figure(assembly.expansion, "expansion", "Thermal expansion of the bush", "expansion"),
-    α_h: figure(assembly.housing.expansion, "expansion", "Thermal expansion of the housing"),
+    α_h: metalFigure(assembly.housing, "expansion", "Thermal expansion of the housing"),
     ...(swells ? { s_0: figure(assembled, "percent", "Linear swelling of the bush at assembly") } : {}),
   };
   const between: Record<string, Between> = {
@@ -68,8 +68,8 @@ export function fitWorking(state: FitState, end: End): Working {
     Object.assign(known, {
       E: figure(assembly.modulus, "pressure", "Compressive modulus of the bush", "compressiveModulus"),
       ν: figure(assembly.poisson, "ratio", "Poisson's ratio of the bush", "poisson"),
-      Eh: figure(ring.housingModulus, "pressure", "Modulus of the housing"),
-      νh: figure(ring.housingPoisson, "ratio", "Poisson's ratio of the housing"),
+      Eh: metalFigure(assembly.housing, "modulus", "Modulus of the housing"),
+      νh: metalFigure(assembly.housing, "poisson", "Poisson's ratio of the housing"),
       ...(isBounded ? { Dh: figure(ring.housing, "length", "Outside diameter of the housing") } : {}),
     });
     if (isHeld) lines.push("E_p = E / (1 - ν^2)", "ν_p = ν / (1 - ν)");
@@ -109,7 +109,7 @@ export function fitWorking(state: FitState, end: End): Working {
       `${isLeast ? "Upper" : "Lower"} deviation of the shaft`,
     ),
     T_s: figure(climate.shaft, "temperature", "Temperature of the shaft then"),
-    α_s: figure(assembly.shaftMetal.expansion, "expansion", "Thermal expansion of the shaft"),
+    α_s: metalFigure(assembly.shaftMetal, "expansion", "Thermal expansion of the shaft"),
   });
   Object.assign(between, {
     k: { unit: "1/MPa", text: "Narrowing of the bore over the outside diameter, for a unit of pressure" },

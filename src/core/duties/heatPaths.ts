@@ -3,7 +3,7 @@ import type { PropertyKey, Values } from "../grade/properties";
 import { bushArgs, conductances, pathArgs, pathBetween, pathLines } from "../heat/paths";
 import type { Paths } from "../heat/paths";
 import { labelOf } from "../teach/worksheet";
-import { figure, isMissing } from "./criterion";
+import { figure, isMissing, metalFigure } from "./criterion";
 import type { Known, Missing, Working } from "./criterion";
 import type { Duty } from "./duty";
 import { wallOf } from "./fitStates";
@@ -82,6 +82,11 @@ export function pathWorking(values: Values, duty: Duty): Working {
         friction === undefined ? "frictionHigh" : undefined,
       ),
       ...Object.fromEntries(args),
+      ...(paths.ends > 0
+        ? {
+            λs: metalFigure(findMetal("shaft", duty.given.shaft!), "conductivity", "Thermal conductivity of the shaft"),
+          }
+        : {}),
     },
     between: { Q: { unit: "W", text: "Friction heat" }, ...pathBetween },
   };

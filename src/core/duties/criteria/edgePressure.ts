@@ -60,7 +60,7 @@ export const edgePressure = criterion(
       return joined(
         loadWorking(layer, duty),
         slopeWorking(duty, tilt),
-        contactWorking(edgePressureOf, layer),
+        contactWorking(edgePressureOf, layer, layers.states, "greatest"),
         // a rating that is worse than the pressure is what was found
         ...(worse(rating, pressure) === rating ? [] : [againstStrength("p_high", values)]),
       );

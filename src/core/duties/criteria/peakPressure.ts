@@ -21,7 +21,7 @@ export const peakPressure = criterion(
       if (isMissing(layers) || values.compressiveStrength === undefined) return undefined;
       return joined(
         loadWorking(layers.greatest, duty),
-        contactWorking(peakPressureOf, layers.greatest),
+        contactWorking(peakPressureOf, layers.greatest, layers.states, "greatest"),
         againstStrength("p", values),
       );
     },

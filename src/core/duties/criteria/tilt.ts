@@ -24,7 +24,7 @@ export const tilt = criterion(
       const slope = slopeOf(duty);
       if (isMissing(layers) || typeof slope === "string") return undefined;
       const layer = { ...layers.least, tilt: slope };
-      const { lines, ...contact } = contactWorking(edgePressure, layer, "Least");
+      const { lines, ...contact } = contactWorking(edgePressure, layer, layers.states, "least");
       const ofDepth = lines.filter((line) => depthSymbols.has(readLine(line).symbol));
       return joined(loadWorking(layer, duty), slopeWorking(duty, slope), { ...contact, lines: ofDepth }, touching);
     },

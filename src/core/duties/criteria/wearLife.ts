@@ -3,10 +3,12 @@ import { isFitted, loadText } from "../../contact/conforming";
 import { cycleLine } from "../../heat/firstOrder";
 import { flatWearOf } from "../../wear/conformity";
 import { criterion, figure, holds, isMissing, joined, lacking, unstated, withoutData } from "../criterion";
-import type { Check, Criterion, Finding, Known, Missing, Word, Working } from "../criterion";
+import type { Check, Criterion, Finding, Known, Word, Working } from "../criterion";
 import type { Duty } from "../duty";
 import { field } from "../fields";
 import { fitProperties, fitStates, widest } from "../fitStates";
+import type { FitStates } from "../fitStates";
+import { fitWorking } from "../fitWorking";
 import { markOf, product, whereOf } from "../pvWorking";
 import { missingText } from "../verdict";
 import { facePressure } from "./facePressure";
@@ -83,11 +85,7 @@ function factorWorking({ given }: Duty): Working {
 const factorKeys = ["geometryFactor", "heatFactor", "temperatureFactor", "counterfaceFactor", "finishFactor"] as const;
 const factorsOf = ({ given }: Duty): number => factorKeys.reduce((product, key) => product * (given[key] ?? 1), 1);
 
-/** The greatest clearance of the fit, where the states are known. */
-function greatestClearance(values: Values, duty: Duty): number | Missing {
-  const states = fitStates(values, duty);
-  return isMissing(states) ? states : Math.max(0, widest(states).clearance.greatest);
-}
+const greatestOf = (states: FitStates): number => Math.max(0, widest(states).clearance.greatest);
 
 /** Wear of a flat in the time in which the bore loses the allowance: the allowance itself by a rate of bush tests. */
 function flatAllowance(values: Values, duty: Duty): number | Finding {
@@ -96,10 +94,10 @@ function flatAllowance(values: Values, duty: Duty): number | Finding {
   if (given.allowance === undefined) return unstated("allowance", given.hours);
   if (values.wearFrom === "bush") return given.allowance;
   // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
-  const clearance = greatestClearance(values, duty);
-  if (typeof clearance === "number") return flatWearOf(given.allowance, clearance);
+  const states = fitStates(values, duty);
+  if (!isMissing(states)) return flatWearOf(given.allowance, greatestOf(states));
   if (values.wearFrom === undefined) return lacking("wearFrom", given.hours);
-  const missing = withoutData(clearance, given.hours);
+  const missing = withoutData(states, given.hours);
   return { ...missing, say: () => `wear life: a rate of flat tests needs the clearance, ${missingText(missing)}` };
 }
 
@@ -107,12 +105,14 @@ function flatAllowance(values: Values, duty: Duty): number | Finding {
 function flatWorking(values: Values, duty: Duty): Working {
   const { allowance } = duty.given;
   const h = figure(allowance!, "length", "Wear allowance");
-  const clearance = greatestClearance(values, duty);
-  if (values.wearFrom === "bush" || typeof clearance !== "number") return { lines: ["h_0 = h"], known: { h } };
+  const states = fitStates(values, duty);
+  if (values.wearFrom === "bush" || isMissing(states)) return { lines: ["h_0 = h"], known: { h } };
+  const clearance = greatestOf(states);
   const lines = isFitted(clearance, allowance!)
     ? ["h_0 = pi / 4 * h"]
     : ["t = 1 + 2 * h / C", `Λ = ${loadText("t")}`, "h_0 = C / 4 * Λ"];
-  return { lines, known: { h, C: figure(clearance, "length", "Greatest clearance of the fit") } };
+  const C = figure(clearance, "length", "Greatest clearance of the fit");
+  return { lines, known: { h, C }, first: fitWorking(widest(states), "greatest") };
 }
 
 /** Hours until it is worn by the grade's high rate; endless where nothing wears. */

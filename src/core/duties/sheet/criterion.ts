@@ -1,0 +1,53 @@
+import { Measure, UnitLabel } from "../../formula";
+import type { Answer } from "../../formula";
+import type { Grade } from "../../grade/library";
+import type { System } from "../../kinds";
+import type { Work } from "../../teach/worksheet";
+import { labelOf } from "../../teach/worksheet";
+import { fromWorking } from "../../units";
+import type { Check } from "../criterion";
+import { originOf } from "../dutyChecks";
+import type { NamedDuty } from "../namedDuty";
+import { figureLines } from "./figures";
+import { askedLines, cornerText } from "./inputs";
+import { sourcesText, wordLine } from "./rows";
+import type { Line, Record } from "./rows";
+
+/** One criterion from its rule to its word: worked at its worst corner, or by the words and figures that it reads. */
+export function criterionLines(grade: Grade, duty: NamedDuty, check: Check, record: Record): Line[] {
+  const { criterion, word } = check;
+  const { system } = record;
+  const corner = cornerText(duty, duty.corners.indexOf(check.duty), system);
+  const working = criterion.working?.(grade.values, check.duty);
+  return [
+    ["rule", "", criterion.text, "", "", sourcesText(criterion.source)],
+    ...(corner === "" ? [] : [wordLine("worst corner", corner, "of the bands")]),
+    ...(working ? record.working(working, resultsOf(check, system)) : readLines(grade, duty, check, system)),
+    wordLine("verdict", word, originOf(grade, check, system)),
+  ];
+}
+
+/** What a criterion's working ends in. */
+const resultsOf = ({ criterion: { heading, kind }, value, limit, use }: Check, system: System): Work["results"] => {
+  const shown = (x: number | undefined) => (x === undefined ? undefined : fromWorking(kind, x, system));
+  return [
+    { symbol: "V", kind, text: labelOf(heading), answer: shown(value) },
+    { symbol: "Z", kind, text: "Limit", answer: shown(limit) },
+    { symbol: "u", kind: "ratio", text: "Use", answer: use },
+  ];
+};
+
+/** A criterion without a working: what the duty says to it, the grade's words and figures, value and limit. */
+function readLines(grade: Grade, duty: NamedDuty, { criterion, figures, value, limit }: Check, system: System): Line[] {
+  const { heading, kind } = criterion;
+  const number = (what: string, x: number | undefined): Line[] => {
+    const result: Answer = new Measure(x ?? 0, kind);
+    return x === undefined ? [] : [[what, "", "", result, new UnitLabel(kind), ""]];
+  };
+  return [
+    ...askedLines(criterion, duty, system),
+    ...(limit === undefined ? figureLines(grade, [...new Set(figures)], system) : []),
+    ...number(labelOf(heading), value),
+    ...number("Limit", limit),
+  ];
+}
