@@ -10,7 +10,7 @@ import { dataLabel, judge, notAsked } from "./judge";
 import type { NamedDuty } from "./namedDuty";
 import { scopeOf } from "./rank";
 import { dutiesArg } from "./readDuties";
-import { criterionLines } from "./sheet/criterion";
+import { criterionLines, varies } from "./sheet/criterion";
 import { countedIn, figureLines } from "./sheet/figures";
 import { cornerText, inputLines } from "./sheet/inputs";
 import { Record, wordLine } from "./sheet/rows";
@@ -30,15 +30,14 @@ function chosenBy(duty: NamedDuty, wanted: string | undefined, library: Library 
 const headLines = (duty: NamedDuty, grade: Grade, chosen: string): Line[] => [
   wordLine("duty", duty.name),
   ["grade", "", kindText[grade.kind], grade.name, "", chosen],
-  wordLine("worked by", versionOf({})),
+  wordLine("add-in", versionOf({})),
 ];
 
-/** Loads and motions at the corner that each of the criteria of pressure, speed and PV was judged at. */
-function loadSections(duty: NamedDuty, checks: readonly Check[], record: Record): Section[] {
-  const corners = new Set(
-    checks.filter(({ criterion }) => ofFaces.has(criterion.id)).map((check) => duty.corners.indexOf(check.duty)),
-  );
-  return [...corners].flatMap((corner) => {
+/** Loads and motions at each corner that a criterion of pressure, speed and PV was judged at. */
+function loadSections(grade: Grade, duty: NamedDuty, checks: readonly Check[], record: Record): Section[] {
+  const judged = checks.filter((check) => ofFaces.has(check.criterion.id) && varies(grade, duty, check));
+  const corners = new Set(judged.map((check) => duty.corners.indexOf(check.duty)));
+  return [...(corners.size > 0 ? corners : [0])].flatMap((corner) => {
     const at = cornerText(duty, corner, record.system);
     return stepLines(duty, corner, record).map(([name, lines]): Section => [
       at === "" ? name : `${name}, ${at}`,
@@ -89,8 +88,8 @@ export const dutySheet = formula(
     const sections: Section[] = [
       ["record", headLines(chosen, judged, chosenBy(chosen, grade, grades))],
       ["input", inputLines(chosen, checks, system)],
-      ["grade", figureLines(judged, countedIn(checks), system)],
-      ...loadSections(chosen, checks, record),
+      ["grade", figureLines(judged, chosen, countedIn(checks), system)],
+      ...loadSections(judged, chosen, checks, record),
       ...checks.map((check): Section => [check.criterion.heading, criterionLines(judged, chosen, check, record)]),
       ["verdict", verdictLines(judged, checks, system)],
       [

@@ -228,7 +228,7 @@ function climates({ temperature }: Duty, rise: number, assembled: number, inServ
     ...(inService === assembled
       ? []
       : [even(`cold, ${changed}`, low, inService), ...hot(`hot, ${changed}`, inService)]),
-    even("back", Math.min(low, assemblyTemperature), Math.min(assembled, inService), true),
+    even("cold again", Math.min(low, assemblyTemperature), Math.min(assembled, inService), true),
   ];
 }
 

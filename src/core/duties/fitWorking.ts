@@ -23,6 +23,8 @@ export function fitWorking(state: FitState, end: End): Working {
   const [E, ν] = isHeld ? (["E_p", "ν_p"] as const) : (["E", "ν"] as const);
   const swells = [climate, hottestOf(course)].some(({ swelling }) => swelling !== assembled);
 
+  const then = climate.name === "assembly" ? "at assembly" : `when ${climate.name}`;
+
   const known: Record<string, Known> = {
     d: figure(ring.bore, "length", "Bore of the bush"),
     w: figure((ring.outside - ring.bore) / 2, "length", "Wall thickness of the bush"),
@@ -40,7 +42,7 @@ export function fitWorking(state: FitState, end: End): Working {
   const between: Record<string, Between> = {
     D: { unit: "mm", text: "Outside diameter of the bush" },
     δ_0: { unit: "mm", text: `${isSlack ? "Least" : "Greatest"} interference of bush and housing at assembly` },
-    δ: { unit: "mm", text: "Interference then" },
+    δ: { unit: "mm", text: `Interference ${then}` },
   };
   const lines = ["D = d + 2 * w", "δ_0 = e_o - e_h"];
 
@@ -62,7 +64,7 @@ export function fitWorking(state: FitState, end: End): Working {
     lines.push(`${bush} = ${free} + ν * max(0, ${free} - ${housing})`);
     between[free] = { unit: "", text: `Free strain of the bush ${when}` };
   };
-  strains(climate, "", "then");
+  strains(climate, "", then);
 
   if (climate.isAfter || end !== "grip") {
     Object.assign(known, {
@@ -108,7 +110,7 @@ export function fitWorking(state: FitState, end: End): Working {
       "length",
       `${isLeast ? "Upper" : "Lower"} deviation of the shaft`,
     ),
-    T_s: figure(climate.shaft, "temperature", "Temperature of the shaft then"),
+    T_s: figure(climate.shaft, "temperature", `Temperature of the shaft ${then}`),
     α_s: metalFigure(assembly.shaftMetal, "expansion", "Thermal expansion of the shaft"),
   });
   Object.assign(between, {
@@ -116,10 +118,10 @@ export function fitWorking(state: FitState, end: End): Working {
     d_b: { unit: "mm", text: `${isLeast ? "Least" : "Greatest"} bore by its zone` },
     d_f: { unit: "mm", text: "Bore if the bush were free" },
     d_s: { unit: "mm", text: `${isLeast ? "Greatest" : "Least"} shaft by its zone` },
-    ε_s: { unit: "", text: "Strain of the shaft then" },
-    d_now: { unit: "mm", text: "Bore then, closed in by the housing" },
-    d_shaft: { unit: "mm", text: "Shaft then" },
-    C: { unit: "mm", text: `${isLeast ? "Least" : "Greatest"} clearance` },
+    ε_s: { unit: "", text: `Strain of the shaft ${then}` },
+    d_now: { unit: "mm", text: `Bore ${then}, closed in by the housing` },
+    d_shaft: { unit: "mm", text: `Shaft ${then}` },
+    C: { unit: "mm", text: `${isLeast ? "Least" : "Greatest"} clearance of the fit` },
   });
   lines.push(
     `k = 2 * D * d / (${E} * (D^2 - d^2))`,

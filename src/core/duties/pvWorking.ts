@@ -9,7 +9,7 @@ export function product({ pressure, speed }: Face, mark: string, where: string) 
   const [p, v] = [`p${mark}`, `v${mark}`];
   const known: Record<string, Known> = {
     [p]: figure(pressure, "pressure", `Mean pressure${where}`),
-    [v]: figure(speed, "speed", `Mean sliding speed${where}`),
+    [v]: figure(speed, "speed", `Sliding speed${where}`),
   };
   return { text: `${p} * ${v}`, known };
 }

@@ -31,7 +31,7 @@ export function workedRows(work: Work, system: System): { readonly given: Map<st
     return [
       text,
       entry.converts ?? formulaText(symbol, entry.tree),
-      isNumber ? `${name} = ${written(entry.tree, style)} = ${shown}` : "",
+      isNumber ? `${name} = ${isBare(entry.tree) ? "" : `${written(entry.tree, style)} = `}${shown}` : "",
       answer ?? (isNumber ? value : ""),
       unitText(unit),
     ];
@@ -42,6 +42,9 @@ export function workedRows(work: Work, system: System): { readonly given: Map<st
     lines: lines.flatMap((line) => [row(line), ...factorRows(work, line.tree, told)]),
   };
 }
+
+/** A symbol or a number alone: its value need not be said twice. */
+const isBare = ({ type }: Tree): boolean => type === "symbol" || type === "number";
 
 const isLine = (entry: Entry | Line): entry is Line => "tree" in entry;
 

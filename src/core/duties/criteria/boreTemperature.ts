@@ -46,20 +46,29 @@ export const boreTemperature = criterion(
         T_max: figure(most, "temperature", "Highest temperature", "highestTemperature"),
         PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
       };
-      const end = { lines: ["Z = T_max", "u = (V - T) / (T_max - T)"], known };
-      const implied = byLimit(values, duty);
-      const paths = byPaths(values, duty);
-      if (paths && worse(implied, paths) === paths) {
-        if (paths.value === undefined || paths.value === surroundings) return undefined;
-        const G = paths.word === "fits" ? "G_low" : "G_high";
-        return joined(pathWorking(values, duty), { lines: [`V = T + Q / ${G}`], known }, end);
-      }
-      const line = "V = T + (T_max - T_ref) * PV / PV_ref";
       const stated = {
         T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
         PV_ref: figure(pvLimit, "pv", "PV limit as stated", "pvLimit"),
       };
-      return joined({ lines: [line], known: { ...known, ...stated } }, end);
+      const byPv = "T + (T_max - T_ref) * PV / PV_ref";
+      const end = { lines: ["Z = T_max", "u = (V - T) / (T_max - T)"], known: { ...known, ...stated } };
+      const paths = byPaths(values, duty);
+      if (!paths) return joined({ lines: [`V = ${byPv}`], known: {} }, end);
+      if (paths.value === undefined || paths.value === surroundings) return undefined;
+      const G = paths.word === "fits" ? "G_low" : "G_high";
+      const counts = worse(byLimit(values, duty), paths) === paths ? "T_b" : "T_a";
+      return joined(
+        pathWorking(values, duty),
+        {
+          lines: [`T_a = ${byPv}`, `T_b = T + Q / ${G}`, `V = ${counts}`],
+          known: {},
+          between: {
+            T_a: { unit: "°C", text: "Bore temperature that the PV limit implies" },
+            T_b: { unit: "°C", text: "Bore temperature by the ways out for the heat" },
+          },
+        },
+        end,
+      );
     },
   },
   (values, duty) => {

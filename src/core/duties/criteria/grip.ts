@@ -1,10 +1,21 @@
 import { measure, percentText } from "../../measure";
 import { criterion, figure, isMissing, joined, withoutData } from "../criterion";
 import { fitFields, fitProperties, fitStates, leastBy } from "../fitStates";
+import type { Working } from "../criterion";
 import type { FitState, FitStates } from "../fitStates";
 import { fitWorking } from "../fitWorking";
 
 const loosest = ({ forGrip }: FitStates): FitState => leastBy(forGrip, (state) => state.grip);
+
+/** The share of the press fit at which its grip is lost, as `neededShare` has it. */
+const share: Working = {
+  lines: ["q = 1 - δ / δ_hot", "R_a = cb / ((ch + cb) / q - ch)"],
+  known: {},
+  between: {
+    q: { unit: "", text: "Share of the pressure that cold bush and housing need" },
+    R_a: { unit: "", text: "Share of the press fit at which the grip is lost" },
+  },
+};
 
 export const grip = criterion(
   {
@@ -33,8 +44,17 @@ export const grip = criterion(
     working: (values, duty) => {
       const states = fitStates(values, duty);
       if (isMissing(states)) return undefined;
-      const least = figure(0, "length", "Interference that the grip begins at");
-      return joined(fitWorking(loosest(states), "grip"), { lines: ["V = δ", "Z = δ_a"], known: { δ_a: least } });
+      const loose = loosest(states);
+      const again = states.forGrip.find(({ climate }) => climate.isAfter)!;
+      // with the whole fit kept the last state is as loose as the coldest, and leads on to the share that is needed
+      const isShare = duty.given.keptGrip === undefined && loose.grip > 0 && again.grip <= loose.grip;
+      const { neededShare } = states;
+      const least = figure(0, "length", "Least interference of a bush that is held");
+      return joined(
+        fitWorking(isShare ? again : loose, "grip"),
+        isShare && neededShare > 0 ? share : { lines: [], known: {} },
+        { lines: ["V = δ", "Z = δ_a"], known: { δ_a: least } },
+      );
     },
     asks: ({ given }) => fitFields.some((key) => given[key] !== undefined),
   },

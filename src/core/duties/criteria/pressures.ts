@@ -72,7 +72,15 @@ export function pressureWorking(key: PressureKey, pressure: number, values: Valu
         K: figure(duty.impactFactor, "ratio", "Impact factor"),
       },
     },
-    limitWorking("p_a", "pressure", whatOf[key], limit, values, span),
+    limitWorking(
+      "p_a",
+      "pressure",
+      whatOf[key],
+      limit,
+      values,
+      span,
+      duty.isMoving ? "bore temperature" : "surroundings",
+    ),
     { lines: ["Z = p_a / S", "u = V / Z"], known: { S: figure(duty.designFactor, "ratio", "Design factor") } },
   );
 }

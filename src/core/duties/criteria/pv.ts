@@ -62,7 +62,11 @@ export const pv = criterion(
       const known = { S: figure(duty.designFactor, "ratio", "Design factor") };
       const end = { lines: ["Z = PV_a / S", "u = V / Z"], known };
       if (limit.how === "derated") return joined(pvWorking(duty), deratedWorking(values, duty), end);
-      return joined(pvWorking(duty), limitWorking("PV_a", "pv", "PV", limit, values, duty.temperature), end);
+      return joined(
+        pvWorking(duty),
+        limitWorking("PV_a", "pv", "PV", limit, values, duty.temperature, "surroundings"),
+        end,
+      );
     },
   },
   (values, { pv: value, temperature, designFactor }) => {

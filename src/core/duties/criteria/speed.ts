@@ -52,7 +52,7 @@ export const speed = criterion(
       return {
         lines: ["V = v", "Z = v_a", "u = V / Z"],
         known: {
-          v: figure(fastest, "speed", "Mean sliding speed"),
+          v: figure(fastest, "speed", "Sliding speed"),
           v_a: figure(limit.value, "speed", `Limit of ${motion} speed`, limit.key),
         },
       };

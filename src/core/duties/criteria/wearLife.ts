@@ -101,12 +101,12 @@ function flatAllowance(values: Values, duty: Duty): number | Finding {
   return { ...missing, say: () => `wear life: a rate of flat tests needs the clearance, ${missingText(missing)}` };
 }
 
-/** h_0, the wear of a flat, from the allowance h. */
+/** The wear that the life lasts for: the allowance h, or h_0, the wear of a flat in the same time. */
 function flatWorking(values: Values, duty: Duty): Working {
   const { allowance } = duty.given;
   const h = figure(allowance!, "length", "Wear allowance");
   const states = fitStates(values, duty);
-  if (values.wearFrom === "bush" || isMissing(states)) return { lines: ["h_0 = h"], known: { h } };
+  if (values.wearFrom === "bush" || isMissing(states)) return { lines: [], known: { h } };
   const clearance = greatestOf(states);
   const lines = isFitted(clearance, allowance!)
     ? ["h_0 = pi / 4 * h"]
@@ -149,13 +149,15 @@ export const wearLife = criterion(
         return undefined;
       const factors = factorWorking(duty);
       const f = factors.lines.length > 0 ? " * f" : "";
+      const flatWear = flatWorking(values, duty);
+      const h = flatWear.lines.length > 0 ? "h_0" : "h";
       return joined(
         { lines: ["V = t_w"], known: { t_w: figure(hours, "time", "Hours wanted") } },
-        flatWorking(values, duty),
+        flatWear,
         factors,
         meanWorking(duty),
         {
-          lines: [`Z = h_0 / (k${f} * PV_m * 3600)`, "u = V / Z"],
+          lines: [`Z = ${h} / (k${f} * PV_m * 3600)`, "u = V / Z"],
           known: { k: figure(values.wearHigh!, "wearRate", "Wear rate, high", "wearHigh") },
           between: {
             t: { unit: "", text: "Depth of contact over half of the clearance, plus one" },

@@ -5,8 +5,10 @@ import type { System } from "../../kinds";
 import type { Work } from "../../teach/worksheet";
 import { labelOf } from "../../teach/worksheet";
 import { fromWorking } from "../../units";
+import { assess } from "../assess";
 import type { Check } from "../criterion";
 import { originOf } from "../dutyChecks";
+import { found } from "../judge";
 import type { NamedDuty } from "../namedDuty";
 import { figureLines } from "./figures";
 import { askedLines, cornerText } from "./inputs";
@@ -17,7 +19,7 @@ import type { Line, Record } from "./rows";
 export function criterionLines(grade: Grade, duty: NamedDuty, check: Check, record: Record): Line[] {
   const { criterion, word } = check;
   const { system } = record;
-  const corner = cornerText(duty, duty.corners.indexOf(check.duty), system);
+  const corner = varies(grade, duty, check) ? cornerText(duty, duty.corners.indexOf(check.duty), system) : "";
   const working = criterion.working?.(grade.values, check.duty);
   return [
     ["rule", "", criterion.text, "", "", sourcesText(criterion.source)],
@@ -26,6 +28,13 @@ export function criterionLines(grade: Grade, duty: NamedDuty, check: Check, reco
     wordLine("verdict", word, originOf(grade, check, system)),
   ];
 }
+
+/** Whether a criterion finds at other corners of the bands what it does at its worst. */
+export const varies = ({ values }: Grade, { corners }: NamedDuty, { criterion, ...worst }: Check): boolean =>
+  corners.some((corner) => {
+    const other = found(assess(values, corner), criterion.id);
+    return other?.word !== worst.word || other.value !== worst.value || other.limit !== worst.limit;
+  });
 
 /** What a criterion's working ends in. */
 const resultsOf = ({ criterion: { heading, kind }, value, limit, use }: Check, system: System): Work["results"] => {
@@ -39,15 +48,15 @@ const resultsOf = ({ criterion: { heading, kind }, value, limit, use }: Check, s
 
 /** A criterion without a working: what the duty says to it, the grade's words and figures, value and limit. */
 function readLines(grade: Grade, duty: NamedDuty, { criterion, figures, value, limit }: Check, system: System): Line[] {
-  const { heading, kind } = criterion;
+  const { kind } = criterion;
   const number = (what: string, x: number | undefined): Line[] => {
     const result: Answer = new Measure(x ?? 0, kind);
     return x === undefined ? [] : [[what, "", "", result, new UnitLabel(kind), ""]];
   };
   return [
     ...askedLines(criterion, duty, system),
-    ...(limit === undefined ? figureLines(grade, [...new Set(figures)], system) : []),
-    ...number(labelOf(heading), value),
+    ...(limit === undefined ? figureLines(grade, duty, [...new Set(figures)], system) : []),
+    ...number("Value", value),
     ...number("Limit", limit),
   ];
 }

@@ -6,11 +6,14 @@ import type { PropertyKey } from "../../grade/properties";
 import { originText } from "../../grade/source";
 import type { System } from "../../kinds";
 import type { Check } from "../criterion";
+import type { NamedDuty } from "../namedDuty";
 import { wordLine } from "./rows";
 import type { Line } from "./rows";
 
-/** Figures of the grade with where they come from. */
-export function figureLines(grade: Grade, keys: readonly PropertyKey[], system: System): Line[] {
+/** Figures of the grade with where they come from; of its media those that the duty names. */
+export function figureLines(all: Grade, duty: NamedDuty, keys: readonly PropertyKey[], system: System): Line[] {
+  const media = all.values.media?.filter(({ medium }) => duty.values.media?.includes(medium));
+  const grade = { ...all, values: { ...all.values, media } };
   return keys.map((key) => {
     const p = property(key);
     const cell = cellOf(grade, p, system);

@@ -4,6 +4,7 @@ import type { Answer, Span } from "../../formula";
 import { Deviations } from "../../fit/zone";
 import { isDimensional, kinds } from "../../kinds";
 import type { Kind, System } from "../../kinds";
+import { labelOf } from "../../teach/worksheet";
 import { fromWorking } from "../../units";
 import { cornerOf } from "../bandPoints";
 import type { Check, Criterion } from "../criterion";
@@ -29,7 +30,7 @@ export function inputLines(duty: NamedDuty, checks: readonly Check[], system: Sy
 
 const inputLine = (key: FieldKey, place: string, value: Value, system: System): Line => {
   const [result, unit] = shown(key, value, system);
-  return [field(key).heading + place, "", "", result, unit, "as read"];
+  return [field(key).heading + place, "", labelOf(field(key).text), result, unit, "as read"];
 };
 
 /** A value of a field and its unit, in the sheet's units. */
@@ -64,12 +65,14 @@ function motionLines({ steps }: NamedDuty): Line[] {
 function defaultLines({ values, part, steps }: NamedDuty, checks: readonly Check[]): Line[] {
   const looked = new Set<FieldKey>(["part", ...checks.flatMap(({ criterion }) => criterion.fields)]);
   const { motion } = steps.find((step) => step.motion !== "static") ?? steps[0]!;
-  return fieldKeys.flatMap((key) => {
+  const byValue = new Map<string | number, string[]>();
+  for (const key of fieldKeys) {
     const { heading, default: taken } = field(key);
-    const isTaken =
-      taken !== undefined && values[key] === undefined && looked.has(key) && isAskedFor(key, part, motion);
-    return isTaken ? [wordLine(heading, taken, "not given: the default")] : [];
-  });
+    if (taken === undefined || values[key] !== undefined || !looked.has(key) || !isAskedFor(key, part, motion))
+      continue;
+    byValue.set(taken, [...(byValue.get(taken) ?? []), heading]);
+  }
+  return [...byValue].map(([taken, headings]) => wordLine(headings.join(", "), taken, "not given: the default"));
 }
 
 /** The ends of its bands at which a criterion was judged: "load 960 N, bore 20 mm"; nothing where there is no band. */

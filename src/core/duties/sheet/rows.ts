@@ -27,19 +27,21 @@ export const sourcesText = (source: Source | readonly Source[]): string =>
     .map((s) => [sourceTitle(s.key), s.at].filter(Boolean).join(": "))
     .join("; ");
 
-/** Workings in the lines of one record: what a figure is stands where it is first used. */
+/** Workings in the lines of one record: what a symbol stands for is told where it is first used, and where it changes. */
 export class Record {
-  private readonly told = new Set<string>();
+  private readonly told = new Map<string, string>();
 
   constructor(readonly system: System) {}
 
-  /** A criterion's working; a working that leads to one of its figures stands in front, unless it stands above already. */
+  /** A criterion's working, behind one that leads to a figure of it. */
   working({ first, ...working }: Working, results: Work["results"]): Line[] {
-    const before = first ? this.working(first, []).filter((line) => this.isNew(line)) : [];
     const { lines, known, between = {} } = working;
     const origin = (symbol: string): string =>
       known[symbol]?.origin ?? (known[symbol]?.property === undefined ? "" : "figure of the grade");
-    return [...before, ...this.worked({ known: knownFigures(known, true), lines, between, results }, "", origin)];
+    return [
+      ...(first ? this.working(first, []) : []),
+      ...this.worked({ known: knownFigures(known, true), lines, between, results }, "", origin),
+    ];
   }
 
   /** A formula's own working. */
@@ -50,19 +52,28 @@ export class Record {
   /** `source` is that of the lines, `origin` that of each figure. */
   worked(work: Work, source: string, origin: (symbol: string) => string = () => ""): Line[] {
     const { given, lines } = workedRows(work, this.system);
-    const known = [...given].map(([symbol, row]) => lineOf(row, origin(symbol))).filter((line) => this.isNew(line));
-    const last = lines.length - 1;
-    return [...known, ...lines.map((row, i) => lineOf(row, i === last ? source : ""))];
+    const results = new Set(work.results.map(({ symbol }) => symbol));
+    const isKept = (line: Line): boolean => this.isNew(line) || results.has(symbolOf(line));
+    const shown = [
+      ...[...given].map(([symbol, row]) => lineOf(row, origin(symbol))),
+      ...lines.map((row) => lineOf(row, String(row[1]).includes(" = ") ? source : "")),
+    ];
+    return shown.filter(isKept);
   }
 
-  /** Told above already, in the same words and numbers. */
-  private isNew([what, formula, numbers]: Line): boolean {
-    const key = JSON.stringify([what, formula, numbers]);
-    if (this.told.has(key)) return false;
-    this.told.add(key);
+  /** Whether its symbol was last told with other words or another value. */
+  private isNew(line: Line): boolean {
+    const [what, , , result] = line;
+    // a value that was converted may differ by a rounding
+    const value = typeof result === "number" ? Number(result.toPrecision(10)) : String(result);
+    const [symbol, meaning] = [symbolOf(line), `${what}|${value}`];
+    if (this.told.get(symbol) === meaning) return false;
+    this.told.set(symbol, meaning);
     return true;
   }
 }
+
+const symbolOf = ([, formula]: Line): string => formula.split(" = ")[0]!;
 
 const lineOf = ([what, formula, numbers, result, unit]: Row, from: string): Line => [
   what as string,
