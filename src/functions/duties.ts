@@ -7,6 +7,7 @@ import {
   dutyRoom as DUTYROOM_,
   dutySweep as DUTYSWEEP_,
   dutyBand as DUTYBAND_,
+  dutySheet as DUTYSHEET_,
 } from "../core";
 
 import { answer } from "../edge/sheet";
@@ -106,4 +107,24 @@ export function DUTYSWEEP(
  */
 export function DUTYBAND(duties: any[][], duty?: any[][], grade?: any[][], grades?: any[][], units?: any[][]): any[][] {
   return answer(DUTYBAND_, [duties, duty, grade, grades, units]);
+}
+
+/**
+ * The calculation record of one duty, line by line, for whoever checks and signs it: inputs as read, figures of the grade with their sources, loads and motions, every criterion with formula, numbers put in, result and source, the verdict, what was not asked, cautions; in inch units where asked. With bands each criterion is worked at its worst corner. Answers one step per row; what a symbol stands for is told where it is first used
+ * @customfunction DUTYSHEET
+ * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
+ * @param [duty] Name of the duty, or its number in the table, steps counted once; not needed where there is one
+ * @param [grade] Grade to judge; else the duty's own, else the best
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns One step per row; what a symbol stands for is told where it is first used
+ */
+export function DUTYSHEET(
+  duties: any[][],
+  duty?: any[][],
+  grade?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(DUTYSHEET_, [duties, duty, grade, grades, units]);
 }

@@ -18,6 +18,7 @@ import type { Line } from "./sheet/rows";
 import { stepLines } from "./sheet/steps";
 import type { Check } from "./criterion";
 import { verdictOf, verdictText } from "./verdict";
+import type { Verdict } from "./verdict";
 
 type Section = readonly [name: string, lines: readonly Line[]];
 
@@ -47,11 +48,17 @@ function loadSections(grade: Grade, duty: NamedDuty, checks: readonly Check[], r
 }
 const ofFaces: ReadonlySet<string> = new Set(["staticPressure", "runningPressure", "facePressure", "speed", "pv"]);
 
+const useLine = ({ governing, next }: Verdict, use: number): Line => {
+  const { heading } = (governing.use === undefined && next ? next : governing).criterion;
+  return ["use", "", heading, use, "", ""];
+};
+
 function verdictLines(grade: Grade, checks: readonly Check[], system: System): Line[] {
   const verdict = verdictOf(checks);
   return [
     wordLine("verdict", verdictText(checks, system, verdict)),
-    ["governed by", "", verdict.governing.criterion.heading, verdict.use ?? "", "", "use of the limit"],
+    wordLine("governed by", verdict.governing.criterion.heading),
+    ...(verdict.use === undefined ? [] : [useLine(verdict, verdict.use)]),
     wordLine("data", dataLabel(grade, checks), "the weakest of all figures that counted"),
   ];
 }

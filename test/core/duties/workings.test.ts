@@ -4,6 +4,7 @@ import { standardLibrary } from "../../../src/core/grade";
 import type { Values } from "../../../src/core/grade";
 import { Band } from "../../../src/core/band";
 import { readZone } from "../../../src/core/fit/zone";
+import { percentText } from "../../../src/core/measure";
 import type { Working } from "../../../src/core/duties/criterion";
 import { evaluate, readLine, symbolsOf } from "../../../src/core/teach/working";
 import type { Line } from "../../../src/core/teach/working";
@@ -184,6 +185,11 @@ test("every criterion's working ends in its value, its limit and its use", () =>
     ] as const)
       if (!isClose(expected, scope.get(symbol)))
         throw new Error(`${place}: ${symbol} is ${scope.get(symbol)}, not ${expected}`);
+    // a working in front leads to a figure that is known here, clearances to no less than none
+    if (working.first && working.known.C)
+      expect(isClose(working.known.C.value.value, Math.max(0, worked(working.first).get("C")!))).toBe(true);
+    const share = scope.get("R_a");
+    if (share !== undefined) expect(check.say!("metric")).toContain(` ${percentText(share)} of the press fit`);
     // what was found by iteration is put into its equation: one side over the other
     for (const [symbol, side] of scope) if (/^one(_|$)/.test(symbol)) expect(side).toBeCloseTo(1, 9);
   }

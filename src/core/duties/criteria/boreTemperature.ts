@@ -53,14 +53,14 @@ export const boreTemperature = criterion(
       const byPv = "T + (T_max - T_ref) * PV / PV_ref";
       const end = { lines: ["Z = T_max", "u = (V - T) / (T_max - T)"], known: { ...known, ...stated } };
       const paths = byPaths(values, duty);
-      if (!paths) return joined({ lines: [`V = ${byPv}`], known: {} }, end);
-      if (paths.value === undefined || paths.value === surroundings) return undefined;
+      const isByPaths = paths !== undefined && worse(byLimit(values, duty), paths) === paths;
+      if (!paths || paths.value === undefined || paths.value === surroundings)
+        return isByPaths ? undefined : joined({ lines: [`V = ${byPv}`], known: {} }, end);
       const G = paths.word === "fits" ? "G_low" : "G_high";
-      const counts = worse(byLimit(values, duty), paths) === paths ? "T_b" : "T_a";
       return joined(
         pathWorking(values, duty),
         {
-          lines: [`T_a = ${byPv}`, `T_b = T + Q / ${G}`, `V = ${counts}`],
+          lines: [`T_a = ${byPv}`, `T_b = T + Q / ${G}`, `V = ${isByPaths ? "T_b" : "T_a"}`],
           known: {},
           between: {
             T_a: { unit: "°C", text: "Bore temperature that the PV limit implies" },

@@ -3,8 +3,19 @@ import { confinedStiffness, edgeStiffness } from "../../contact/layer";
 import type { Values } from "../../grade/properties";
 import { percentText } from "../../measure";
 import { againstStrength, contactWorking, layersOf, loadWorking, onSlope, slopeOf, slopeWorking } from "../contacts";
-import { criterion, holds, isMissing, joined, lacking, together, unstated, withoutData, worse } from "../criterion";
-import type { Finding } from "../criterion";
+import {
+  criterion,
+  figure,
+  holds,
+  isMissing,
+  joined,
+  lacking,
+  together,
+  unstated,
+  withoutData,
+  worse,
+} from "../criterion";
+import type { Finding, Working } from "../criterion";
 import type { Duty } from "../duty";
 import { fitProperties } from "../fitStates";
 
@@ -37,6 +48,16 @@ function pressureOf(values: Values, duty: Duty): Finding {
   return { word, ...found, say };
 }
 
+/** Both figures over the compressive strength. */
+const shares = ({ compressiveStrength }: Values): Working => ({
+  lines: ["w_low = p_low / σ_c", "w_high = p_high / σ_c"],
+  known: { σ_c: figure(compressiveStrength!, "pressure", "Compressive strength", "compressiveStrength") },
+  between: {
+    w_low: { unit: "", text: "Lower edge pressure over the compressive strength" },
+    w_high: { unit: "", text: "Upper edge pressure over the compressive strength" },
+  },
+});
+
 export const edgePressure = criterion(
   {
     id: "edgePressure",
@@ -61,6 +82,7 @@ export const edgePressure = criterion(
         loadWorking(layer, duty),
         slopeWorking(duty, tilt),
         contactWorking(edgePressureOf, layer, layers.states, "greatest"),
+        shares(values),
         // a rating that is worse than the pressure is what was found
         ...(worse(rating, pressure) === rating ? [] : [againstStrength("p_high", values)]),
       );

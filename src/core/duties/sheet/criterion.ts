@@ -1,6 +1,6 @@
 import { Measure, UnitLabel } from "../../formula";
-import type { Answer } from "../../formula";
 import type { Grade } from "../../grade/library";
+import { kindOf, property } from "../../grade/properties";
 import type { System } from "../../kinds";
 import type { Work } from "../../teach/worksheet";
 import { labelOf } from "../../teach/worksheet";
@@ -24,7 +24,9 @@ export function criterionLines(grade: Grade, duty: NamedDuty, check: Check, reco
   return [
     ["rule", "", criterion.text, "", "", sourcesText(criterion.source)],
     ...(corner === "" ? [] : [wordLine("worst corner", corner, "of the bands")]),
-    ...(working ? record.working(working, resultsOf(check, system)) : readLines(grade, duty, check, system)),
+    ...(working
+      ? [...wordLines(grade, duty, check, system), ...record.working(working, resultsOf(check, system))]
+      : readLines(grade, duty, check, system)),
     wordLine("verdict", word, originOf(grade, check, system)),
   ];
 }
@@ -46,16 +48,24 @@ const resultsOf = ({ criterion: { heading, kind }, value, limit, use }: Check, s
   ];
 };
 
+/** The words of the grade that counted beside the figures of a working. */
+const wordLines = (grade: Grade, duty: NamedDuty, { figures }: Check, system: System): Line[] =>
+  figureLines(
+    grade,
+    duty,
+    figures.filter((key) => kindOf(property(key)) === undefined),
+    system,
+  );
+
 /** A criterion without a working: what the duty says to it, the grade's words and figures, value and limit. */
-function readLines(grade: Grade, duty: NamedDuty, { criterion, figures, value, limit }: Check, system: System): Line[] {
-  const { kind } = criterion;
-  const number = (what: string, x: number | undefined): Line[] => {
-    const result: Answer = new Measure(x ?? 0, kind);
-    return x === undefined ? [] : [[what, "", "", result, new UnitLabel(kind), ""]];
-  };
+function readLines(grade: Grade, duty: NamedDuty, check: Check, system: System): Line[] {
+  const { criterion, figures, value, limit, property: limiting } = check;
+  const number = (what: string, x: number | undefined): Line[] =>
+    x === undefined ? [] : [[what, "", "", new Measure(x, criterion.kind), new UnitLabel(criterion.kind), ""]];
+  const read = figures.filter((key) => limit === undefined || key !== limiting);
   return [
     ...askedLines(criterion, duty, system),
-    ...(limit === undefined ? figureLines(grade, duty, [...new Set(figures)], system) : []),
+    ...figureLines(grade, duty, [...new Set(read)], system),
     ...number("Value", value),
     ...number("Limit", limit),
   ];

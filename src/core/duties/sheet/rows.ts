@@ -2,6 +2,7 @@ import type { Answer, Source } from "../../formula";
 import type { System } from "../../kinds";
 import { sourceTitle } from "../../sources";
 import { fromWorking } from "../../units";
+import { readLine, symbolsOf } from "../../teach/working";
 import { workedRows } from "../../teach/workedRows";
 import type { Row } from "../../teach/workedRows";
 import { knownFigures, workOf } from "../../teach/worksheet";
@@ -27,7 +28,10 @@ export const sourcesText = (source: Source | readonly Source[]): string =>
     .map((s) => [sourceTitle(s.key), s.at].filter(Boolean).join(": "))
     .join("; ");
 
-/** Workings in the lines of one record: what a symbol stands for is told where it is first used, and where it changes. */
+/**
+ * Workings in the lines of one record: what a symbol stands for is told where it is first used and
+ * where that changes; a line is told again where any part of it has changed.
+ */
 export class Record {
   private readonly told = new Map<string, string>();
 
@@ -53,7 +57,14 @@ export class Record {
   worked(work: Work, source: string, origin: (symbol: string) => string = () => ""): Line[] {
     const { given, lines } = workedRows(work, this.system);
     const results = new Set(work.results.map(({ symbol }) => symbol));
-    const isKept = (line: Line): boolean => this.isNew(line) || results.has(symbolOf(line));
+    const parts = new Map(work.lines.map(readLine).map(({ symbol, tree }) => [symbol, symbolsOf(tree)]));
+    const changed = new Set<string>();
+    const isKept = (line: Line): boolean => {
+      const symbol = symbolOf(line);
+      const isNew = this.isNew(line);
+      if (isNew) changed.add(symbol);
+      return isNew || results.has(symbol) || (parts.get(symbol) ?? []).some((part) => changed.has(part));
+    };
     const shown = [
       ...[...given].map(([symbol, row]) => lineOf(row, origin(symbol))),
       ...lines.map((row) => lineOf(row, String(row[1]).includes(" = ") ? source : "")),
