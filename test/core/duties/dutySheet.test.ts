@@ -159,7 +159,7 @@ describe("a duty that can be worked by hand", () => {
     expect(lineOf("running pressure", "Use").slice(2, 5)).toEqual(["u = V / Z", "u = 1.5 MPa / 20 MPa = 0.075", 0.075]);
   });
   test("at 73 °C half of the room from 23 to 123 °C is left: PV limit 0.05 MPa·m/s, without the impact factor", () => {
-    const [, , formula, numbers, result] = lineOf("PV", "PV limit in these surroundings");
+    const [, , formula, numbers, result] = lineOf("PV", "Limit of PV, derated for the surroundings");
     expect(formula).toBe("PV_a = PV_ref·(T_max − T) / (T_max − T_ref)");
     expect(numbers).toContain("(123 °C − 73 °C) / (123 °C − 23 °C) = 0.05 MPa·m/s");
     near(result, 0.05);

@@ -22,7 +22,7 @@ const deratedWorking = ({ pvLimit: stated, highestTemperature }: Values, { tempe
     T: figure(temperature.high, "temperature", "Surroundings"),
     T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
   },
-  between: { PV_a: { unit: "MPa·m/s", text: "PV limit in these surroundings" } },
+  between: { PV_a: { unit: "MPa·m/s", text: "Limit of PV, derated for the surroundings" } },
 });
 
 export const pv = criterion(
