@@ -58,6 +58,9 @@ function answersOf({ results }: Work, lines: readonly Line[]): Map<string, numbe
   );
 }
 
+/** What a row is called that explains a fixed number. */
+export const factorWord = "Fixed factor";
+
 /** What each fixed number of a line is for, told once: it turns units, or the work has a word on it. */
 function factorRows({ factors }: Work, tree: Tree, told: Set<string>): Row[] {
   return numbersOf(tree).flatMap(({ value, steps }): Row[] => {
@@ -65,7 +68,7 @@ function factorRows({ factors }: Work, tree: Tree, told: Set<string>): Row[] {
     const number = numberText(value, 12);
     if (meaning === undefined || told.has(number + meaning)) return [];
     told.add(number + meaning);
-    return [["Fixed factor", number, meaning, value, ""]];
+    return [[factorWord, number, meaning, value, ""]];
   });
 }
 

@@ -3,7 +3,7 @@ import type { System } from "../../kinds";
 import { sourceTitle } from "../../sources";
 import { fromWorking } from "../../units";
 import { readLine, symbolsOf } from "../../teach/working";
-import { workedRows } from "../../teach/workedRows";
+import { factorWord, workedRows } from "../../teach/workedRows";
 import type { Row } from "../../teach/workedRows";
 import { knownFigures, workOf } from "../../teach/worksheet";
 import type { Work } from "../../teach/worksheet";
@@ -67,7 +67,7 @@ export class Record {
     };
     const shown = [
       ...[...given].map(([symbol, row]) => lineOf(row, origin(symbol))),
-      ...lines.map((row) => lineOf(row, String(row[1]).includes(" = ") ? source : "")),
+      ...lines.map((row) => lineOf(row, isFactor(row) ? "" : source)),
     ];
     return shown.filter(isKept);
   }
@@ -86,14 +86,13 @@ export class Record {
 
 const symbolOf = ([, formula]: Line): string => formula.split(" = ")[0]!;
 
-const lineOf = ([what, formula, numbers, result, unit]: Row, from: string): Line => [
-  what as string,
-  formula as string,
-  numbers as string,
-  result!,
-  unit!,
-  from,
-];
+/** A fixed number of a formula, which is no result. */
+const isFactor = ([what]: Row): boolean => what === factorWord;
+
+const lineOf = (row: Row, from: string): Line => {
+  const [what, formula, numbers, result, unit] = row as [string, string, string, Answer, string];
+  return [what, formula, numbers, isFactor(row) ? "" : result, unit, from];
+};
 
 /** The work of a formula for one number. */
 export function callWork({ f, values }: Call, system: System): Work {
