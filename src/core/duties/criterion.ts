@@ -31,6 +31,8 @@ export interface Finding {
   readonly say?: ((system: System) => string) | undefined;
   /** What the verdict's line tells in any case, also where it passes. */
   readonly tell?: ((system: System) => string) | undefined;
+  /** What the verdict's line tells where it rests on this criterion. */
+  readonly caveat?: string | undefined;
   /** What else should be known beside the line. */
   readonly notes?: ((system: System, finding: Finding) => readonly string[]) | undefined;
 }

@@ -2,6 +2,7 @@ import type { PressureKey } from "../../grade/limits";
 import { pressureLimit } from "../../grade/limits";
 import type { PropertyKey, Values } from "../../grade/properties";
 import { endsOf } from "../../grade/curve";
+import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
 import type { Span } from "../../formula";
 import { figure, joined, lacking, ratio } from "../criterion";
@@ -25,13 +26,20 @@ const warmed: typeof withCurve = {
   runningPressure: ["runningPressure", "pressureCurve", "pvLimit", "highestTemperature"],
 };
 const whatOf = { staticPressure: "static pressure", runningPressure: "running pressure" } as const;
-const notLowered = (): readonly string[] => ["pressure limit not lowered for temperature: no curve is known"];
+const notLowered = "pressure limit not lowered for temperature";
+const tellNotLowered = (): readonly string[] => [`${notLowered}: no curve is known`];
 
 /** The limit over the temperatures of the bore, divided by the design factor; or why there is none. */
 function limitFor(key: PressureKey, values: Values, duty: Duty) {
   if (!values.pressureCurve) return pressureLimit(values, key, duty.temperature);
   const span = boreSpan(values, duty);
   return typeof span === "string" ? ({ state: "missing", key: span } as const) : pressureLimit(values, key, span);
+}
+
+/** Whether the bore may be warmer than a limit is stated at; it is where nothing tells. */
+function isWarm(values: Values, duty: Duty): boolean {
+  const span = boreSpan(values, duty);
+  return typeof span === "string" || span.high > statedAt;
 }
 
 /** A pressure, impact factor included, against a limit of pressure at the temperature of the bore. */
@@ -42,14 +50,16 @@ export function pressureFinding(key: PressureKey, pressure: number, values: Valu
   switch (limit.state) {
     case "missing":
       return lacking(limit.key, value);
-    case "known":
-      return ratio(
+    case "known": {
+      const found = ratio(
         figures,
         value,
         limit.value / duty.designFactor,
         limit.key,
-        values.pressureCurve ? undefined : notLowered,
+        values.pressureCurve ? undefined : tellNotLowered,
       );
+      return values.pressureCurve || !isWarm(values, duty) ? found : { ...found, caveat: notLowered };
+    }
     default: {
       const { high } = endsOf(values.pressureCurve!);
       const say = (system: Parameters<typeof measure>[2]) =>
