@@ -13,6 +13,7 @@ import { dutyRoom } from "./duties/dutyRoom";
 import { dutySweep } from "./duties/dutySweep";
 import { fitTable } from "./duties/fitTable";
 import { dutyBand } from "./duties/dutyBand";
+import { dutySheet } from "./duties/dutySheet";
 import { dutyTable } from "./duties/duties";
 import { flangedBush } from "./load/flangedBush";
 import { shaftSlope } from "./contact/shaftSlope";
@@ -100,6 +101,7 @@ const formulas: readonly Formula[] = [
   dutySweep,
   dutyBand,
   fitTable,
+  dutySheet,
   // Heat and friction
   sleeveTorque,
   washerTorque,
@@ -175,6 +177,7 @@ export {
   dutySweep,
   dutyBand,
   fitTable,
+  dutySheet,
   sleeveTorque,
   washerTorque,
   frictionHeat,

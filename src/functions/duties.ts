@@ -8,6 +8,7 @@ import {
   dutySweep as DUTYSWEEP_,
   dutyBand as DUTYBAND_,
   fitTable as FITTABLE_,
+  dutySheet as DUTYSHEET_,
 } from "../core";
 
 import { answer } from "../edge/sheet";
@@ -110,7 +111,7 @@ export function DUTYBAND(duties: any[][], duty?: any[][], grade?: any[][], grade
 }
 
 /**
- * The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, running, moist or dried, and back after the hottest hold has relaxed it. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care. Of bands the harder end counts in each column. Answers one state per row: least and greatest clearance in the worst case of all tolerances, root sum square where most assemblies lie; below 0 the shaft is held and the bush is loose. Verdict "fits", or "fails", "no data", "care" with the reason: binds, loose in the housing, grip lost, overstressed
+ * The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, running, moist or dried, and cold again after the hottest hold has relaxed it. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care. Of bands the harder end counts in each column. Answers one state per row: least and greatest clearance in the worst case of all tolerances, root sum square where most assemblies lie; below 0 the shaft is held and the bush is loose. Verdict "fits", or "fails", "no data", "care" with the reason: binds, loose in the housing, grip lost, overstressed
  * @customfunction FITTABLE
  * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
  * @param [duty] Name of the duty, or its number in the table, steps counted once; not needed where there is one
@@ -121,4 +122,24 @@ export function DUTYBAND(duties: any[][], duty?: any[][], grade?: any[][], grade
  */
 export function FITTABLE(duties: any[][], duty?: any[][], grade?: any[][], grades?: any[][], units?: any[][]): any[][] {
   return answer(FITTABLE_, [duties, duty, grade, grades, units]);
+}
+
+/**
+ * The calculation record of one duty, line by line, for whoever checks and signs it: inputs as read, figures of the grade with their sources, loads and motions, every criterion with formula, numbers put in, result and source, the verdict, what was not asked, cautions; in inch units where asked. With bands each criterion is worked at its worst corner. Answers one step per row; what a symbol stands for is told where it is first used
+ * @customfunction DUTYSHEET
+ * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
+ * @param [duty] Name of the duty, or its number in the table, steps counted once; not needed where there is one
+ * @param [grade] Grade to judge; else the duty's own, else the best
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns One step per row; what a symbol stands for is told where it is first used
+ */
+export function DUTYSHEET(
+  duties: any[][],
+  duty?: any[][],
+  grade?: any[][],
+  grades?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(DUTYSHEET_, [duties, duty, grade, grades, units]);
 }

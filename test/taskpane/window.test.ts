@@ -169,7 +169,9 @@ describe("clearance", () => {
     expect(rowsOf({}, duty({ moisture: "wet" })).map(({ name }) => name)).toContain("hot, wet");
     const untold = rowsOf({ assemblyMoisture: "", keptGrip: "" });
     expect(new Set(untold.map(({ assembled }) => assembled))).toEqual(new Set(["dry", "humid"]));
-    expect(untold.filter(({ isSupposed }) => isSupposed).map(nameOf)).toEqual(Array(2).fill("back, no grip kept"));
+    expect(untold.filter(({ isSupposed }) => isSupposed).map(nameOf)).toEqual(
+      Array(2).fill("cold again, no grip kept"),
+    );
   });
 
   test("a bore within a band, and steps of a spectrum, have their clearance too", () => {

@@ -224,7 +224,7 @@ describe("Fit", () => {
     expect(found).toEqual(direct());
     expect(found.map(([state]) => state)).toEqual([
       ...["state", "assembly", "cold", "hot", "running", "running, housing cool"],
-      ...["cold, humid", "hot, humid", "running, humid", "running, humid, housing cool", "back"],
+      ...["cold, humid", "hot, humid", "running, humid", "running, humid, housing cool", "cold again"],
     ]);
     const typed = { [temperature]: "-20 to 60", [zone]: "H7" };
     expect(answersOf("Fit", typed).of("=BUSH.FITTABLE(")).toEqual(

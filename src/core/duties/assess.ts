@@ -8,8 +8,10 @@ export function assess(values: Values, duty: Duty): Check[] {
   const checks: Check[] = [];
   for (const criterion of criteria) {
     if (!criterion.asks(duty)) continue;
-    const finding: Finding & { criterion?: Criterion } = criterion.check(values, duty, checks);
-    finding.criterion = criterion; // each finding is new, and a copy would cost as much as the judging
+    const finding: Finding & { criterion?: Criterion; duty?: Duty } = criterion.check(values, duty, checks);
+    // each finding is new, and a copy would cost as much as the judging
+    finding.criterion = criterion;
+    finding.duty = duty;
     checks.push(finding as Check);
   }
   return checks;

@@ -1,7 +1,9 @@
 import { Measure } from "../formula";
-import type { Lookup, Source } from "../formula";
+import type { Metal, MetalFigure } from "../fit/metals";
+import type { Between, Lookup, Source } from "../formula";
 import type { PropertyKey, Values } from "../grade/properties";
 import type { Kind, System } from "../kinds";
+import { readLine, symbolsOf } from "../teach/working";
 import type { Duty } from "./duty";
 import type { FieldKey } from "./fields";
 
@@ -29,14 +31,24 @@ export interface Finding {
   readonly say?: ((system: System) => string) | undefined;
   /** What the verdict's line tells in any case, also where it passes. */
   readonly tell?: ((system: System) => string) | undefined;
+  /** What the verdict's line tells where it rests on this criterion. */
+  readonly caveat?: string | undefined;
   /** What else should be known beside the line. */
   readonly notes?: ((system: System, finding: Finding) => readonly string[]) | undefined;
 }
 
-/** A criterion's formula line by line, and the symbols that it starts from. */
+/** A symbol that a working starts from: the figure of the grade that it is, or where else it comes from. */
+export interface Known extends Lookup {
+  readonly property?: PropertyKey | undefined;
+  readonly origin?: string;
+}
+/** A criterion's formula line by line, the symbols that it starts from and those that it defines on its way. */
 export interface Working {
   readonly lines: readonly string[];
-  readonly known: Readonly<Record<string, Lookup>>;
+  readonly known: Readonly<Record<string, Known>>;
+  readonly between?: Readonly<Record<string, Between>>;
+  /** A working of its own that leads to one of the symbols known. */
+  readonly first?: Working | undefined;
 }
 
 export interface CriterionSpec {
@@ -66,6 +78,8 @@ export interface Criterion extends CriterionSpec {
 }
 export interface Check extends Finding {
   readonly criterion: Criterion;
+  /** What was judged: of a duty with bands the worst corner. */
+  readonly duty: Duty;
 }
 
 /** Puts a judgement beside its description. */
@@ -75,13 +89,42 @@ export const criterion = (
 ): Criterion => ({ ...spec, check });
 
 /** A symbol of a working: its value in working units and what it is. */
-export const figure = (value: number, kind: Kind, text: string): Lookup => ({ value: new Measure(value, kind), text });
+export const figure = (value: number, kind: Kind, text: string, property?: PropertyKey): Known => ({
+  value: new Measure(value, kind),
+  text,
+  property,
+});
+
+/** A figure of a metal. */
+export const metalFigure = (metal: Metal, name: MetalFigure, text: string): Known => ({
+  ...figure(metal[name], metalKinds[name], text),
+  origin: metal.origins[name],
+});
+const metalKinds = {
+  expansion: "expansion",
+  modulus: "pressure",
+  poisson: "ratio",
+  conductivity: "conductivity",
+} as const satisfies Record<MetalFigure, Kind>;
+
+/** Workings below each other; a figure that no line uses is left out. */
+export function joined(...parts: readonly Working[]): Working {
+  const lines = parts.flatMap((part) => part.lines);
+  const used = new Set(lines.flatMap((line) => symbolsOf(readLine(line).tree)));
+  const known = parts.flatMap((part) => Object.entries(part.known)).filter(([symbol]) => used.has(symbol));
+  return {
+    lines,
+    known: Object.fromEntries(known),
+    between: Object.assign({}, ...parts.map((part) => part.between)) as Working["between"],
+    first: parts.find(({ first }) => first)?.first,
+  };
+}
 
 /** A use of exactly 1 holds; conversion of units may leave it a rounding above. */
 export const rounding = 1e-9;
 export const holds = (use: number): boolean => use <= 1 + rounding;
 
-/** A finding in figures; all of one shape, and with room for its criterion, for the engine's sake. */
+/** A finding in figures; all of one shape, and with room for its criterion and duty, for the engine's sake. */
 export const inFigures = (
   word: Word,
   figures: readonly PropertyKey[],
@@ -91,8 +134,9 @@ export const inFigures = (
   property: PropertyKey,
   notes?: Finding["notes"],
   upper?: number,
-): Finding & { criterion: Criterion | undefined } => ({
+): Finding & { criterion: Criterion | undefined; duty: Duty | undefined } => ({
   criterion: undefined,
+  duty: undefined,
   word,
   figures,
   value,

@@ -27,7 +27,7 @@ export function figuresOf({ criterion: { heading, kind }, value, limit, use, wor
 }
 
 /** Where the limit comes from, what was said, and what else should be known. */
-function origin(grade: Grade, check: Check, system: System): string {
+export function originOf(grade: Grade, check: Check, system: System): string {
   const { property, say, notes, word } = check;
   return [
     ...(say || word === "no data" ? [reasonOf(check, system)] : []),
@@ -58,7 +58,7 @@ export const dutyChecks = formula(
     const checks = judge(judged, chosen);
     const asked = new Set(checks.map(({ criterion }) => criterion.id));
     return [
-      ...checks.map((check) => [...figuresOf(check), origin(judged, check, system)]),
+      ...checks.map((check) => [...figuresOf(check), originOf(judged, check, system)]),
       ...criteria
         .filter(({ id }) => !asked.has(id))
         .map(({ heading, asked: when }) => [heading, "", "", "", "", "not asked", `asked ${when}`]),

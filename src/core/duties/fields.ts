@@ -92,7 +92,7 @@ export const fields = {
     from: 0,
     required: true,
     typeZero: '"0 N"',
-    text: "Radial load; on a washer its axial load",
+    text: "Radial load, or the axial load of a washer",
   }),
   axialLoad: number({
     heading: "axial load",

@@ -19,6 +19,7 @@ export interface Assembly {
   /** Whether the bore's limits hold after pressing in. */
   readonly isPressed: boolean;
   readonly isHeld: boolean;
+  readonly modulus: number;
   readonly poisson: number;
   readonly expansion: number;
   readonly housing: Metal;
@@ -62,6 +63,7 @@ export function assemblyOf(values: Values, given: Given): Assembly | Missing {
     seat: limits("housingZone", outside),
     isPressed: given.zoneHolds !== "free",
     isHeld,
+    modulus: values.compressiveModulus!,
     poisson: values.poisson!,
     expansion: values.expansion!,
     housing,

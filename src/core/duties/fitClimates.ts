@@ -48,6 +48,6 @@ export function climates({ temperature, given }: Duty, rise: number, change: num
     even("cold", low, 0),
     ...hot(0),
     ...(change === 0 ? [] : [even(`cold${changed}`, change < 0 ? standing : low, change), ...hot(change, changed)]),
-    even("back", standing, Math.min(0, change), true),
+    even("cold again", standing, Math.min(0, change), true),
   ];
 }

@@ -28,6 +28,16 @@ export interface FitState extends Climate {
   readonly grip: number;
   /** Compressive hoop stress at the bore, at the greatest interference, MPa. */
   readonly stress: number;
+  readonly course: Course;
+}
+
+/** A bush pressed in at one moisture, and the states that it goes through. */
+export interface Course {
+  readonly assembly: Assembly;
+  readonly assembled: Moisture;
+  readonly climates: readonly Climate[];
+  /** Share of the press fit that the hottest hold leaves. */
+  readonly kept: number;
 }
 
 export interface FitStates {
@@ -61,12 +71,6 @@ export function fitStates(values: Values, duty: Duty): FitStates | Missing {
   return states;
 }
 
-/** A bush pressed in at one moisture, and the states that it goes through. */
-interface Course {
-  readonly assembled: Moisture;
-  readonly climates: readonly Climate[];
-}
-
 function workedOut(values: Values, duty: Duty): FitStates | Missing {
   const { given } = duty;
   const assembly = assemblyOf(values, given);
@@ -82,15 +86,17 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
     return property === undefined ? 0 : values[property]!;
   };
   const courses = assembled.map((moisture) => ({
+    assembly,
     assembled: moisture,
     climates: climates(duty, rise, swellingOf(inService) - swellingOf(moisture)),
+    kept: 1,
   }));
   const { keptGrip } = given;
-  const through = (kept: number) => courses.flatMap((course) => statesOf(assembly, course, kept));
+  const through = (kept: number) => courses.flatMap((course) => statesOf({ ...course, kept }));
   return {
     states: through(keptGrip ?? 1),
     ifNothingKept: keptGrip === undefined ? through(0).filter(({ isAfter }) => isAfter) : [],
-    neededShare: Math.max(...courses.map((course) => neededShare(assembly, course))),
+    neededShare: Math.max(...courses.map(neededShareOf)),
     figures: [...elasticFigures, ...swellings, ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : [])],
   };
 }
@@ -107,7 +113,7 @@ const moisturesOf = ({ moisture = "dry", assemblyMoisture }: Given) => ({
 });
 
 /** Strains since assembly. */
-function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly, climate: Climate) {
+export function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly, climate: Climate) {
   const ofHousing = housing.expansion * (climate.housing - assemblyTemperature);
   const free = expansion * (climate.bush - assemblyTemperature) + climate.swelling;
   return {
@@ -117,86 +123,116 @@ function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly
   };
 }
 
+const mismatchOf = (assembly: Assembly, climate: Climate): number => {
+  const { bush, housing } = strainsOf(assembly, climate);
+  return bush - housing;
+};
+
 /** The hottest hold: where bush and housing press the hardest. */
-function afterHold(assembly: Assembly, { climates }: Course, interference: number, kept: number): State {
-  const states = climates
+export const hottestOf = ({ assembly, climates }: Course): Climate =>
+  climates
     .filter(({ isAfter }) => !isAfter)
-    .map((climate) => {
-      const { bush, housing } = strainsOf(assembly, climate);
-      return stateAt(assembly.ring, interference, bush - housing, 0);
-    });
-  const hardest = states.reduce((a, b) => (b.interference > a.interference ? b : a));
-  return held(assembly.ring, hardest, kept);
+    .reduce((a, b) => (mismatchOf(assembly, b) > mismatchOf(assembly, a) ? b : a));
+
+/** The joint after its hottest hold. */
+function afterHold(course: Course, interference: number): State {
+  const { ring } = course.assembly;
+  return held(ring, stateAt(ring, interference, mismatchOf(course.assembly, hottestOf(course)), 0), course.kept);
+}
+
+/** The joint in one state, of a bush and a housing that began with one interference. */
+function jointOf(course: Course, climate: Climate, interference: number): State {
+  const set = climate.isAfter ? afterHold(course, interference).set : 0;
+  return stateAt(course.assembly.ring, interference, mismatchOf(course.assembly, climate), set);
 }
 
 const middle = ({ least, greatest }: Limits): number => (least + greatest) / 2;
 const half = ({ least, greatest }: Limits): number => (greatest - least) / 2;
 
-function statesOf(assembly: Assembly, course: Course, kept: number): FitState[] {
+function statesOf(course: Course): FitState[] {
+  const { assembly, assembled, kept } = course;
+  const ends = endsOf(assembly);
   return course.climates.map((climate): FitState => {
-    const strains = strainsOf(assembly, climate);
-    const joint = (interference: number): State => {
-      const set = climate.isAfter ? afterHold(assembly, course, interference, kept).set : 0;
-      return stateAt(assembly.ring, interference, strains.bush - strains.housing, set);
-    };
-    const { outside, seat } = assembly;
-    const slack = outside.least - seat.greatest;
-    const tight = outside.greatest - seat.least;
+    const joints = ends.map((end) => jointOf(course, climate, end));
+    const corners = ends.map((end) => cornerOf(course, climate, end));
     return {
       ...climate,
-      assembled: course.assembled,
+      assembled,
       kept: climate.isAfter ? kept : undefined,
-      ...clearancesOf(assembly, strains, joint, [slack, tight]),
-      grip: Math.min(joint(slack).interference, joint(tight).interference),
-      stress: hoopStressOf(assembly.ring, Math.max(joint(slack).pressure, joint(tight).pressure)),
+      clearance: {
+        least: Math.min(...corners.map(({ least }) => least)),
+        greatest: Math.max(...corners.map(({ greatest }) => greatest)),
+      },
+      band: bandOf(course, climate),
+      grip: Math.min(...corners.map(({ grip }) => grip)),
+      stress: hoopStressOf(assembly.ring, Math.max(...joints.map(({ pressure }) => pressure))),
+      course,
     };
   });
 }
 
+/** Least and greatest interference of bush and housing at assembly. */
+export const endsOf = ({ outside, seat }: Assembly): readonly [slack: number, tight: number] => [
+  outside.least - seat.greatest,
+  outside.greatest - seat.least,
+];
+
+/** Clearance in one state, of a bore and a shaft of one size. */
+function clearanceAt(course: Course, climate: Climate, interference: number, boreSize: number, shaftSize: number) {
+  const { assembly } = course;
+  const { ring } = assembly;
+  const strains = strainsOf(assembly, climate);
+  // a bore that is stated as pressed was wider before
+  const closed = assembly.isPressed ? boreSize - boreIn(ring, boreSize, 0, stateAt(ring, interference, 0, 0)) : 0;
+  const joint = jointOf(course, climate, interference);
+  return boreIn(ring, boreSize + closed, strains.bush, joint) - shaftSize * (1 + strains.shaft);
+}
+
 /**
- * Clearance rises with the bore, falls with the shaft, and goes one way with the interference of a bush that is held, so
- * that the worst cases stand at the ends of the limits. The band takes half of each tolerance: bush and housing first join to the half-width of
- * their interference, ti = √((To/2)² + (Th/2)²), whose effect on the clearance then joins those of bore and shaft.
+ * Both ends of the clearance and the interference that is left, where bush and housing began with one interference. Clearance
+ * rises with the bore, falls with the shaft, and goes one way with the interference of a bush that is held, so that the worst
+ * cases stand at the ends of the limits.
  */
-function clearancesOf(
-  { ring, bore, shaft, outside, seat, isPressed }: Assembly,
-  strains: ReturnType<typeof strainsOf>,
-  joint: (interference: number) => State,
-  ends: readonly [number, number],
-): Pick<FitState, "clearance" | "band"> {
-  const clearanceAt = (boreSize: number, shaftSize: number, interference: number): number => {
-    // a bore that is stated as pressed was wider before
-    const closed = isPressed ? boreSize - boreIn(ring, boreSize, 0, stateAt(ring, interference, 0, 0)) : 0;
-    return boreIn(ring, boreSize + closed, strains.bush, joint(interference)) - shaftSize * (1 + strains.shaft);
-  };
-  const likely = Math.hypot(half(outside), half(seat));
-  const [low, high] = [-likely, likely].map((off) =>
-    clearanceAt(middle(bore), middle(shaft), middle(outside) - middle(seat) + off),
-  ) as [number, number];
-  const width = Math.hypot(half(bore) * (1 + strains.bush), half(shaft) * (1 + strains.shaft), (high - low) / 2);
+export function cornerOf(course: Course, climate: Climate, interference: number) {
+  const { bore, shaft } = course.assembly;
   return {
-    clearance: {
-      least: Math.min(...ends.map((end) => clearanceAt(bore.least, shaft.greatest, end))),
-      greatest: Math.max(...ends.map((end) => clearanceAt(bore.greatest, shaft.least, end))),
-    },
-    band: { least: (low + high) / 2 - width, greatest: (low + high) / 2 + width },
+    least: clearanceAt(course, climate, interference, bore.least, shaft.greatest),
+    greatest: clearanceAt(course, climate, interference, bore.greatest, shaft.least),
+    grip: jointOf(course, climate, interference).interference,
   };
 }
 
+/**
+ * Half of each tolerance: bush and housing first join to the half-width of their interference, ti = √((To/2)² + (Th/2)²), whose
+ * effect on the clearance then joins those of bore and shaft.
+ */
+function bandOf(course: Course, climate: Climate): Limits {
+  const { bore, shaft, outside, seat } = course.assembly;
+  const strains = strainsOf(course.assembly, climate);
+  const likely = Math.hypot(half(outside), half(seat));
+  const [low, high] = [-likely, likely].map((off) =>
+    clearanceAt(course, climate, middle(outside) - middle(seat) + off, middle(bore), middle(shaft)),
+  ) as [number, number];
+  const width = Math.hypot(half(bore) * (1 + strains.bush), half(shaft) * (1 + strains.shaft), (high - low) / 2);
+  return { least: (low + high) / 2 - width, greatest: (low + high) / 2 + width };
+}
+
 /** R at which the coldest state after the hottest has no interference left: R_e = 1 − δ/δ_hot, then R from R_e. */
-function neededShare(assembly: Assembly, course: Course): number {
-  const { ring, outside, seat: housing } = assembly;
-  const interference = outside.least - housing.greatest;
-  const back = strainsOf(
-    assembly,
-    course.climates.find(({ isAfter }) => isAfter)!,
-  );
-  const cold = stateAt(ring, interference, back.bush - back.housing, 0).interference;
-  const hot = afterHold(assembly, course, interference, 1).interference;
+export function neededShareOf(course: Course): number {
+  const { ring } = course.assembly;
+  const [interference] = endsOf(course.assembly);
+  const back = course.climates.find(({ isAfter }) => isAfter)!;
+  const cold = stateAt(ring, interference, mismatchOf(course.assembly, back), 0).interference;
+  const hot = afterHold(course, interference).interference;
   const pressure = 1 - cold / hot;
   const { housing: seat, bush: wall } = compliances(ring);
   return cold <= 0 ? 2 : pressure <= 0 ? 0 : wall / ((seat + wall) / pressure - seat);
 }
+
+/** The state with the greatest clearance of all. */
+export const widest = ({ states }: FitStates): FitState => leastBy(states, ({ clearance }) => -clearance.greatest);
+/** The state with the least clearance of all. */
+export const narrowest = ({ states }: FitStates): FitState => leastBy(states, ({ clearance }) => clearance.least);
 
 /** The state with the least clearance, or with the least grip. */
 export const leastBy = (states: readonly FitState[], of: (state: FitState) => number): FitState =>

@@ -2,10 +2,13 @@ import { findMetal } from "../fit/metals";
 import type { PropertyKey, Values } from "../grade/properties";
 import { flangedNodes, flangeRise, sleeveRise } from "../heat/flangedPaths";
 import type { FlangedNodes } from "../heat/flangedPaths";
-import { conductances, pathArgs } from "../heat/paths";
-import type { Missing } from "./criterion";
+import { bushArgs, conductances, pathArgs, pathBetween, pathLines } from "../heat/paths";
+import type { Paths } from "../heat/paths";
+import { labelOf } from "../teach/worksheet";
+import { figure, isMissing, joined, metalFigure } from "./criterion";
+import type { Known, Missing, Working } from "./criterion";
 import { peakOver } from "./duty";
-import type { Duty, Face } from "./duty";
+import type { Duty, Face, Step } from "./duty";
 import type { FieldKey } from "./fields";
 import { wallOf } from "./fitAssembly";
 
@@ -34,42 +37,52 @@ export const givesPaths = ({ given, isMoving, part }: Duty): boolean =>
 export const bearsOnFlange = ({ steps }: Duty): boolean =>
   steps.some(({ bore, face }) => bore !== undefined && face !== undefined && face.pressure > 0);
 
+/** The ways out for the heat that the duty gives; nothing where it gives neither the housing's conductance nor an exposed length. */
+function pathsOf({ conductivity }: Values, duty: Duty): Paths | Missing | undefined {
+  if (!givesPaths(duty)) return undefined;
+  const { housingPath, endLength = 0, shaft, flangeThickness, bore, length } = duty.given;
+  const isFlanged = bearsOnFlange(duty);
+  const wall = wallOf(duty.given);
+  if (wall === undefined) return { field: "wall" };
+  if (isFlanged && flangeThickness === undefined) return { field: "flangeThickness" };
+  if ((endLength > 0 || isFlanged) && shaft === undefined) return { field: "shaft" };
+  if (conductivity === undefined) return { property: "conductivity" };
+  return {
+    bore: bore!,
+    length: length!,
+    wall,
+    bushconductivity: conductivity,
+    shaftconductivity: shaft === undefined ? 1 : findMetal("shaft", shaft).conductivity,
+    endlength: endLength,
+    ends: endLength > 0 ? ends : 0,
+    ...(housingPath === undefined ? {} : { housingpath: housingPath }),
+    film: pathArgs.film.default,
+    contact: pathArgs.contact.default,
+  };
+}
+
 /**
  * ΔT = μ·PV·d·L/G, with G through wall and housing and along the shaft's ends as in RUNTEMP; nothing where the duty gives
  * neither the housing's conductance nor an exposed length. Without the conductance the least rise has the housing at the
  * temperature of the surroundings, the greatest no way out through it. A loaded flange makes two nodes of it.
  */
 export function pathRises(values: Values, duty: Duty): Rises | Missing | undefined {
-  if (!givesPaths(duty)) return undefined;
+  const paths = pathsOf(values, duty);
   const { given, steps } = duty;
-  const { housingPath, endLength = 0 } = given;
-  const isFlanged = bearsOnFlange(duty);
-  const wall = wallOf(given);
-  if (wall === undefined) return { field: "wall" };
-  if (isFlanged && given.flangeThickness === undefined) return { field: "flangeThickness" };
-  if ((endLength > 0 || isFlanged) && given.shaft === undefined) return { field: "shaft" };
-  const friction = given.friction ?? values.frictionHigh;
+  const { housingPath, friction = values.frictionHigh } = given;
+  // the order in which what is missing is told: fields, friction, conductivity
+  if (paths === undefined || "field" in paths) return paths;
   if (friction === undefined) return { property: "frictionHigh" };
-  if (values.conductivity === undefined) return { property: "conductivity" };
-  const bush = {
-    bore: given.bore!,
-    length: given.length!,
-    wall,
-    bushconductivity: values.conductivity,
-    shaftconductivity: given.shaft === undefined ? 1 : findMetal("shaft", given.shaft).conductivity,
-    film: pathArgs.film.default,
-    contact: pathArgs.contact.default,
-  };
-  const known = housingPath === undefined ? {} : { housingpath: housingPath };
-  const { least, greatest } = conductances({ ...bush, endlength: endLength, ends: endLength > 0 ? ends : 0, ...known });
+  if (isMissing(paths)) return paths;
+  const { least, greatest } = conductances(paths);
   const heat = peakOver(steps, given, ({ bore }) => friction * heatOf(bore));
   const alone: Ends = { least: heat / greatest, greatest: heat === 0 ? 0 : heat / least };
   const figures: readonly PropertyKey[] =
     given.friction === undefined ? ["frictionHigh", "conductivity"] : ["conductivity"];
-  if (!isFlanged) return { ...alone, figures };
+  if (!bearsOnFlange(duty)) return { ...alone, figures };
 
   const flanged = {
-    ...{ ...bush, farend: endLength, shoulderend: endLength },
+    ...{ ...paths, farend: paths.endlength, shoulderend: paths.endlength },
     ...{ flangeoutside: given.flangeOutside!, flangethickness: given.flangeThickness! },
   };
   const cool = flangedNodes(flanged, housingPath ?? Infinity);
@@ -92,3 +105,95 @@ export function pathRises(values: Values, duty: Duty): Rises | Missing | undefin
 
 /** W per friction of 1: load on the face times its speed. */
 const heatOf = (face: Face | undefined): number => (face ? face.pressure * face.area * face.speed : 0);
+
+/** The lines that lead to one end of the rise, ΔT: the friction heat over the conductance of the ways out, or two nodes where a flange bears. */
+export function pathWorking(values: Values, duty: Duty, end: keyof Ends): Working {
+  const paths = pathsOf(values, duty) as Paths;
+  const { friction, shaft } = duty.given;
+  const args = Object.entries({ ...bushArgs, ...pathArgs }).map(([name, { symbol, kind, text }]): [string, Known] => [
+    symbol,
+    figure(
+      paths[name as keyof Paths] ?? NaN,
+      kind,
+      labelOf(text),
+      name === "bushconductivity" ? "conductivity" : undefined,
+    ),
+  ]);
+  const ofShaft: Record<string, Known> =
+    shaft === undefined
+      ? {}
+      : { λs: metalFigure(findMetal("shaft", shaft), "conductivity", "Thermal conductivity of the shaft") };
+  const ofFriction = figure(
+    friction ?? values.frictionHigh!,
+    "ratio",
+    "Coefficient of friction",
+    friction === undefined ? "frictionHigh" : undefined,
+  );
+  const ways: Working = {
+    lines: pathLines(paths),
+    known: { μ: ofFriction, ...Object.fromEntries(args), ...ofShaft },
+    between: pathBetween,
+  };
+  const G = end === "least" ? "G_high" : "G_low";
+  if (bearsOnFlange(duty)) return joined(ways, nodesWorking(values, duty, end, G));
+  return joined(ways, {
+    lines: ["Q = μ * PV * d * L", `ΔT = Q / ${G}`],
+    known: {},
+    between: { Q: { unit: "W", text: "Friction heat" }, ΔT: riseText },
+  });
+}
+const riseText = { unit: "K", text: "Rise by the ways out for the heat" };
+
+/** The hotter of sleeve and flange, as `flangedNodes` has them; over a cycle each by its first-order peak, as one figure. */
+function nodesWorking(values: Values, duty: Duty, end: keyof Ends, G: string): Working {
+  const { given, steps } = duty;
+  const hotter = "ΔT = max(ΔT_s, ΔT_f)";
+  const between = { ΔT: riseText };
+  if (steps.length > 1 || given.timeConstant !== undefined) {
+    const { sleeve, flange } = (pathRises(values, duty) as Rises).surfaces!;
+    const known = {
+      ΔT_s: figure(sleeve[end], "rise", "Rise of the sleeve, one of two nodes on the shaft"),
+      ΔT_f: figure(flange[end], "rise", "Rise of the flange, the other node"),
+    };
+    return { lines: [hotter], known, between };
+  }
+  const [{ bore, face }] = steps as [Step];
+  const hasEnds = !!given.endLength;
+  const share = given.housingPath !== undefined ? "Gh / (Gw + Gf + Gh)" : end === "least" ? "1" : "0";
+  return {
+    lines: [
+      ...(hasEnds ? [] : ["A = pi * d^2 / 4000000"]),
+      "Gf = λb * pi / 4 * (Do^2 - (d + 2 * w)^2) / (1000 * t_f)",
+      `κ = ${share}`,
+      `G_1 = κ * Gw${hasEnds ? " + 1 / (1 / Ge + L / 1000 / (3 * λs * A))" : ""}`,
+      `G_2 = κ * Gf${hasEnds ? " + Ge" : ""}`,
+      "G_c = λs * A / ((L / 2 + t_f) / 1000)",
+      "N = G_1 + G_2 + G_1 * G_2 / G_c",
+      "Q_r = μ * W_r",
+      "Q_a = μ * W_a",
+      `ΔT_s = max(Q_r / ${G}, (Q_r + Q_a + G_2 * Q_r / G_c) / N)`,
+      "ΔT_f = (Q_r + Q_a + G_1 * Q_a / G_c) / N",
+      hotter,
+    ],
+    known: {
+      Do: figure(given.flangeOutside!, "length", "Outside diameter of the flange"),
+      t_f: figure(given.flangeThickness!, "length", "Thickness of the flange"),
+      W_r: figure(heatOf(bore), "power", "Radial load times its sliding speed"),
+      W_a: figure(heatOf(face), "power", "Axial load times its sliding speed"),
+    },
+    between: {
+      ...between,
+      A: { unit: "m²", text: "Cross-section of the shaft" },
+      Gf: { unit: "W/K", text: "Thermal conductance of the flange" },
+      κ: { unit: "", text: "Share of the way through the housing" },
+      G_1: { unit: "W/K", text: "Ways out beside the sleeve" },
+      G_2: { unit: "W/K", text: "Ways out beside the flange" },
+      G_c: { unit: "W/K", text: "Along the shaft between the two" },
+      N: { unit: "W/K", text: "Sum for both nodes" },
+      Q_r: { unit: "W", text: "Friction heat of the sleeve" },
+      Q_a: { unit: "W", text: "Friction heat of the flange" },
+      ΔT_s: { unit: "K", text: "Rise of the sleeve, no less than it has alone" },
+      ΔT_f: { unit: "K", text: "Rise of the flange" },
+    },
+  };
+}

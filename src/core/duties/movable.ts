@@ -40,7 +40,8 @@ function movables(duty: NamedDuty, key: FieldKey, { value, steps }: Held): Movab
   return [{ label, kind: kind as Kind, value: value as number, ...endsOf(bounds), to: put }];
 }
 
-function placeOf(steps: readonly number[], of: number): string {
+/** Which steps hold a value; nothing where all of them do. */
+export function placeOf(steps: readonly number[], of: number): string {
   if (steps.length === of) return "";
   return `, step${steps.length > 1 ? "s" : ""} ${steps.map((step) => step + 1).join(", ")}`;
 }

@@ -51,6 +51,17 @@ export class NamedDuty {
     return this.at(({ values }) => plain(values, pick));
   }
 
+  /** What each step gives at a corner. */
+  givenAt(corner: number): readonly Given[] {
+    const at = cornerOf(this.bands, corner);
+    return this.steps.map(({ values }) => plain(values, (band) => at.get(band)!));
+  }
+
+  /** A corner in motion, where there is one: a band may begin at rest. */
+  get moving(): Duty {
+    return this.corners.find(({ isMoving }) => isMoving) ?? this.corners[0]!;
+  }
+
   private at(givenOf: (step: StepValues) => Given): Duty {
     const { part } = this;
     const given = this.steps.map(givenOf);

@@ -51,6 +51,9 @@ export function verdictText(checks: readonly Check[], system: System, verdict = 
   const { word, governing, next } = verdict;
   let text = `${word}, ${reasonOf(governing, system)}`;
   if (next && next !== governing) text += `; ${reasonOf(next, system, true)}`;
+  // what fails does so by a limit that was not lowered, too
+  const caveat = word === "fails" ? undefined : (governing.caveat ?? next?.caveat);
+  if (caveat) text += `; ${caveat}`;
   for (const { tell } of checks) if (tell) text += `; ${tell(system)}`;
   return text;
 }

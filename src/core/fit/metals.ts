@@ -1,6 +1,7 @@
 import data from "../../../data/metals.json";
 import { noDatum, orList, show } from "../errors";
 import { nearest } from "../names";
+import { sourceTitle } from "../sources";
 
 /** A common metal of housings and shafts; typical values at room temperature, each with its source in data/metals.json. */
 export interface Metal {
@@ -12,9 +13,15 @@ export interface Metal {
   readonly poisson: number;
   /** Thermal conductivity, W/(m·K). */
   readonly conductivity: number;
+  /** Where each figure comes from, in one line. */
+  readonly origins: Readonly<Record<MetalFigure, string>>;
 }
+export type MetalFigure = keyof typeof data.units;
 
 const key = (name: string): string => name.trim().toLowerCase().replace(/\s+/g, " ");
+
+const originOf = (metal: string, { source, at, label }: { source: string; at: string; label: string }): string =>
+  `${metal}: ${sourceTitle(source)}, ${at}; ${label}`;
 
 export const metals: readonly Metal[] = data.metals.map(({ metal, values }) => ({
   name: metal,
@@ -22,6 +29,12 @@ export const metals: readonly Metal[] = data.metals.map(({ metal, values }) => (
   modulus: values.modulus.value,
   poisson: values.poisson.value,
   conductivity: values.conductivity.value,
+  origins: {
+    expansion: originOf(metal, values.expansion),
+    modulus: originOf(metal, values.modulus),
+    poisson: originOf(metal, values.poisson),
+    conductivity: originOf(metal, values.conductivity),
+  },
 }));
 
 const byName: ReadonlyMap<string, Metal> = new Map(

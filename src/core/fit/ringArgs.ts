@@ -19,11 +19,12 @@ export const elasticArgs = {
   housingpoisson: { kind: "ratio", symbol: "νh", from: 0, to: 0.5, text: "Poisson's ratio of the housing" },
 } as const;
 
-/** Compliance of housing and bush at their joint, the shared head of both workings. */
-export const complianceLines = [
-  "ch = ((Dh^2 + D^2) / (Dh^2 - D^2) + νh) / Eh",
-  "cb = ((D^2 + d^2) / (D^2 - d^2) - ν) / E",
-] as const;
+/** Compliance of housing and bush at their joint, the shared head of the workings; of an unbounded housing, and with other symbols for modulus and Poisson's ratio, where asked. */
+export const complianceLinesOf = (isBounded = true, E = "E", ν = "ν"): readonly string[] => [
+  isBounded ? "ch = ((Dh^2 + D^2) / (Dh^2 - D^2) + νh) / Eh" : "ch = (1 + νh) / Eh",
+  `cb = ((D^2 + d^2) / (D^2 - d^2) - ${ν}) / ${E}`,
+];
+export const complianceLines = complianceLinesOf();
 export const complianceUnits = {
   ch: { unit: "1/MPa", text: "Compliance of the housing" },
   cb: { unit: "1/MPa", text: "Compliance of the bush" },

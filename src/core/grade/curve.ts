@@ -69,3 +69,12 @@ export function leastOver(curve: Curve, { low, high }: Span): number | undefined
   for (const { at, value } of curve) if (at > low && at < high && value < least) least = value;
   return least;
 }
+
+/** Where a curve that covers a span is least over it, and the points on either side: one and the same where it stands on a point or before the first. */
+export function leastPoint(curve: Curve, { low, high }: Span) {
+  const inside = [low, high, ...curve.map(({ at }) => at)].filter((at) => at >= low && at <= high);
+  const at = inside.reduce((a, b) => (valueAt(curve, b)! < valueAt(curve, a)! ? b : a));
+  const before = curve.findLast((point) => point.at <= at) ?? curve[0]!;
+  const after = at <= before.at ? before : curve.find((point) => point.at > at)!;
+  return { at, before, after };
+}

@@ -1,7 +1,6 @@
 import type { Span } from "../formula";
 import { pvAt, statedAt } from "../heat/derating";
 import { endsOf, leastOver } from "./curve";
-import { property } from "./properties";
 import type { PropertyKey, Values } from "./properties";
 
 export const motions = ["turning", "swinging", "linear", "static"] as const;
@@ -37,10 +36,6 @@ const known = (value: number, key: PropertyKey, how?: KnownLimit["how"]): Limit 
   key,
   how,
 });
-
-/** What a limit is and whether a curve caps it: `Limit of PV, from "PV at temperature"`. */
-export const limitText = (what: string, { key, how }: KnownLimit): string =>
-  `Limit of ${what}${how === "curve" ? `, from "${property(key).heading}"` : ""}`;
 
 /** A figure capped by the least of a curve over a span of temperature. */
 function capped(given: number, key: PropertyKey, values: Values, name: "pressureCurve" | "pvCurve", span: Span): Limit {

@@ -1,5 +1,6 @@
+import type { BushError } from "../errors";
 import { betweenOf, isNumberArg, resultSymbols, workingOf } from "../formula";
-import type { Arg, ArgumentReader, Formula, Lookup } from "../formula";
+import type { Arg, ArgumentReader, Between, Formula, Lookup } from "../formula";
 import { isDimensional, kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { conversion, inch } from "./conversion";
@@ -8,9 +9,38 @@ import { changed, inchUnit, readUnit, withFactor, withoutFactor } from "./dimens
 import { evaluate, readLine } from "./working";
 import type { Tree } from "./working";
 
+/** What is to be worked: what is known, the lines that lead on from it, and what they end in. */
+export interface Work {
+  readonly known: readonly Known[];
+  readonly lines: readonly string[];
+  /** The symbols that lines define on the way to the results. */
+  readonly between: Readonly<Record<string, Between>>;
+  readonly results: readonly Result[];
+  /** Fixed numbers of the lines that do not just turn units: what each is. */
+  readonly factors?: Readonly<Record<string, string>> | undefined;
+  /** Whether it takes lengths in any one unit, and so with the rest: none is shown. */
+  readonly isUnitless?: boolean;
+}
+export interface Known {
+  readonly text: string;
+  readonly symbol: string;
+  readonly kind: Kind;
+  /** In working units. */
+  readonly working: number;
+  /** Whether it stands in the sheet, in the sheet's units. */
+  readonly isTyped: boolean;
+}
+/** A symbol that the lines end in, and what the calculation itself answers for it, in the sheet's units. */
+export interface Result {
+  readonly symbol: string;
+  readonly kind: Kind;
+  readonly text: string;
+  readonly answer: number | string | BushError | undefined;
+}
+
 /** A calculation as it is worked on paper. */
 export interface Worksheet {
-  /** Arguments and what was looked up for them; a line where it is converted first. */
+  /** What is known; a line where it is converted first. */
   readonly given: readonly (Entry | Line)[];
   readonly lines: readonly Line[];
   /** Figures that conversions put in. */
@@ -18,77 +48,95 @@ export interface Worksheet {
 }
 type Call = ReturnType<ArgumentReader["read"]>;
 
+/** The work of a formula for one call of it. */
+export function workOf(f: Formula, { values, answers }: Call): Work {
+  const { spec } = f;
+  return {
+    known: knownOf(f, values),
+    lines: workingOf(f, values),
+    between: betweenOf(f, values),
+    results: resultSymbols(spec.result).map(({ symbol, kind, at, name }) => ({
+      symbol,
+      kind,
+      text: labelOf(name ?? spec.text),
+      answer: answers[at],
+    })),
+    factors: spec.factors,
+    isUnitless: !spec.units,
+  };
+}
+
+/** Numbers among the arguments, then the figures looked up for them. */
+function knownOf(f: Formula, values: Call["values"]): Known[] {
+  const args = Object.entries<Arg>(f.spec.args).flatMap(([name, arg]) => {
+    const working = values[name];
+    if (!isNumberArg(arg) || typeof working !== "number") return [];
+    return [{ text: arg.label ?? labelOf(arg.text), symbol: arg.symbol, kind: arg.kind, working, isTyped: true }];
+  });
+  return [...args, ...knownFigures(f.spec.lookups?.(values) ?? {}, false)];
+}
+
+/** Figures under their symbols. */
+export const knownFigures = (figures: Readonly<Record<string, Lookup>>, isTyped: boolean): Known[] =>
+  Object.entries(figures).map(([symbol, { value, text }]) => ({
+    text,
+    symbol,
+    kind: value.kind,
+    working: value.value,
+    isTyped,
+  }));
+
 /**
  * In inch units where they are asked for and every line has a plain form in them; else in metric ones, with what is given
  * and what is found converted in lines of their own.
  */
-export function worksheetOf(f: Formula, call: Call): Worksheet {
-  const inches = call.system === "inch" ? worksheetIn("inch", f, call) : undefined;
-  const sheet = inches ?? worksheetIn("metric", f, call)!;
-  return inches || call.system === "metric" ? { ...sheet, figures: [] } : converted(f, sheet);
+export function worksheetOf(work: Work, system: System): Worksheet {
+  const inches = system === "inch" ? worksheetIn("inch", work) : undefined;
+  const sheet = inches ?? worksheetIn("metric", work)!;
+  return inches || system === "metric" ? { ...sheet, figures: [] } : converted(work, sheet);
 }
 
 interface Plain {
-  readonly given: readonly (Entry & { readonly kind: Kind })[];
+  readonly given: readonly (Entry & Pick<Known, "kind" | "isTyped">)[];
   readonly lines: readonly Line[];
 }
 
 /** Undefined where a line has no plain form in inch units. */
-function worksheetIn(system: System, f: Formula, { values, answers }: Call): Plain | undefined {
+function worksheetIn(
+  system: System,
+  { known: figures, between, results, isUnitless, ...work }: Work,
+): Plain | undefined {
   const units = new Map<string, Units>();
   const known = new Map<string, number>();
   const enter = (symbol: string, value: number, of: Units): string => {
     units.set(symbol, of);
     known.set(symbol, value);
-    // a function without a unit system takes lengths in any one unit, and so with the rest: none is shown
-    return f.spec.units || of.metric === inchUnit(of.metric) ? of.shown : "";
+    return isUnitless && of.metric !== inchUnit(of.metric) ? "" : of.shown;
   };
-  const given = givenOf(f, values).map(({ kind, working, ...entry }) => {
+  const given = figures.map(({ working, ...entry }) => {
+    const { kind } = entry;
     const value = system === "metric" ? working : inch(kind, working);
     const unit = enter(entry.symbol, value, { metric: kinds[kind].metric, shown: kinds[kind][system] });
-    return { ...entry, kind, value, unit };
+    return { ...entry, value, unit };
   });
   const lines: Line[] = [];
-  const betweens = betweenOf(f, values);
-  for (const { symbol, tree: written } of workingOf(f, values).map(readLine)) {
-    const result = resultSymbols(f.spec.result).find((r) => r.symbol === symbol);
-    const between = betweens[symbol];
-    const metric = result ? kinds[result.kind].metric : (between?.unit ?? "");
+  for (const { symbol, tree: written } of work.lines.map(readLine)) {
+    const result = results.find((r) => r.symbol === symbol);
+    const metric = result ? kinds[result.kind].metric : (between[symbol]?.unit ?? "");
     const of = { metric, shown: system === "metric" ? metric : inchUnit(metric) };
     const refitted = refit(written, of, units);
     if (!refitted && system === "inch") return undefined;
     const tree = refitted ?? written;
     const value = evaluate(tree, (name) => known.get(name));
-    const answer = result && answers[result.at];
+    const answer = result?.answer;
     if (system === "inch" && typeof answer === "number" && !isNear(value, answer)) return undefined;
-    const text = result ? labelOf(result.name ?? f.spec.text) : (between?.text ?? "");
+    const text = result?.text ?? between[symbol]?.text ?? "";
     lines.push({ text, symbol, value, unit: enter(symbol, value, of), tree });
   }
   return { given, lines };
 }
 
 const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.abs(b) + 1e-12;
-
-interface Known {
-  readonly text: string;
-  readonly symbol: string;
-  readonly kind: Kind;
-  readonly working: number;
-}
-
-/** Numbers among the arguments, then the figures looked up for them. */
-function givenOf(f: Formula, values: Call["values"]): Known[] {
-  const args = Object.entries<Arg>(f.spec.args).flatMap(([name, arg]) => {
-    const working = values[name];
-    if (!isNumberArg(arg) || typeof working !== "number") return [];
-    return [{ text: arg.label ?? labelOf(arg.text), symbol: arg.symbol, kind: arg.kind, working }];
-  });
-  const lookups = Object.entries<Lookup>(f.spec.lookups?.(values) ?? {});
-  return [
-    ...args,
-    ...lookups.map(([symbol, { value, text }]) => ({ text, symbol, kind: value.kind, working: value.value })),
-  ];
-}
 
 /** What it is, without the advice that may follow: "Specific wear rate, times your own factors". */
 export function labelOf(text: string): string {
@@ -110,9 +158,8 @@ function refit(tree: Tree, of: Units, units: ReadonlyMap<string, Units>): Tree |
   return plain && shown && changed(plain, shown, named("shown"), withFactor);
 }
 
-/** A metric worksheet with its arguments converted from inch units, and its results into them. */
-function converted(f: Formula, { given, lines }: Plain): Worksheet {
-  const isArgument = new Set(Object.values<Arg>(f.spec.args).map((arg) => ("symbol" in arg ? arg.symbol : "")));
+/** A metric worksheet with what was typed converted from inch units, and its results into them. */
+function converted({ results }: Work, { given, lines }: Plain): Worksheet {
   const figures: Entry[] = [];
   const turned = (entry: Entry, kind: Kind, to: System): Line => {
     const made = conversion(entry, kind, to);
@@ -120,9 +167,9 @@ function converted(f: Formula, { given, lines }: Plain): Worksheet {
     return made.line;
   };
   const starts = given.map((entry) =>
-    isArgument.has(entry.symbol) && isDimensional(entry.kind) ? turned(entry, entry.kind, "metric") : entry,
+    entry.isTyped && isDimensional(entry.kind) ? turned(entry, entry.kind, "metric") : entry,
   );
-  const ends = resultSymbols(f.spec.result).flatMap(({ symbol, kind }) => {
+  const ends = results.flatMap(({ symbol, kind }) => {
     const line = lines.find((one) => one.symbol === symbol);
     return line && isDimensional(kind) ? [turned(line, kind, "inch")] : [];
   });

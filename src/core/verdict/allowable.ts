@@ -35,7 +35,7 @@ export function requireTemperature(grade: Grade, temperature: Span, system: Syst
   const duty = statedDuty({ pressure: 0, speed: 0, temperature, motion: "static" });
   for (const criterion of [highestTemperature, lowestTemperature]) {
     if (!criterion.asks(duty)) continue;
-    const check = { ...criterion.check(grade.values, duty, []), criterion };
+    const check = { ...criterion.check(grade.values, duty, []), criterion, duty };
     if (check.word === "no data") throw lacks(grade, missingText(check));
     if (check.word === "fails") throw noDatum("temperature", reasonOf(check, system));
   }

@@ -45,11 +45,12 @@ export const limitUse = formula(
     working: (values) => workingOf(values).lines,
     lookups: (values) => workingOf(values).known,
     between: (values) => {
-      const unit = kinds[workingOf(values).kind].metric;
+      const { kind, between } = workingOf(values);
+      const unit = kinds[kind].metric;
       return {
+        ...between,
         V: { unit, text: "What the duty asks" },
         Z: { unit, text: "What the grade bears" },
-        PV_a: { unit: kinds.pv.metric, text: "Limit of PV, derated for the surroundings" },
       };
     },
     source: { key: "own", at: "the criterion that governs: see DUTYCHECKS" },

@@ -1,5 +1,5 @@
 import { dataLabel, reasonOf, words } from "../../core/duties";
-import type { Check, Duty, NamedDuty, Ranked, Word } from "../../core/duties";
+import type { Check, NamedDuty, Ranked, Word } from "../../core/duties";
 import type { Library } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { cautionsOf, standingCautions } from "../../core/verdict/cautions";
@@ -42,6 +42,4 @@ export const countWords = (list: readonly Ranked[]): string =>
 
 /** The cautions of this grade alone; those that every verdict carries are shown once. */
 export const ownCautions = ({ grade, checks }: Ranked, duty: NamedDuty, system: System, library: Library): string[] =>
-  cautionsOf(grade, movingOf(duty), checks, system, library).filter((caution) => !standingCautions.includes(caution));
-/** A band may begin at rest. */
-const movingOf = ({ corners }: NamedDuty): Duty => corners.find(({ isMoving }) => isMoving) ?? corners[0]!;
+  cautionsOf(grade, duty.moving, checks, system, library).filter((caution) => !standingCautions.includes(caution));

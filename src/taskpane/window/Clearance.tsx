@@ -130,7 +130,7 @@ function States({ rows, grade, system }: { rows: readonly FitRow[]; grade: strin
   );
 }
 
-/** "fits: assembly, cold; fails, grip lost: back" */
+/** "fits: assembly, cold; fails, grip lost: cold again" */
 function byVerdict(rows: readonly FitRow[]): string {
   const states = new Map<string, Set<string>>();
   for (const row of rows) {

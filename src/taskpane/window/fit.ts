@@ -73,5 +73,5 @@ export function readFit(duty: NamedDuty, texts: FitTexts, grade: Grade, system: 
   }
 }
 
-/** "back, no grip kept" */
+/** "cold again, no grip kept" */
 export const nameOf = ({ name, isSupposed }: FitRow): string => (isSupposed ? `${name}, no grip kept` : name);

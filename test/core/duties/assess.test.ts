@@ -17,9 +17,9 @@ test("value, limit, use and word of each criterion of a stated duty", () => {
 
 test.each<[Partial<Stated>, string]>([
   // a use of exactly 1 fits, a little more fails, and the percentage shows on which side it is
-  [{ pressure: 20, speed: 0.001 }, "fits, running pressure 100 %"],
+  [{ pressure: 20, speed: 0.001 }, "fits, running pressure 100 %; pressure limit not lowered for temperature"],
   [{ pressure: 20.01, speed: 0.001 }, "fails, running pressure 100.1 %"],
-  [{ pressure: 19.99, speed: 0.001 }, "fits, running pressure 99.9 %"],
+  [{ pressure: 19.99, speed: 0.001 }, "fits, running pressure 99.9 %; pressure limit not lowered for temperature"],
   [{ pressure: 0.01, speed: 1 }, "fits, speed 100 %"],
   [{ pressure: 0.01, speed: 1.1 }, "fails, speed 110 %"],
   // PV and bore temperature are used up together: PV stands first and is named
@@ -140,7 +140,9 @@ test("design factor divides pressure and PV limits, impact factor multiplies the
 
 test("the greatest use of the worst word governs, equal ones in the list's order", () => {
   // pressure 20/20 and PV 0.2/0.2: both are used up, pressure stands first
-  expect(line(full, stated({ pressure: 20, speed: 0.01 }))).toBe("fits, running pressure 100 %");
+  expect(line(full, stated({ pressure: 20, speed: 0.01 }))).toBe(
+    "fits, running pressure 100 %; pressure limit not lowered for temperature",
+  );
   expect(line(full, stated({ pressure: 19.9, speed: 0.2 / 19.9 }))).toBe("fits, PV 100 %");
   expect(line(full, stated({ pressure: 30, speed: 0.03 }))).toBe("fails, PV 450 %");
   expect(line(full, stated({ pressure: 60, speed: 0.001 }))).toBe("fails, running pressure 300 %");

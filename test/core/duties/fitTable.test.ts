@@ -12,7 +12,7 @@ interface Row {
   readonly [heading: string]: number | string;
 }
 
-/** FITTABLE's rows by their headings without units; the second of two states of one name is "back 2". */
+/** FITTABLE's rows by their headings without units; the second of two states of one name is "cold again 2". */
 function statesOf(duty: unknown, ...more: unknown[]): Record<string, Row> {
   const [headings, ...lines] = call(fitTable, [duty, ...more]) as [string[], ...unknown[][]];
   if (lines.length === 0) throw new Error(message([headings]));
@@ -39,7 +39,7 @@ const kappa = 920 / (2500 * 129) / (compliance.housing + compliance.bush);
 describe("the vent pivot", () => {
   const rows = sorrel({ moisture: "wet" });
   test("has its states in the order in which they come, and at assembly what its zones say", () => {
-    expect(Object.keys(rows)).toEqual(["assembly", "cold", "hot", "cold, wet", "hot, wet", "back"]);
+    expect(Object.keys(rows)).toEqual(["assembly", "cold", "hot", "cold, wet", "hot, wet", "cold again"]);
     // E10 0.040/0.124 and f7 −0.020/−0.041; outside 0.05/0.10 in H7 0/0.021
     expect(least(rows.assembly)).toBeCloseTo(0.06, 12);
     expect(greatest(rows.assembly)).toBeCloseTo(0.165, 12);
@@ -121,7 +121,7 @@ describe("what FITTABLE once told as fits", () => {
   test("a swelling below 0 is what drying does", () => {
     const rows = sorrel({ "moisture at assembly": "wet", moisture: "humid" });
     expect(rows["hot, dried"]!["swelling since assembly"]).toBeCloseTo(0.006 - 0.02, 12);
-    expect(rows.back!["swelling since assembly"]).toBeCloseTo(0.006 - 0.02, 12);
+    expect(rows["cold again"]!["swelling since assembly"]).toBeCloseTo(0.006 - 0.02, 12);
   });
   test("200 °C in a grade that bears 90", () => {
     const rows = sorrel({ temperature: "20 to 200", "outside zone": "+0.15/+0.20" });
@@ -148,25 +148,25 @@ describe("after the hottest hold", () => {
       "housing zone": "0/0",
       temperature: "20 to 80",
     };
-    const { back } = sorrel({ ...steel, "share of grip kept": "60 %" });
+    const { "cold again": back } = sorrel({ ...steel, "share of grip kept": "60 %" });
     expect(grip(back)).toBeCloseTo(0.15 - (1 - left) * hot, 12);
     expect(grip(back)).toBeCloseTo(0.049676, 5);
     expect([back!["share of grip kept"], back!.verdict]).toEqual([0.6, "fits"]);
     // 0.05 mm: 0.05 − 0.39945·0.151154, loose by 0.01 mm
-    const loose = sorrel({ ...steel, "outside zone": "0.05/0.05", "share of grip kept": "60 %" }).back;
+    const loose = sorrel({ ...steel, "outside zone": "0.05/0.05", "share of grip kept": "60 %" })["cold again"];
     expect(grip(loose)).toBeCloseTo(-0.010378, 5);
     expect(loose!.verdict).toBe("fails, grip lost");
   });
 
   test("a share that is not told is shown at both ends, and is care", () => {
     const fields = { "outside zone": "+0.15/+0.20", "share of grip kept": "" };
-    const { back, "back 2": none } = sorrel(fields);
+    const { "cold again": back, "cold again 2": none } = sorrel(fields);
     expect([back!["share of grip kept"], back!.verdict]).toEqual([1, "care, share of grip kept not told"]);
     expect(none!["share of grip kept"]).toBe(0);
     expect(none!.verdict).toBe("care, binds, grip lost, share of grip kept not told");
     // nothing kept: S is the whole interference when hot, 0.129 + 23·60·6.14e-5
     expect(grip(none)).toBeCloseTo(0.129 - 23 * 40 * 6.14e-5 - (0.129 + 23 * 60 * 6.14e-5), 12);
-    expect(sorrel({ ...fields, "share of grip kept": "100 %" }).back!.verdict).toBe("fits");
+    expect(sorrel({ ...fields, "share of grip kept": "100 %" })["cold again"]!.verdict).toBe("fits");
     const note = call(dutyChecks, [pressedBush(fields), "", "Demo Sorrel"]).find(([name]) => name === "clearance")!;
     expect(note.at(-1)).toMatch(/; -0.0\d+ mm with nothing of the press fit kept$/);
   });
@@ -482,7 +482,7 @@ describe("answers that are no errors, and errors that are", () => {
     expect(error).toMatchObject({ code: "#N/A", message: expect.stringMatching(text) as string });
   });
   test("cold and hot may be one temperature, and deviations as text serve any size", () => {
-    expect(Object.keys(sorrel({ temperature: 20 }))).toEqual(["assembly", "cold", "hot", "back"]);
+    expect(Object.keys(sorrel({ temperature: 20 }))).toEqual(["assembly", "cold", "hot", "cold again"]);
     const zones = { "bore zone": "0.2/0.3", "housing zone": "0/0.1", "shaft zone": "-0.1/-0.2" };
     expect(least(sorrel({ bore: 600, outside: 620, ...zones }).assembly)).toBeCloseTo(0.3, 9);
   });

@@ -113,7 +113,9 @@ describe("temperature", () => {
     expect(one(limitUse, "Own", 1, 0.05, 90, null, row())).toBe(
       "#N/A temperature 90 °C leaves no room for friction heat",
     );
-    expect(verdict(1, 0, 90, {}, "static")).toBe("fits, static pressure 1.7 %");
+    expect(verdict(1, 0, 90, {}, "static")).toBe(
+      "fits, static pressure 1.7 %; pressure limit not lowered for temperature",
+    );
   });
   test("a curve that starts at 23 °C holds below it", () => {
     const cold = { "PV at temperature": "23: 0.12; 90: 0.05", "pressure at temperature": "23: 60; 90: 20" };

@@ -264,7 +264,10 @@ describe("as a trainer would write it", () => {
     expect(lineOf(use(40), "temperature")[2]).toBe("40 °C");
     expect(lineOf(use("-20 to 60"), "temperature")[2]).toBe("−20 to 60 °C");
     expect(lineOf(use(104, "inch"), "temperature")[2]).toBe("104 °F");
-    expect(lineOf(use(40), "PV_a")[0]).toBe('Limit of PV, from "PV at temperature"');
+    const [text, , numbers] = use(40).find(([, symbol]) => symbol.startsWith("PV_a = "))!;
+    expect(text).toBe('Limit of PV, between two points of "PV at temperature"');
+    // 0.12 at 23 °C, 0.05 at 60 °C
+    expect(numbers).toContain("(40 °C − 23 °C) / (60 °C − 23 °C)");
     expect(lineOf(steps("LIMITS", 1, "+0.001/+0.002", "inch"), "zone")[2]).toBe("+0.002/+0.001 in");
   });
   test("USE shows the criterion that governs, from the duty to the limit and where that comes from", () => {
@@ -304,14 +307,16 @@ describe("as a trainer would write it", () => {
         `Limit of running pressure | p_a | ${pressure}`,
         ...pressed,
       ]);
-      expect(use("Softening", 2, 0.0001, "turning", system)).toEqual([
-        `Limit of running pressure, from "pressure at temperature" | p_a | ${pressure}`,
-        ...pressed,
-      ]);
-      expect(use("Softening", 2, 0, "static", system)).toEqual([
-        `Limit of static pressure, from "pressure at temperature" | p_a | ${pressure}`,
-        ...pressed,
-      ]);
+      const read = "p_a = y_1 + (y_2 − y_1)·(T_c − T_1) / (T_2 − T_1)";
+      for (const [v, motion, what] of [
+        [0.0001, "turning", "running pressure"],
+        [0, "static", "static pressure"],
+      ] as const)
+        expect(use("Softening", 2, v, motion, system)).toEqual([
+          pressed[0],
+          `Limit of ${what}, between two points of "pressure at temperature" | ${read} | ${pressure}`,
+          ...pressed.slice(1),
+        ]);
       expect(use("Steady", 0.001, 0.4, "swinging", system)).toEqual([
         `Limit of swinging speed | v_a | ${speed}`,
         ...lines("v", speed, "v_a"),

@@ -2,10 +2,21 @@ import type { PropertyKey, Values } from "../../grade/properties";
 import { statedAt } from "../../heat/derating";
 import type { System } from "../../kinds";
 import { measure } from "../../measure";
-import { criterion, figure, holds, inFigures, isMissing, lacking, rounding, withoutData, worse } from "../criterion";
-import type { Finding, Working } from "../criterion";
+import {
+  criterion,
+  figure,
+  holds,
+  inFigures,
+  isMissing,
+  joined,
+  lacking,
+  rounding,
+  withoutData,
+  worse,
+} from "../criterion";
+import type { Finding } from "../criterion";
 import type { Duty } from "../duty";
-import { pathFields, pathRises } from "../heatPaths";
+import { pathFields, pathRises, pathWorking } from "../heatPaths";
 import type { Ends } from "../heatPaths";
 import { impliedRise } from "../temperatures";
 
@@ -48,24 +59,32 @@ export const boreTemperature = criterion(
       if (pvLimit === undefined || most === undefined || surroundings >= most) return undefined;
       const known = {
         T: figure(surroundings, "temperature", "Surroundings"),
-        T_max: figure(most, "temperature", "Highest temperature"),
+        T_max: figure(most, "temperature", "Highest temperature", "highestTemperature"),
+        PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
       };
-      const limit = ["Z = T_max", "u = (V - T) / (T_max - T)"];
-      const implied = byLimit(values, duty);
+      const stated = {
+        T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
+        PV_ref: figure(pvLimit, "pv", "PV limit as stated", "pvLimit"),
+      };
+      const byPv = "T + (T_max - T_ref) * PV / PV_ref";
+      const end = { lines: ["Z = T_max", "u = (V - T) / (T_max - T)"], known: { ...known, ...stated } };
       const paths = byPaths(values, duty);
-      if (paths && worse(implied, paths) === paths) {
-        const way = pathWorking(values, duty, paths.value);
-        return way && { lines: [...way.lines, ...limit], known: { ...known, ...way.known } };
-      }
-      return {
-        lines: ["V = T + (T_max - T_ref) * PV / PV_ref", ...limit],
-        known: {
-          ...known,
-          PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
-          T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
-          PV_ref: figure(pvLimit, "pv", "PV limit as stated"),
+      const isByPaths = paths !== undefined && worse(byLimit(values, duty), paths) === paths;
+      const isGreatest = paths?.word === "fits";
+      if (!paths || paths.value === undefined || paths.value === surroundings)
+        return isByPaths ? undefined : joined({ lines: [`V = ${byPv}`], known: {} }, end);
+      return joined(
+        pathWorking(values, duty, isGreatest ? "greatest" : "least"),
+        {
+          lines: [`T_a = ${byPv}`, "T_b = T + ΔT", `V = ${isByPaths ? "T_b" : "T_a"}`],
+          known: {},
+          between: {
+            T_a: { unit: "°C", text: "Bore temperature that the PV limit implies" },
+            T_b: { unit: "°C", text: "Bore temperature by the ways out for the heat" },
+          },
         },
-      };
+        end,
+      );
     },
   },
   (values, duty) => {
@@ -96,36 +115,6 @@ function both(system: System, implied: Finding, values: Values, duty: Duty): str
   const limit =
     implied.value === undefined ? [] : [`${measure("temperature", implied.value, system, 4)} as the PV limit implies`];
   return [...limit, `${ways} by the ways out for the heat`];
-}
-
-/** The rise by the ways out that the value stands for. */
-function pathWorking(values: Values, duty: Duty, value: number | undefined): Working | undefined {
-  const rises = pathRises(values, duty);
-  const surroundings = duty.temperature.high;
-  if (rises === undefined || isMissing(rises) || value === undefined || value === surroundings) return undefined;
-  const { surfaces } = rises;
-  if (surfaces) {
-    const end = value === surroundings + rises.greatest ? "greatest" : "least";
-    return {
-      lines: ["V = T + max(ΔT_s, ΔT_f)"],
-      known: {
-        ΔT_s: figure(surfaces.sleeve[end], "rise", "Rise of the sleeve, one of two nodes on the shaft"),
-        ΔT_f: figure(surfaces.flange[end], "rise", "Rise of the flange, the other node"),
-      },
-    };
-  }
-  const { bore, length, friction = values.frictionHigh } = duty.given;
-  const heat = friction! * duty.pv * bore! * length!;
-  return {
-    lines: ["Q = μ * PV * d * L", "V = T + Q / G"],
-    known: {
-      PV: figure(duty.pv, "pv", "Pressure times speed of the duty"),
-      μ: figure(friction!, "ratio", "Coefficient of friction"),
-      d: figure(bore!, "length", "Bore of the bush"),
-      L: figure(length!, "length", "Length of the bush"),
-      G: figure(heat / (value - surroundings), "conductance", "Conductance of the ways out for the heat"),
-    },
-  };
 }
 
 /** By the PV limit of the grade. */

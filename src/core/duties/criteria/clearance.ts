@@ -1,10 +1,11 @@
 import type { System } from "../../kinds";
 import { measure } from "../../measure";
-import { criterion, isMissing, rounding, withoutData } from "../criterion";
+import { criterion, figure, isMissing, joined, rounding, withoutData } from "../criterion";
 import type { Given } from "../fields";
 import { fitFields } from "../fitAssembly";
-import { fitProperties, fitStates, leastBy } from "../fitStates";
+import { fitProperties, fitStates, narrowest } from "../fitStates";
 import type { FitState, FitStates } from "../fitStates";
+import { fitWorking } from "../fitWorking";
 
 /** What is wrong with the clearance of one state. */
 export function clearanceFault({ clearance: { least } }: FitState, { leastClearance = 0 }: Given): string | undefined {
@@ -17,7 +18,7 @@ export const clearance = criterion(
     id: "clearance",
     heading: "clearance",
     kind: "length",
-    text: "The least running clearance over assembly, cold, hot, wet and back, in the worst case of all tolerances, against the least wanted; from a bush dry or humid at assembly where that is not told",
+    text: "The least running clearance over assembly, cold, hot, wet and cold again, in the worst case of all tolerances, against the least wanted; from a bush dry or humid at assembly where that is not told",
     asked: "where a zone of the fit or the least clearance wanted is given",
     askedBy: [...fitFields, "leastClearance"],
     fields: [
@@ -29,6 +30,7 @@ export const clearance = criterion(
       "housingOutside",
       "wall",
       "outside",
+      "moisture",
       "assemblyMoisture",
       "keptGrip",
     ],
@@ -38,13 +40,19 @@ export const clearance = criterion(
       { key: "iso286", at: "Tables 1 to 5" },
       { key: "own", at: "superposition of free strain and press fit" },
     ],
+    working: (values, duty) => {
+      const states = fitStates(values, duty);
+      if (isMissing(states)) return undefined;
+      const wanted = figure(duty.given.leastClearance ?? 0, "length", "Least clearance wanted");
+      return joined(fitWorking(narrowest(states), "least"), { lines: ["V = C", "Z = C_w"], known: { C_w: wanted } });
+    },
     asks: ({ given }) => given.leastClearance !== undefined || fitFields.some((key) => given[key] !== undefined),
   },
   (values, duty) => {
     const found = fitStates(values, duty);
     if (isMissing(found)) return withoutData(found);
     const limit = duty.given.leastClearance ?? 0;
-    const worst = leastBy(found.states, leastOf);
+    const worst = narrowest(found);
     const value = leastOf(worst);
     const when = `when ${worst.name}`;
     const finding = { figures: found.figures, value, limit } as const;

@@ -1,11 +1,11 @@
-import { edgeContact } from "../../contact/edgePressure";
+import { edgeContact, edgePressure as edgePressureOf } from "../../contact/edgePressure";
 import { confinedStiffness, edgeStiffness } from "../../contact/layer";
 import type { Values } from "../../grade/properties";
 import { percentText } from "../../measure";
-import { onSlope, onSlopeOf } from "../contacts";
+import { againstStrength, contactWorking, loadWorking, onSlope, onSlopeOf, slopeWorking, tilted } from "../contacts";
 import type { Layers } from "../contacts";
-import { criterion, holds, lacking, together } from "../criterion";
-import type { Finding } from "../criterion";
+import { criterion, figure, holds, joined, lacking, together, worse } from "../criterion";
+import type { Finding, Working } from "../criterion";
 import { fitProperties } from "../fitStates";
 
 /** The grade's rating for edge load: poor fails, whatever the pressure; fair is care. */
@@ -33,6 +33,16 @@ function pressureOf(values: Values, layers: Layers, tilt: number): Finding {
   return { word, ...found, say };
 }
 
+/** Both figures over the compressive strength. */
+const shares = ({ compressiveStrength }: Values): Working => ({
+  lines: ["w_low = p_low / σ_c", "w_high = p_high / σ_c"],
+  known: { σ_c: figure(compressiveStrength!, "pressure", "Compressive strength", "compressiveStrength") },
+  between: {
+    w_low: { unit: "", text: "Lower edge pressure over the compressive strength" },
+    w_high: { unit: "", text: "Upper edge pressure over the compressive strength" },
+  },
+});
+
 export const edgePressure = criterion(
   {
     id: "edgePressure",
@@ -45,6 +55,23 @@ export const edgePressure = criterion(
       { key: "johnson", at: "ch. 4, elastic foundation" },
       { key: "practice", at: "rating for edge load" },
     ],
+    working: (values, duty) => {
+      const found = tilted(values, duty);
+      const rating = ratingOf(values);
+      if (!found || rating.word === "no data") return undefined;
+      const { layers, slope } = found;
+      const pressure = pressureOf(values, layers, slope);
+      if (pressure.value === undefined) return undefined;
+      const layer = { ...layers.greatest, tilt: slope };
+      return joined(
+        loadWorking(layer, duty),
+        slopeWorking(duty, slope),
+        contactWorking(edgePressureOf, layer, layers.states, "greatest"),
+        shares(values),
+        // a rating that is worse than the pressure is what was found
+        ...(worse(rating, pressure) === rating ? [] : [againstStrength("p_high", values)]),
+      );
+    },
   },
   (values, duty) =>
     together([ratingOf(values), onSlopeOf(values, duty, (layers, slope) => pressureOf(values, layers, slope))]),

@@ -1,9 +1,11 @@
 import { measure, percentText } from "../../measure";
-import { criterion, holds, isMissing, lacking, withoutData } from "../criterion";
+import { criterion, figure, holds, isMissing, joined, lacking, withoutData } from "../criterion";
+import type { Working } from "../criterion";
 import type { FieldKey, Given } from "../fields";
 import { fitFields } from "../fitAssembly";
-import { fitProperties, fitStates, leastBy } from "../fitStates";
-import type { FitState } from "../fitStates";
+import { fitProperties, fitStates, leastBy, neededShareOf } from "../fitStates";
+import type { FitState, FitStates } from "../fitStates";
+import { fitWorking } from "../fitWorking";
 
 /** What is wrong with the grip of one state. */
 export function gripFault({ name, grip }: FitState): string | undefined {
@@ -19,6 +21,18 @@ export function gripUntold({ name, isAfter }: FitState, { keptGrip, assemblyMois
 
 /** Whether the press fit squeezes the bush beyond its compressive strength, where no elastic figure holds. */
 export const isCrushed = ({ stress }: FitState, strength: number): boolean => !holds(stress / strength);
+
+const loosest = ({ states }: FitStates): FitState => leastBy(states, (state) => state.grip);
+
+/** The share of the press fit at which its grip is lost, as `neededShare` has it. */
+const share: Working = {
+  lines: ["q = 1 - δ / δ_hot", "R_a = cb / ((ch + cb) / q - ch)"],
+  known: {},
+  between: {
+    q: { unit: "", text: "Share of the pressure that cold bush and housing need" },
+    R_a: { unit: "", text: "Share of the press fit at which the grip is lost" },
+  },
+};
 
 export const grip = criterion(
   {
@@ -36,6 +50,7 @@ export const grip = criterion(
       "housingOutside",
       "wall",
       "outside",
+      "moisture",
       "assemblyMoisture",
     ],
     properties: [...fitProperties, "compressiveStrength"],
@@ -43,13 +58,29 @@ export const grip = criterion(
       { key: "shigley", at: "press and shrink fits" },
       { key: "own", at: "history of a press fit whose polymer relaxes" },
     ],
+    working: (values, duty) => {
+      const states = fitStates(values, duty);
+      if (isMissing(states)) return undefined;
+      const loose = loosest(states);
+      const after = states.states.filter(({ isAfter }) => isAfter);
+      const again = leastBy(after, ({ course }) => -neededShareOf(course));
+      // with the whole fit kept the last state is as loose as the coldest, and leads on to the share that is needed
+      const isShare = duty.given.keptGrip === undefined && loose.grip > 0 && again.grip <= loose.grip;
+      const { neededShare } = states;
+      const least = figure(0, "length", "Least interference of a bush that is held");
+      return joined(
+        fitWorking(isShare ? again : loose, "grip"),
+        isShare && neededShare > 0 ? share : { lines: [], known: {} },
+        { lines: ["V = δ", "Z = δ_a"], known: { δ_a: least } },
+      );
+    },
     asks: ({ given }) => fitFields.some((key) => given[key] !== undefined),
   },
   (values, duty) => {
     const found = fitStates(values, duty);
     if (isMissing(found)) return withoutData(found);
     const { states, neededShare } = found;
-    const least = leastBy(states, (state) => state.grip);
+    const least = loosest(found);
     const finding = { figures: found.figures, value: least.grip, limit: 0 } as const;
     if (gripFault(least) !== undefined) {
       const say = (system: Parameters<typeof measure>[2]) => {

@@ -4,6 +4,7 @@ import type { Duty } from "../duty";
 /** Short bushes lose their shaft's guidance, long ones load their edges (common practice). */
 const usual = { least: 0.5, most: 2 };
 const ratioOf = ({ given }: Duty): number => given.length! / given.bore!;
+const limitOf = (value: number): number => (value < usual.least ? usual.least : usual.most);
 
 export const lengthOverBore = criterion(
   {
@@ -16,17 +17,18 @@ export const lengthOverBore = criterion(
     properties: [],
     source: { key: "practice", at: "length over bore from 0.5 to 2" },
     asks: ({ given }) => given.length !== undefined && given.bore !== undefined,
-    working: (_, { given }) => ({
-      lines: ["V = L / d"],
+    working: (_, duty) => ({
+      lines: ["V = L / d", "Z = r"],
       known: {
-        L: figure(given.length!, "length", "Length of the bush"),
-        d: figure(given.bore!, "length", "Bore of the bush"),
+        L: figure(duty.given.length!, "length", "Length of the bush"),
+        d: figure(duty.given.bore!, "length", "Bore of the bush"),
+        r: figure(limitOf(ratioOf(duty)), "ratio", "Bound of common practice"),
       },
     }),
   },
   (_, duty) => {
     const value = ratioOf(duty);
-    const limit = value < usual.least ? usual.least : usual.most;
+    const limit = limitOf(value);
     if (value >= usual.least - rounding && value <= usual.most + rounding)
       return { word: "fits", figures: [], value, limit };
     const say = () => `length ${Number(value.toPrecision(3))} times the bore, 0.5 to 2 is common practice`;

@@ -1,7 +1,7 @@
 import { peakPressure as peakPressureOf } from "../../contact/peakPressure";
 import { percentText } from "../../measure";
-import { layersOf } from "../contacts";
-import { criterion, holds, isMissing, lacking, withoutData } from "../criterion";
+import { againstStrength, contactWorking, layersOf, loadWorking } from "../contacts";
+import { criterion, holds, isMissing, joined, lacking, withoutData } from "../criterion";
 import { fitFields } from "../fitAssembly";
 import { fitProperties } from "../fitStates";
 
@@ -17,6 +17,15 @@ export const peakPressure = criterion(
     properties: ["compressiveStrength", ...fitProperties],
     source: { key: "johnson", at: "ch. 4, elastic foundation and line contact" },
     asks: ({ given, part }) => part !== "washer" && fitFields.some((key) => given[key] !== undefined),
+    working: (values, duty) => {
+      const layers = layersOf(values, duty);
+      if (isMissing(layers) || values.compressiveStrength === undefined) return undefined;
+      return joined(
+        loadWorking(layers.greatest, duty),
+        contactWorking(peakPressureOf, layers.greatest, layers.states, "greatest"),
+        againstStrength("p", values),
+      );
+    },
   },
   (values, duty) => {
     const layers = layersOf(values, duty);

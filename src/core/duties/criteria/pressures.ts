@@ -1,11 +1,15 @@
 import type { PressureKey } from "../../grade/limits";
-import { limitText, pressureLimit } from "../../grade/limits";
+import { pressureLimit } from "../../grade/limits";
 import type { PropertyKey, Values } from "../../grade/properties";
 import { endsOf } from "../../grade/curve";
+import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
-import { figure, lacking, ratio } from "../criterion";
+import type { Span } from "../../formula";
+import { figure, joined, lacking, ratio } from "../criterion";
 import type { Finding, Working } from "../criterion";
 import type { Duty } from "../duty";
+import { limitWorking } from "../limitWorking";
+import { whereOf } from "../pvWorking";
 import { boreSpan } from "../temperatures";
 
 const plain: Readonly<Record<PressureKey, readonly PropertyKey[]>> = {
@@ -22,13 +26,20 @@ const warmed: typeof withCurve = {
   runningPressure: ["runningPressure", "pressureCurve", "pvLimit", "highestTemperature"],
 };
 const whatOf = { staticPressure: "static pressure", runningPressure: "running pressure" } as const;
-const notLowered = (): readonly string[] => ["pressure limit not lowered for temperature: no curve is known"];
+const notLowered = "pressure limit not lowered for temperature";
+const tellNotLowered = (): readonly string[] => [`${notLowered}: no curve is known`];
 
 /** The limit over the temperatures of the bore, divided by the design factor; or why there is none. */
 function limitFor(key: PressureKey, values: Values, duty: Duty) {
   if (!values.pressureCurve) return pressureLimit(values, key, duty.temperature);
   const span = boreSpan(values, duty);
   return typeof span === "string" ? ({ state: "missing", key: span } as const) : pressureLimit(values, key, span);
+}
+
+/** Whether the bore may be warmer than a limit is stated at; it is where nothing tells. */
+function isWarm(values: Values, duty: Duty): boolean {
+  const span = boreSpan(values, duty);
+  return typeof span === "string" || span.high > statedAt;
 }
 
 /** A pressure, impact factor included, against a limit of pressure at the temperature of the bore. */
@@ -39,14 +50,16 @@ export function pressureFinding(key: PressureKey, pressure: number, values: Valu
   switch (limit.state) {
     case "missing":
       return lacking(limit.key, value);
-    case "known":
-      return ratio(
+    case "known": {
+      const found = ratio(
         figures,
         value,
         limit.value / duty.designFactor,
         limit.key,
-        values.pressureCurve ? undefined : notLowered,
+        values.pressureCurve ? undefined : tellNotLowered,
       );
+      return values.pressureCurve || !isWarm(values, duty) ? found : { ...found, caveat: notLowered };
+    }
     default: {
       const { high } = endsOf(values.pressureCurve!);
       const say = (system: Parameters<typeof measure>[2]) =>
@@ -60,13 +73,35 @@ export function pressureFinding(key: PressureKey, pressure: number, values: Valu
 export function pressureWorking(key: PressureKey, pressure: number, values: Values, duty: Duty): Working | undefined {
   const limit = limitFor(key, values, duty);
   if (limit.state !== "known") return undefined;
-  return {
-    lines: ["V = p * K", "Z = p_a / S", "u = V / Z"],
-    known: {
-      p: figure(pressure, "pressure", "Mean pressure"),
-      K: figure(duty.impactFactor, "ratio", "Impact factor"),
-      p_a: figure(limit.value, "pressure", limitText(whatOf[key], limit)),
-      S: figure(duty.designFactor, "ratio", "Design factor"),
+  const span = values.pressureCurve ? (boreSpan(values, duty) as Span) : duty.temperature;
+  return joined(
+    {
+      lines: ["V = p * K"],
+      known: {
+        p: figure(pressure, "pressure", `Mean pressure${placeOf(key, pressure, duty)}`),
+        K: figure(duty.impactFactor, "ratio", "Impact factor"),
+      },
     },
-  };
+    limitWorking(
+      "p_a",
+      "pressure",
+      whatOf[key],
+      limit,
+      values,
+      span,
+      duty.isMoving ? "bore temperature" : "surroundings",
+    ),
+    { lines: ["Z = p_a / S", "u = V / Z"], known: { S: figure(duty.designFactor, "ratio", "Design factor") } },
+  );
+}
+
+/** Which of several pressures it is. */
+function placeOf(key: PressureKey, pressure: number, { steps, restPressure }: Duty): string {
+  const isStatic = key === "staticPressure";
+  if (isStatic && pressure === restPressure) return " under the static load";
+  const at = steps.findIndex(
+    ({ motion, bore, face }) =>
+      (motion === "static") === isStatic && (bore?.pressure === pressure || face?.pressure === pressure),
+  );
+  return whereOf(steps, at);
 }

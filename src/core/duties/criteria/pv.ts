@@ -1,15 +1,29 @@
 import { endsOf } from "../../grade/curve";
-import { limitText, pvLimit } from "../../grade/limits";
-import type { PropertyKey } from "../../grade/properties";
+import { pvLimit } from "../../grade/limits";
+import type { PropertyKey, Values } from "../../grade/properties";
 import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
-import { criterion, figure, lacking, ratio } from "../criterion";
+import { criterion, figure, joined, lacking, ratio } from "../criterion";
 import type { Finding, Working } from "../criterion";
 import type { Duty } from "../duty";
+import { limitWorking } from "../limitWorking";
+import { pvWorking } from "../pvWorking";
 
 const derated: readonly PropertyKey[] = ["pvLimit", "highestTemperature"];
 const byCurve: readonly PropertyKey[] = ["pvLimit", "pvCurve"];
 const tellDerated: Finding["notes"] = () => ["limit derated for the surroundings by DERATEDPV: no PV curve is known"];
+
+/** The limit in warmer surroundings, by the heat balance. */
+const deratedWorking = ({ pvLimit: stated, highestTemperature }: Values, { temperature }: Duty): Working => ({
+  lines: ["PV_a = PV_ref * (T_max - T) / (T_max - T_ref)"],
+  known: {
+    PV_ref: figure(stated!, "pv", "PV limit as stated", "pvLimit"),
+    T_max: figure(highestTemperature!, "temperature", "Highest temperature", "highestTemperature"),
+    T: figure(temperature.high, "temperature", "Surroundings"),
+    T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
+  },
+  between: { PV_a: { unit: "MPa·m/s", text: "Limit of PV, derated for the surroundings" } },
+});
 
 export const pv = criterion(
   {
@@ -45,26 +59,14 @@ export const pv = criterion(
     working: (values, duty) => {
       const limit = pvLimit(values, duty.temperature);
       if (limit.state !== "known") return undefined;
-      const value = valueWorking(duty);
-      const known = {
-        ...value.known,
-        S: figure(duty.designFactor, "ratio", "Design factor"),
-      };
-      if (limit.how !== "derated")
-        return {
-          lines: [...value.lines, "Z = PV_a / S", "u = V / Z"],
-          known: { ...known, PV_a: figure(limit.value, "pv", limitText("PV", limit)) },
-        };
-      return {
-        lines: [...value.lines, "PV_a = PV_ref * (T_max - T) / (T_max - T_ref)", "Z = PV_a / S", "u = V / Z"],
-        known: {
-          ...known,
-          PV_ref: figure(values.pvLimit!, "pv", "PV limit as stated"),
-          T_max: figure(values.highestTemperature!, "temperature", "Highest temperature"),
-          T: figure(duty.temperature.high, "temperature", "Surroundings"),
-          T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
-        },
-      };
+      const known = { S: figure(duty.designFactor, "ratio", "Design factor") };
+      const end = { lines: ["Z = PV_a / S", "u = V / Z"], known };
+      if (limit.how === "derated") return joined(pvWorking(duty), deratedWorking(values, duty), end);
+      return joined(
+        pvWorking(duty),
+        limitWorking("PV_a", "pv", "PV", limit, values, duty.temperature, "surroundings"),
+        end,
+      );
     },
   },
   (values, { pv: value, temperature, designFactor }) => {
@@ -101,17 +103,3 @@ export const pv = criterion(
     }
   },
 );
-
-/** Pressure times speed; as one figure where several steps or faces or a time constant make it. */
-function valueWorking({ steps, pv }: Duty): Working {
-  const { bore, face } = steps[0]!;
-  if (steps.length > 1 || !bore || face || pv !== bore.pressure * bore.speed)
-    return { lines: ["V = PV"], known: { PV: figure(pv, "pv", "Pressure times speed of the duty") } };
-  return {
-    lines: ["V = p * v"],
-    known: {
-      p: figure(bore.pressure, "pressure", "Mean pressure"),
-      v: figure(bore.speed, "speed", "Mean sliding speed"),
-    },
-  };
-}

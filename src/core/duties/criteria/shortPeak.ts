@@ -23,7 +23,12 @@ export const shortPeak = criterion(
         known: {
           T_p: figure(duty.given.peakTemperature!, "temperature", "Short peak of the surroundings"),
           ΔT: figure(rise, "rise", "Rise of the bore"),
-          T_s: figure(values.shortTermTemperature, "temperature", "Short-term highest temperature"),
+          T_s: figure(
+            values.shortTermTemperature,
+            "temperature",
+            "Short-term highest temperature",
+            "shortTermTemperature",
+          ),
         },
       };
     },

@@ -1,4 +1,4 @@
-import { limitText, speedLimit } from "../../grade/limits";
+import { speedLimit } from "../../grade/limits";
 import type { Motion } from "../../grade/limits";
 import type { Values } from "../../grade/properties";
 import { criterion, figure, lacking, ratio, worse } from "../criterion";
@@ -52,8 +52,8 @@ export const speed = criterion(
       return {
         lines: ["V = v", "Z = v_a", "u = V / Z"],
         known: {
-          v: figure(fastest, "speed", "Mean sliding speed"),
-          v_a: figure(limit.value, "speed", limitText(`${motion} speed`, limit)),
+          v: figure(fastest, "speed", "Sliding speed"),
+          v_a: figure(limit.value, "speed", `Limit of ${motion} speed`, limit.key),
         },
       };
     },

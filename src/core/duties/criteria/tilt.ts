@@ -1,10 +1,15 @@
-import { edgeContact } from "../../contact/edgePressure";
+import { edgeContact, edgePressure } from "../../contact/edgePressure";
 import { measure } from "../../measure";
-import { onSlope, onSlopeOf } from "../contacts";
+import { readLine } from "../../teach/working";
+import { contactWorking, loadWorking, onSlope, onSlopeOf, slopeWorking, tilted } from "../contacts";
 import type { Layers } from "../contacts";
-import { criterion } from "../criterion";
-import type { Finding } from "../criterion";
+import { criterion, joined } from "../criterion";
+import type { Finding, Working } from "../criterion";
 import { fitProperties } from "../fitStates";
+
+/** Of the lines of an edge pressure those for the depth of the stiff layer. */
+const depthSymbols: ReadonlySet<string> = new Set(["θ", "K_c", "b_c", "one_c", "u_c"]);
+const touchingLines: Working = { lines: ["V = φ", "Z = atan((C + u_c) / L) * 180 / pi"], known: {} };
 
 export const tilt = criterion(
   {
@@ -15,6 +20,15 @@ export const tilt = criterion(
     ...onSlope,
     properties: fitProperties,
     source: { key: "geometry" },
+    working: (values, duty) => {
+      const found = tilted(values, duty);
+      if (!found) return undefined;
+      const { layers, slope } = found;
+      const layer = { ...layers.least, tilt: slope };
+      const { lines, ...contact } = contactWorking(edgePressure, layer, layers.states, "least");
+      const ofDepth = lines.filter((line) => depthSymbols.has(readLine(line).symbol));
+      return joined(loadWorking(layer, duty), slopeWorking(duty, slope), { ...contact, lines: ofDepth }, touchingLines);
+    },
   },
   (values, duty) => onSlopeOf(values, duty, touching),
 );

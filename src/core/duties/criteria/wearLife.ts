@@ -1,9 +1,15 @@
 import type { PropertyKey, Values } from "../../grade/properties";
+import { isFitted, loadText } from "../../contact/conforming";
+import { cycleLine } from "../../heat/firstOrder";
 import { flatWearOf } from "../../wear/conformity";
-import { criterion, figure, holds, isMissing, lacking, unstated, withoutData } from "../criterion";
-import type { Check, Criterion, Finding, Word } from "../criterion";
+import { criterion, figure, holds, isMissing, joined, lacking, unstated, withoutData } from "../criterion";
+import type { Check, Criterion, Finding, Known, Word, Working } from "../criterion";
 import type { Duty } from "../duty";
-import { fitProperties, fitStates } from "../fitStates";
+import { field } from "../fields";
+import { fitProperties, fitStates, widest } from "../fitStates";
+import type { FitStates } from "../fitStates";
+import { fitWorking } from "../fitWorking";
+import { markOf, product, whereOf } from "../pvWorking";
 import { missingText } from "../verdict";
 import { facePressure } from "./facePressure";
 import { pv } from "./pv";
@@ -20,24 +26,66 @@ const isBeyond = (values: Values, duty: Duty): boolean =>
   limits.some((limit) => limit.asks(duty) && limit.check(values, duty, []).word === "fails");
 
 /** Pressure times speed of the face that wears most, averaged over the whole duty with its rests, MPa·m/s. */
-function meanWork({ steps, given }: Duty): number {
+const meanWork = (duty: Duty): number => Math.max(meanOn(duty, "bore"), meanOn(duty, "face"));
+
+function meanOn({ steps, given }: Duty, of: "bore" | "face"): number {
   const total = steps.reduce((sum, { time = 1 }) => sum + time, 0);
-  const mean = (of: "bore" | "face") =>
+  const mean =
     steps.reduce((sum, step) => {
       const face = step[of];
       return face && step.motion !== "static" ? sum + face.pressure * face.speed * (step.time ?? 1) : sum;
     }, 0) / total;
   const { runningTime, restTime } = given;
-  const share = runningTime === undefined || restTime === undefined ? 1 : runningTime / (runningTime + restTime);
-  return Math.max(mean("bore"), mean("face")) * share;
+  return runningTime === undefined || restTime === undefined ? mean : mean * (runningTime / (runningTime + restTime));
 }
 
-const factorsOf = ({ given }: Duty): number =>
-  (given.geometryFactor ?? 1) *
-  (given.heatFactor ?? 1) *
-  (given.temperatureFactor ?? 1) *
-  (given.counterfaceFactor ?? 1) *
-  (given.finishFactor ?? 1);
+/** PV_m of that face. */
+function meanWorking(duty: Duty): Working {
+  const { steps, given } = duty;
+  const { runningTime, restTime } = given;
+  const of = meanOn(duty, "bore") >= meanOn(duty, "face") ? "bore" : "face";
+  const name = duty.part === "flanged" ? (of === "bore" ? " in the bore" : " on the flange") : "";
+  const known: Record<string, Known> = {};
+  const work = steps.flatMap((step, i) => {
+    const face = step[of];
+    if (!face || step.motion === "static") return [];
+    const { text, known: figures } = product(face, markOf(steps, i), name + whereOf(steps, i));
+    Object.assign(known, figures);
+    return [steps.length > 1 ? `${text} * t${i + 1}` : text];
+  });
+  const between = { PV_m: { unit: "MPa·m/s", text: "Mean of pressure times speed, rests included" } };
+  if (steps.length > 1) {
+    steps.forEach(({ time }, i) => (known[`t${i + 1}`] = figure(time!, "minutes", `Time of step ${i + 1}`)));
+    const cycle = { t_c: { unit: "min", text: "Duration of the cycle" } };
+    return {
+      lines: [cycleLine(steps), `PV_m = (${work.join(" + ")}) / t_c`],
+      known,
+      between: { ...between, ...cycle },
+    };
+  }
+  if (runningTime === undefined || restTime === undefined) return { lines: [`PV_m = ${work[0]!}`], known, between };
+  known.t_r = figure(runningTime, "minutes", "Running time");
+  known.t_0 = figure(restTime, "minutes", "Rest time");
+  return { lines: [`PV_m = ${work[0]!} * t_r / (t_r + t_0)`], known, between };
+}
+
+/** f, the product of the wear factors that differ from 1. */
+function factorWorking({ given }: Duty): Working {
+  const known = factorKeys.flatMap((key): [string, Known][] =>
+    given[key] === undefined ? [] : [[field(key).symbol!, figure(given[key], "ratio", field(key).text)]],
+  );
+  if (known.length === 0) return { lines: [], known: {} };
+  return {
+    lines: [`f = ${known.map(([symbol]) => symbol).join(" * ")}`],
+    known: Object.fromEntries(known),
+    between: { f: { unit: "", text: "Product of the wear factors" } },
+  };
+}
+
+const factorKeys = ["geometryFactor", "heatFactor", "temperatureFactor", "counterfaceFactor", "finishFactor"] as const;
+const factorsOf = ({ given }: Duty): number => factorKeys.reduce((product, key) => product * (given[key] ?? 1), 1);
+
+const greatestOf = (states: FitStates): number => Math.max(0, widest(states).clearance.greatest);
 
 interface Allowance {
   /** Wear of a flat in the time in which the bore loses its allowance: the allowance itself by a rate of bush tests. */
@@ -53,14 +101,25 @@ function allowanceOf(values: Values, duty: Duty): Allowance | Finding {
   if (values.wearFrom === "bush") return { flat: given.allowance, figures: known };
   // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
   const states = fitStates(values, duty);
-  if (!isMissing(states)) {
-    const greatest = states.states.map(({ clearance }) => clearance.greatest);
-    const flat = flatWearOf(given.allowance, Math.max(0, ...greatest));
-    return { flat, figures: [...known, ...states.figures] };
-  }
+  if (!isMissing(states))
+    return { flat: flatWearOf(given.allowance, greatestOf(states)), figures: [...known, ...states.figures] };
   if (values.wearFrom === undefined) return lacking("wearFrom", given.hours);
   const missing = withoutData(states, given.hours);
   return { ...missing, say: () => `wear life: a rate of flat tests needs the clearance, ${missingText(missing)}` };
+}
+
+/** The wear that the life lasts for: the allowance h, or h_0, the wear of a flat in the same time. */
+function flatWorking(values: Values, duty: Duty): Working {
+  const { allowance } = duty.given;
+  const h = figure(allowance!, "length", "Wear allowance");
+  const states = fitStates(values, duty);
+  if (values.wearFrom === "bush" || isMissing(states)) return { lines: [], known: { h } };
+  const clearance = greatestOf(states);
+  const lines = isFitted(clearance, allowance!)
+    ? ["h_0 = pi / 4 * h"]
+    : ["t = 1 + 2 * h / C", `Λ = ${loadText("t")}`, "h_0 = C / 4 * Λ"];
+  const C = figure(clearance, "length", "Greatest clearance of the fit");
+  return { lines, known: { h, C }, first: fitWorking(widest(states), "greatest") };
 }
 
 /** Hours until it is worn by the grade's high rate; endless where nothing wears. */
@@ -95,16 +154,25 @@ export const wearLife = criterion(
       const allowance = allowanceOf(values, duty);
       if (!("flat" in allowance) || hours === undefined || meanWork(duty) === 0 || isBeyond(values, duty))
         return undefined;
-      return {
-        lines: ["V = t_w", "Z = h / (k * f * PV_m * 3600)", "u = V / Z"],
-        known: {
-          t_w: figure(hours, "time", "Hours wanted"),
-          h: figure(allowance.flat, "length", "Wear allowance, as the wear of a flat in the same time"),
-          k: figure(values.wearHigh!, "wearRate", "Wear rate, high"),
-          f: figure(factorsOf(duty), "ratio", "Product of the wear factors"),
-          PV_m: figure(meanWork(duty), "pv", "Mean of pressure times speed, rests included"),
+      const factors = factorWorking(duty);
+      const f = factors.lines.length > 0 ? " * f" : "";
+      const flatWear = flatWorking(values, duty);
+      const h = flatWear.lines.length > 0 ? "h_0" : "h";
+      return joined(
+        { lines: ["V = t_w"], known: { t_w: figure(hours, "time", "Hours wanted") } },
+        flatWear,
+        factors,
+        meanWorking(duty),
+        {
+          lines: [`Z = ${h} / (k${f} * PV_m * 3600)`, "u = V / Z"],
+          known: { k: figure(values.wearHigh!, "wearRate", "Wear rate, high", "wearHigh") },
+          between: {
+            t: { unit: "", text: "Depth of contact over half of the clearance, plus one" },
+            Λ: { unit: "", text: "Wear of a flat over a quarter of the clearance" },
+            h_0: { unit: "mm", text: "Wear of a flat in the same time" },
+          },
         },
-      };
+      );
     },
   },
   (values, duty, before) => {

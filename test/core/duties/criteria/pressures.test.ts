@@ -206,3 +206,22 @@ test("the figures that counted are told: with a curve all that went into it", ()
   const plain = { ...published, values: full };
   expect(dataLabel(plain, judge(plain, on({ length: 20 }, resting)))).toBe("read");
 });
+
+describe("without a pressure curve the line that rests on a pressure says that its limit was not lowered", () => {
+  const caveat = "; pressure limit not lowered for temperature";
+  const curved = { ...full, pressureCurve: curve("23: 60; 80: 60", "pressure") };
+  /** At rest the bore is as warm as its surroundings; limits are stated at 23 °C. */
+  const at = (high: number) => on({ temperature: { low: 20, high }, load: 6000 }, resting);
+  test("where the bore may be warmer than it is stated at", () => {
+    expect(line(full, at(23))).toBe("fits, static pressure 33 %");
+    expect(line(full, at(23.1))).toBe(`fits, static pressure 33 %${caveat}`);
+    expect(line(curved, at(60))).toBe("fits, static pressure 33 %");
+  });
+  test("beside a criterion that is told in words too, where the pressure follows it", () => {
+    expect(line(full, on({ temperature: { low: 20, high: 60 }, load: 6000, length: 5 }, resting))).toContain(caveat);
+  });
+  test("not where another criterion's use is told, nor where the pressure fails anyway", () => {
+    expect(line(full, on({ temperature: { low: 20, high: 40 } }))).not.toContain(caveat);
+    expect(line(full, on({ temperature: { low: 20, high: 60 }, load: 60000 }, resting))).not.toContain(caveat);
+  });
+});

@@ -188,6 +188,8 @@ describe("PV", () => {
   test("blows count for pressure, not for PV", () => {
     expect(finding("pv", full, on({ impactFactor: 5 })).value).toBeCloseTo(0.1, 12);
     expect(finding("runningPressure", full, on({ impactFactor: 5 })).value).toBeCloseTo(10, 12);
-    expect(line(full, on({ impactFactor: 5 }))).toBe("fits, running pressure 50 %");
+    expect(line(full, on({ impactFactor: 5 }))).toBe(
+      "fits, running pressure 50 %; pressure limit not lowered for temperature",
+    );
   });
 });

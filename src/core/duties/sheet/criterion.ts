@@ -1,0 +1,72 @@
+import { Measure, UnitLabel } from "../../formula";
+import type { Grade } from "../../grade/library";
+import { kindOf, property } from "../../grade/properties";
+import type { System } from "../../kinds";
+import type { Work } from "../../teach/worksheet";
+import { labelOf } from "../../teach/worksheet";
+import { fromWorking } from "../../units";
+import { assess } from "../assess";
+import type { Check } from "../criterion";
+import { originOf } from "../dutyChecks";
+import { found } from "../judge";
+import type { NamedDuty } from "../namedDuty";
+import { figureLines } from "./figures";
+import { askedLines, cornerText } from "./inputs";
+import { sourcesText, wordLine } from "./rows";
+import type { Line, Record } from "./rows";
+
+/** One criterion from its rule to its word: worked at its worst corner, or by the words and figures that it reads. */
+export function criterionLines(grade: Grade, duty: NamedDuty, check: Check, record: Record): Line[] {
+  const { criterion, word } = check;
+  const { system } = record;
+  const corner = varies(grade, duty, check) ? cornerText(duty, duty.corners.indexOf(check.duty), system) : "";
+  const working = criterion.working?.(grade.values, check.duty);
+  return [
+    ["rule", "", criterion.text, "", "", sourcesText(criterion.source)],
+    ...(corner === "" ? [] : [wordLine("worst corner", corner, "of the bands")]),
+    ...(working
+      ? [...wordLines(grade, duty, check, system), ...record.working(working, resultsOf(check, system))]
+      : readLines(grade, duty, check, system)),
+    wordLine("verdict", word, originOf(grade, check, system)),
+  ];
+}
+
+/** Whether a criterion finds at other corners of the bands what it does at its worst. */
+export const varies = ({ values }: Grade, { corners }: NamedDuty, { criterion, ...worst }: Check): boolean =>
+  corners.some((corner) => {
+    const other = found(assess(values, corner), criterion.id);
+    return other?.word !== worst.word || other.value !== worst.value || other.limit !== worst.limit;
+  });
+
+/** What a criterion's working ends in. */
+const resultsOf = ({ criterion: { heading, kind }, value, limit, use }: Check, system: System): Work["results"] => {
+  const shown = (x: number | undefined) => (x === undefined ? undefined : fromWorking(kind, x, system));
+  return [
+    { symbol: "V", kind, text: labelOf(heading), answer: shown(value) },
+    { symbol: "Z", kind, text: "Limit", answer: shown(limit) },
+    { symbol: "u", kind: "ratio", text: "Use", answer: use },
+  ];
+};
+
+/** The words of the grade that counted beside the figures of a working. */
+const wordLines = (grade: Grade, duty: NamedDuty, { figures }: Check, system: System): Line[] =>
+  figureLines(
+    grade,
+    duty,
+    figures.filter((key) => kindOf(property(key)) === undefined),
+    system,
+  );
+
+/** A criterion without a working: what the duty says to it, the grade's words and figures, value and limit. */
+function readLines(grade: Grade, duty: NamedDuty, check: Check, system: System): Line[] {
+  const { criterion, figures, value, limit, property: limiting } = check;
+  const number = (what: string, x: number | undefined): Line[] =>
+    x === undefined ? [] : [[what, "", "", new Measure(x, criterion.kind), new UnitLabel(criterion.kind), ""]];
+  const read = figures.filter((key) => limit === undefined || key !== limiting);
+  return [
+    ...askedLines(criterion, duty, system),
+    ...figureLines(grade, duty, [...new Set(read)], system),
+    ...number("Value", value),
+    ...number("Limit", limit),
+  ];
+}
