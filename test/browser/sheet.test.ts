@@ -234,7 +234,7 @@ test("the Fit sheet shows the states as FITTABLE gives them, and follows its car
   await expectTable("-20 to 80");
   const before = await bars();
   expect(before.map(([state]) => state)).toEqual(states);
-  expect(states.at(-1)).toBe("back");
+  expect(states.at(-1)).toBe("cold again");
   expect(before.at(-1)![2]).toMatch(/^▒+$/);
   expect(before[0]![6]).toMatch(/^│·+█+$/);
 

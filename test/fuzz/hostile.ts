@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { Arbitrary } from "fast-check";
 import { catalogue } from "../../src/core";
+import { field, fieldKeys } from "../../src/core/duties";
 import type { Arg, Formula } from "../../src/core/formula";
 
 /** Cells that no calculation asked for: what hosts, formulas and people put where a number should be. */
@@ -122,7 +123,9 @@ const namesOf = new Map(
     const isSteps = args(f).some(([, arg]) => arg.kind === "rest");
     const own = isSteps ? ["function", ...everyName] : args(f).map(([name]) => name);
     const columns = f.spec.example.flatMap((x) => (Array.isArray(x) ? (x as string[][])[0]! : []));
-    return [f, ["units", ...own, ...columns.map((heading) => String(heading).replace(/ \[.*/, ""))]];
+    // a duty may lack any of its fields
+    const ofDuties = args(f).some(([name]) => name === "duties") ? fieldKeys.map((key) => field(key).heading) : [];
+    return [f, ["units", ...own, ...ofDuties, ...columns.map((heading) => String(heading).replace(/ \[.*/, ""))]];
   }),
 );
 

@@ -151,21 +151,23 @@ const half = ({ least, greatest }: Limits): number => (greatest - least) / 2;
 
 function statesOf(course: Course): FitState[] {
   const { assembly, assembled, kept } = course;
-  const ends = endsOf(assembly);
+  const [slack, tight] = endsOf(assembly);
   return course.climates.map((climate): FitState => {
-    const joints = ends.map((end) => jointOf(course, climate, end));
-    const corners = ends.map((end) => cornerOf(course, climate, end));
+    const [a, b] = [cornerOf(course, climate, slack), cornerOf(course, climate, tight)];
+    const { name, bush, housing, shaft, swelling, isAfter } = climate;
     return {
-      ...climate,
+      name,
+      bush,
+      housing,
+      shaft,
+      swelling,
+      isAfter,
       assembled,
-      kept: climate.isAfter ? kept : undefined,
-      clearance: {
-        least: Math.min(...corners.map(({ least }) => least)),
-        greatest: Math.max(...corners.map(({ greatest }) => greatest)),
-      },
+      kept: isAfter ? kept : undefined,
+      clearance: { least: Math.min(a.least, b.least), greatest: Math.max(a.greatest, b.greatest) },
       band: bandOf(course, climate),
-      grip: Math.min(...corners.map(({ grip }) => grip)),
-      stress: hoopStressOf(assembly.ring, Math.max(...joints.map(({ pressure }) => pressure))),
+      grip: Math.min(a.grip, b.grip),
+      stress: hoopStressOf(assembly.ring, Math.max(a.pressure, b.pressure)),
       course,
     };
   });
@@ -177,28 +179,30 @@ export const endsOf = ({ outside, seat }: Assembly): readonly [slack: number, ti
   outside.greatest - seat.least,
 ];
 
-/** Clearance in one state, of a bore and a shaft of one size. */
-function clearanceAt(course: Course, climate: Climate, interference: number, boreSize: number, shaftSize: number) {
-  const { assembly } = course;
-  const { ring } = assembly;
+/** Clearance in one state as a function of the sizes of bore and shaft, where bush and housing began with one interference. */
+function clearanceIn({ assembly }: Course, climate: Climate, interference: number, joint: State) {
+  const { ring, isPressed } = assembly;
   const strains = strainsOf(assembly, climate);
   // a bore that is stated as pressed was wider before
-  const closed = assembly.isPressed ? boreSize - boreIn(ring, boreSize, 0, stateAt(ring, interference, 0, 0)) : 0;
-  const joint = jointOf(course, climate, interference);
-  return boreIn(ring, boreSize + closed, strains.bush, joint) - shaftSize * (1 + strains.shaft);
+  const closed = isPressed ? 0 - boreIn(ring, 0, 0, stateAt(ring, interference, 0, 0)) : 0;
+  return (bore: number, shaft: number): number =>
+    boreIn(ring, bore + closed, strains.bush, joint) - shaft * (1 + strains.shaft);
 }
 
 /**
- * Both ends of the clearance and the interference that is left, where bush and housing began with one interference. Clearance
- * rises with the bore, falls with the shaft, and goes one way with the interference of a bush that is held, so that the worst
- * cases stand at the ends of the limits.
+ * Both ends of the clearance, the interference that is left and its pressure, where bush and housing began with one interference.
+ * Clearance rises with the bore, falls with the shaft, and goes one way with the interference of a bush that is held, so that the
+ * worst cases stand at the ends of the limits.
  */
 export function cornerOf(course: Course, climate: Climate, interference: number) {
   const { bore, shaft } = course.assembly;
+  const joint = jointOf(course, climate, interference);
+  const clearance = clearanceIn(course, climate, interference, joint);
   return {
-    least: clearanceAt(course, climate, interference, bore.least, shaft.greatest),
-    greatest: clearanceAt(course, climate, interference, bore.greatest, shaft.least),
-    grip: jointOf(course, climate, interference).interference,
+    least: clearance(bore.least, shaft.greatest),
+    greatest: clearance(bore.greatest, shaft.least),
+    grip: joint.interference,
+    pressure: joint.pressure,
   };
 }
 
@@ -210,9 +214,12 @@ function bandOf(course: Course, climate: Climate): Limits {
   const { bore, shaft, outside, seat } = course.assembly;
   const strains = strainsOf(course.assembly, climate);
   const likely = Math.hypot(half(outside), half(seat));
-  const [low, high] = [-likely, likely].map((off) =>
-    clearanceAt(course, climate, middle(outside) - middle(seat) + off, middle(bore), middle(shaft)),
-  ) as [number, number];
+  const at = (off: number): number => {
+    const interference = middle(outside) - middle(seat) + off;
+    const joint = jointOf(course, climate, interference);
+    return clearanceIn(course, climate, interference, joint)(middle(bore), middle(shaft));
+  };
+  const [low, high] = [at(-likely), at(likely)];
   const width = Math.hypot(half(bore) * (1 + strains.bush), half(shaft) * (1 + strains.shaft), (high - low) / 2);
   return { least: (low + high) / 2 - width, greatest: (low + high) / 2 + width };
 }

@@ -32,10 +32,8 @@ export const hoopStressOf = ({ bore: d, outside: D }: Ring, pressure: number): n
   (2 * pressure * D * D) / (D * D - d * d);
 
 /** Widening of the joint's diameter per diameter and unit pressure, of the housing and of the bush. */
-export function compliances({ bore: d, outside: D, housing: Dh, ...ring }: Ring): {
-  readonly housing: number;
-  readonly bush: number;
-} {
+export function compliances(ring: Ring): { readonly housing: number; readonly bush: number } {
+  const { bore: d, outside: D, housing: Dh } = ring;
   const widening = Dh === Infinity ? 1 : (Dh * Dh + D * D) / (Dh * Dh - D * D);
   return {
     housing: (widening + ring.housingPoisson) / ring.housingModulus,

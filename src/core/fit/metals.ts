@@ -3,9 +3,7 @@ import { noDatum, orList, show } from "../errors";
 import { nearest } from "../names";
 import { sourceTitle } from "../sources";
 
-/** A common metal of housings and shafts; typical values at room temperature, each with its source in data/metals.json. */
-export interface Metal {
-  readonly name: string;
+interface Figures {
   /** Thermal expansion, 1/K. */
   readonly expansion: number;
   /** Modulus of elasticity, MPa. */
@@ -13,10 +11,15 @@ export interface Metal {
   readonly poisson: number;
   /** Thermal conductivity, W/(m·K). */
   readonly conductivity: number;
+}
+export type MetalFigure = keyof Figures;
+
+/** A common metal of housings and shafts; typical values at room temperature, each with its source in data/metals.json. */
+export interface Metal extends Figures {
+  readonly name: string;
   /** Where each figure comes from, in one line. */
   readonly origins: Readonly<Record<MetalFigure, string>>;
 }
-export type MetalFigure = keyof typeof data.units;
 
 const key = (name: string): string => name.trim().toLowerCase().replace(/\s+/g, " ");
 

@@ -416,7 +416,7 @@ const clearances: readonly Part[] = [
         what: `FITTABLE, interference left back from a hot hold: ${what}`,
         expected: () => solved().left,
         within: 1e-5,
-        compute: () => inState("back", card)["least interference [mm]"] as number,
+        compute: () => inState("cold again", card)["least interference [mm]"] as number,
       },
       {
         ...common,
@@ -424,7 +424,8 @@ const clearances: readonly Part[] = [
         // all is counted from a housing that keeps its size: with it the bush shrinks by 23.6e-6/K
         expected: () => 20 * (1 + 23.6e-6 * (low - 20)) + solved().bore,
         within: 1e-6,
-        compute: () => (inState("back", card)["least clearance [mm]"] as number) + 19 * (1 + 11.7e-6 * (low - 20)),
+        compute: () =>
+          (inState("cold again", card)["least clearance [mm]"] as number) + 19 * (1 + 11.7e-6 * (low - 20)),
       },
     ];
   }),
