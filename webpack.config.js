@@ -38,6 +38,10 @@ class CompleteMetadata {
   }
 }
 
+/** Of the sources a page shows the citations; what was read of them is for the docs and the tests. */
+const citationsOf = (text) =>
+  Object.fromEntries(Object.entries(JSON.parse(text)).map(([key, { citation }]) => [key, { citation }]));
+
 const microsoft = "https://appsforoffice.microsoft.com";
 
 /**
@@ -77,6 +81,7 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
     module: {
       rules: [
         { test: /\.tsx?$/, loader: path.join(root, "scripts/esbuildLoader.mjs") },
+        { test: /sources\.json$/, parser: { parse: citationsOf } },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },

@@ -26,8 +26,9 @@ interface Conformity {
 }
 
 /** Diametral clearance that shapes the wear; none where the rate already holds the shape of a bush. */
-export function shapingClearance({ from, clearance }: Conformity): number | undefined {
-  if (from === "bush") return undefined;
+export function shapingClearance(wear: Conformity): number | undefined {
+  if (wear.from === "bush") return undefined;
+  const { clearance } = wear;
   if (clearance === undefined) throw clash("clearance", "clearance is missing: a wear rate from flat tests needs it");
   return clearance;
 }
