@@ -247,7 +247,7 @@ test("the Fit sheet shows the states as FITTABLE gives them, and follows its car
   await eventually(async () => expect((await sheet.cell("Fit", "B55")).value).toBeCloseTo(0.229, 12));
   // an empty cell of the card is not told: more states, which go again
   await sheet.write({ sheet: "Fit", row: 23, col: 1 }, [[null]]);
-  await eventually(async () => expect((await sheet.cell("Fit", "A41")).value).toBe("back"));
+  await eventually(async () => expect((await sheet.cell("Fit", "A41")).value).toBe("cold again"));
   await sheet.write({ sheet: "Fit", row: 23, col: 1 }, [[60]]);
   await sheet.write({ sheet: "Fit", row: 19, col: 1 }, [["+0.15/+0.20"]]);
   await sheet.write({ sheet: "Fit", row: 17, col: 1 }, [["E10"]]);
