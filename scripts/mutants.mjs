@@ -20,7 +20,8 @@ const { only, ...counts } = options({
 for (const [name, count] of Object.entries(counts))
   if (!/^[1-9]\d*$/.test(count)) stop(`--${name} must be a whole number from 1, got "${count}"`);
 const [every, workers] = [Number(counts.every), Number(counts.workers)];
-const patience = 90_000;
+/** A fault is given as long as the whole of the tests took without one, thrice: until then they may yet end. */
+let patience = 90_000;
 
 const under = (folder, ending) =>
   readdirSync(path.join(root, folder), { recursive: true, encoding: "utf8" })
@@ -69,6 +70,7 @@ let next = 0;
 /** Gives one worker mutations until none is left; one that does not come back counts as noticed and is replaced. */
 function runWorker() {
   return new Promise((resolve) => {
+    const began = Date.now();
     const worker = fork(path.join(root, "scripts/mutants/worker.mjs"), [JSON.stringify(suites)], { cwd: root });
     let mutation;
     let timer;
@@ -91,7 +93,8 @@ function runWorker() {
         console.error(`The tests fail without a fault: ${broken}`);
         process.exit(1);
       }
-      if (!ready) record(mutation, noticed);
+      if (ready) patience = Math.max(patience, 3 * (Date.now() - began));
+      else record(mutation, noticed);
       give();
     });
   });
