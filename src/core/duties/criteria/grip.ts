@@ -93,13 +93,13 @@ export const grip = criterion(
     }
     const strength = values.compressiveStrength;
     if (strength === undefined) return lacking("compressiveStrength", least.grip);
-    const judged = { ...finding, figures: [...found.figures, "compressiveStrength"] } as const;
     const tightest = leastBy(states, ({ stress }) => -stress);
-    if (isCrushed(tightest, strength)) {
-      const say = () =>
-        `grip: crushed when ${tightest.name}, hoop stress ${percentText(tightest.stress / strength)} of the compressive strength`;
-      return { word: "fails", ...judged, say };
-    }
+    const squeezed = `hoop stress ${percentText(tightest.stress / strength)} of the compressive strength`;
+    const figures = [...found.figures, "compressiveStrength"] as const;
+    if (isCrushed(tightest, strength))
+      return { word: "fails", ...finding, figures, say: () => `grip: crushed when ${tightest.name}, ${squeezed}` };
+    const notes = () => [`least when ${least.name}`, `at most ${squeezed}, when ${tightest.name}`];
+    const judged = { ...finding, figures, notes } as const;
     const untold = states.map((state) => gripUntold(state, duty.given));
     if (untold.includes("keptGrip")) {
       const say = () => `grip: lost where less than ${percentText(neededShare)} of the press fit is kept`;
@@ -107,6 +107,6 @@ export const grip = criterion(
     }
     if (untold.includes("assemblyMoisture"))
       return { word: "care", ...judged, say: () => "grip: moisture at assembly not told" };
-    return { word: "fits", ...judged, notes: () => [`least when ${least.name}`] };
+    return { word: "fits", ...judged };
   },
 );
