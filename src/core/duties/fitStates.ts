@@ -22,8 +22,6 @@ export interface FitState extends Climate {
   readonly kept?: number | undefined;
   /** Running clearance, worst case of all tolerances. */
   readonly clearance: Limits;
-  /** Where the clearance of most assemblies lies: half tolerances joined as a root sum square. */
-  readonly band: Limits;
   /** Least interference left between bush and housing; zero or less is a loose bush. */
   readonly grip: number;
   /** Compressive hoop stress at the bore, at the greatest interference, MPa. */
@@ -165,7 +163,6 @@ function statesOf(course: Course): FitState[] {
       assembled,
       kept: isAfter ? kept : undefined,
       clearance: { least: Math.min(a.least, b.least), greatest: Math.max(a.greatest, b.greatest) },
-      band: bandOf(course, climate),
       grip: Math.min(a.grip, b.grip),
       stress: hoopStressOf(assembly.ring, Math.max(a.pressure, b.pressure)),
       course,
@@ -207,10 +204,10 @@ export function cornerOf(course: Course, climate: Climate, interference: number)
 }
 
 /**
- * Half of each tolerance: bush and housing first join to the half-width of their interference, ti = √((To/2)² + (Th/2)²), whose
- * effect on the clearance then joins those of bore and shaft.
+ * Where the clearance of most assemblies lies: half of each tolerance, joined as a root sum square. Bush and housing first join to
+ * the half-width of their interference, ti = √((To/2)² + (Th/2)²), whose effect on the clearance then joins those of bore and shaft.
  */
-function bandOf(course: Course, climate: Climate): Limits {
+export function bandOf(course: Course, climate: Climate): Limits {
   const { bore, shaft, outside, seat } = course.assembly;
   const strains = strainsOf(course.assembly, climate);
   const likely = Math.hypot(half(outside), half(seat));

@@ -13,13 +13,15 @@ import { isMissing, rounding, words } from "./criterion";
 import type { Word } from "./criterion";
 import type { Duty } from "./duty";
 import { field } from "./fields";
-import { fitStates } from "./fitStates";
+import { bandOf, fitStates } from "./fitStates";
 import type { FitState } from "./fitStates";
 import type { NamedDuty } from "./namedDuty";
 import { dutiesArg } from "./readDuties";
 
 /** One state of a fit with its word, and the reasons for it. */
 export interface FitRow extends FitState {
+  /** Where the clearance of most assemblies lies. */
+  readonly band: Limits;
   /** With nothing kept of a press fit whose share is not told. */
   readonly isSupposed: boolean;
   readonly word: Word;
@@ -54,9 +56,8 @@ function judged(state: FitState, { values }: Grade, { given }: Duty, isSupposed:
     ],
     ["care", [...(isSupposed ? faults : []), untold !== undefined && `${field(untold).heading} not told`]],
   ];
-  for (const [word, reasons] of found)
-    if (reasons.some(isTold)) return { ...state, isSupposed, word, reasons: reasons.filter(isTold) };
-  return { ...state, isSupposed, word: "fits", reasons: [] };
+  const [word, reasons] = found.find(([, all]) => all.some(isTold)) ?? (["fits", []] as const);
+  return { ...state, band: bandOf(state.course, state), isSupposed, word, reasons: reasons.filter(isTold) };
 }
 
 /** The states at one corner of the duty's bands. */
