@@ -165,6 +165,27 @@ const bandedDuty = [
   ],
 ];
 
+/** One duty with all of its fit, plain or with six bands. */
+const fitHeading = [
+  "wall",
+  "bore zone",
+  "shaft zone",
+  "outside zone",
+  "housing zone",
+  "housing",
+  "shaft",
+  "share of grip kept",
+];
+const fit = [2, "D10", "h9", "+0.08/+0.13", "H7", "carbon steel", "hardened steel", "100 %"];
+const fitted = ([heading, row]) => [
+  [...heading, ...fitHeading],
+  [...row, ...fit],
+];
+const ofOneFit = [
+  ["DUTYROOM of one duty with its fit, in ms", "DUTYROOM", fitted(fullDuties(1))],
+  ["DUTYBAND of one duty with its fit and six bands, in ms", "DUTYBAND", fitted(bandedDuty)],
+].map(([name, id, table]) => () => ({ name, ratio: best(() => call(id, table)), limit: 50 }));
+
 /** A function that looks at one duty from many sides, against DUTIES over as many rows as it may cost. */
 function besideDuties(what, rows, run) {
   return () => {
@@ -252,7 +273,8 @@ export const benches = [
   dutiesBesideVerdicts,
   bestOfHundred,
   ...sidesOfOneDuty,
+  ...ofOneFit,
   startUp,
-  size("functions.js", 110),
+  size("functions.js", 100),
   size("taskpane.js", 250),
 ];
