@@ -2,6 +2,10 @@ import { catalogue } from "../../src/core";
 import { boundsText, checkDomain, isInside, limitsOf } from "../../src/core/domain";
 import { isNumberArg } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
+import { field, fieldKeys } from "../../src/core/duties";
+import type { FieldKey } from "../../src/core/duties";
+import { properties } from "../../src/core/grade";
+import type { Property } from "../../src/core/grade";
 
 /**
  * What each function accepts and what it takes where an argument is left out, in working units, read by a person against the
@@ -66,11 +70,99 @@ const domains: Readonly<Record<string, string>> = {
   QUOTES: "pressure >= 0; speed >= 0; motion = turning",
 };
 
+/** The same of a grade's figures: refused outside of the first bounds, and not to be found in the library outside of the second. */
+const ofProperties: Readonly<Record<string, string>> = {
+  staticPressure: "> 0 <= 1000 plausibly 1 to 500",
+  runningPressure: "> 0 <= 1000 plausibly 1 to 500",
+  speedTurning: "> 0 <= 50 plausibly 0.05 to 20",
+  speedSwinging: "> 0 <= 50 plausibly 0.05 to 20",
+  speedLinear: "> 0 <= 50 plausibly 0.05 to 20",
+  pvLimit: "> 0 <= 50 plausibly 0.01 to 3",
+  lowestTemperature: ">= -273.15 <= 100 plausibly -200 to 0",
+  highestTemperature: ">= -50 <= 500 plausibly 50 to 320",
+  shortTermTemperature: ">= -50 <= 600 plausibly 60 to 400",
+  pressureCurve: "> 0 <= 1000",
+  pvCurve: "> 0 <= 50",
+  frictionLow: "> 0 <= 2 plausibly 0.02 to 0.5",
+  frictionHigh: "> 0 <= 2 plausibly 0.05 to 0.8",
+  wearLow: "> 0 <= 0.01 plausibly 1e-8 to 0.001",
+  wearHigh: "> 0 <= 0.01 plausibly 1e-8 to 0.001",
+  compressiveStrength: "> 0 <= 1000 plausibly 3 to 400",
+  compressiveModulus: "> 0 <= 200000 plausibly 200 to 30000",
+  poisson: ">= 0 <= 0.5 plausibly 0.25 to 0.49",
+  expansion: "> 0 <= 0.0005 plausibly 0.00001 to 0.0004",
+  conductivity: "> 0 <= 500 plausibly 0.1 to 2",
+  glassTransition: ">= -200 <= 500 plausibly -150 to 300",
+  water50: ">= 0 <= 0.5 plausibly 0 to 0.05",
+  waterSaturated: ">= 0 <= 0.5 plausibly 0 to 0.12",
+  swelling50: ">= 0 <= 0.1 plausibly 0 to 0.015",
+  swellingSaturated: ">= 0 <= 0.1 plausibly 0 to 0.04",
+  density: "> 0.1 <= 25 plausibly 0.85 to 4",
+  shaftHardness: "> 0 <= 800 plausibly 50 to 700",
+};
+/** And of a duty's fields. */
+const ofFields: Readonly<Record<string, string>> = {
+  part: "= sleeve",
+  load: ">= 0",
+  axialLoad: ">= 0 0 is blank",
+  staticLoad: ">= 0 0 is blank",
+  impactFactor: ">= 1 <= 100 = 1",
+  designFactor: ">= 1 <= 100 = 1",
+  loadTurns: "= no",
+  bore: "> 0",
+  length: "> 0",
+  wall: "> 0",
+  outside: "> 0",
+  flangeOutside: "> 0",
+  flangeThickness: "> 0",
+  inner: ">= 0",
+  outer: "> 0",
+  rpm: ">= 0",
+  swing: ">= 0",
+  stroke: ">= 0",
+  cycles: ">= 0",
+  friction: "> 0 <= 2",
+  time: "> 0",
+  runningTime: "> 0",
+  restTime: "> 0",
+  timeConstant: "> 0",
+  moisture: "= dry",
+  dirt: "= none",
+  vacuum: "= no",
+  damping: "= no",
+  hardness: "> 0 <= 1000",
+  roughness: "> 0 <= 100",
+  slope: ">= 0 < 10 0 is blank",
+  span: "> 0",
+  spanDiameter: "> 0",
+  endLength: ">= 0 0 is blank",
+  housingOutside: "> 0",
+  housingPath: "> 0",
+  zoneHolds: "= pressed",
+  keptGrip: "> 0 <= 1",
+  leastClearance: ">= 0 0 is blank",
+  heldAtEnds: "= no",
+  hours: "> 0",
+  allowance: "> 0",
+  geometryFactor: "> 0 <= 100 = 1",
+  heatFactor: "> 0 <= 100 = 1",
+  temperatureFactor: "> 0 <= 100 = 1",
+  counterfaceFactor: "> 0 <= 100 = 1",
+  finishFactor: "> 0 <= 100 = 1",
+  piecesAYear: "> 0",
+  labour: ">= 0",
+  downtime: ">= 0",
+};
+
+function partsOf(entry: object): string[] {
+  const { above, from, below, to, default: preset } = entry as Partial<Record<string, number>>;
+  const marks = { ">": above, ">=": from, "<": below, "<=": to, "=": preset };
+  return Object.entries(marks).flatMap(([mark, value]) => (value === undefined ? [] : [`${mark} ${value}`]));
+}
+
 function domainOf(f: Formula): string {
   const told = Object.entries<Arg>(f.spec.args).flatMap(([name, arg]) => {
-    const { above, from, below, to, default: preset } = arg as unknown as Partial<Record<string, number>>;
-    const marks = { ">": above, ">=": from, "<": below, "<=": to, "=": preset };
-    const parts = Object.entries(marks).flatMap(([mark, value]) => (value === undefined ? [] : [`${mark} ${value}`]));
+    const parts = partsOf(arg);
     const isTold = isNumberArg(arg) || parts.length > 0;
     return isTold ? [[name, ...parts].join(" ")] : [];
   });
@@ -80,6 +172,28 @@ function domainOf(f: Formula): string {
 test("every function accepts what was agreed, and nothing else", () => {
   const found = Object.fromEntries(catalogue.map((f) => [f.spec.id, domainOf(f)]).filter(([, text]) => text));
   expect(found).toEqual(domains);
+});
+
+test("every figure of a grade and every field of a duty accepts what was agreed, and nothing else", () => {
+  const listed = <T>(list: readonly T[], keyOf: (one: T) => string, told: (one: T) => string) =>
+    Object.fromEntries(list.map((one) => [keyOf(one), told(one)]).filter(([, text]) => text));
+  const plausible = (p: Property) =>
+    "plausible" in p && p.plausible ? [`plausibly ${p.plausible[0]} to ${p.plausible[1]}`] : [];
+  expect(
+    listed(
+      properties,
+      ({ key }) => key,
+      (p) => [...partsOf(p), ...plausible(p)].join(" "),
+    ),
+  ).toEqual(ofProperties);
+  const isBlank = (key: FieldKey) => ("blankZero" in field(key) ? ["0 is blank"] : []);
+  expect(
+    listed(
+      fieldKeys,
+      (key) => key,
+      (key) => [...partsOf(field(key)), ...isBlank(key)].join(" "),
+    ),
+  ).toEqual(ofFields);
 });
 
 describe("bounds", () => {

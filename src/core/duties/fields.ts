@@ -61,7 +61,6 @@ export const fields = {
     also: ["name"],
     kind: "text",
     group: "name",
-    blankZero: true,
     text: "Name of the duty; rows of one name below each other are its steps",
   },
   part: {
@@ -79,7 +78,6 @@ export const fields = {
     also: ["material"],
     kind: "text",
     group: "name",
-    blankZero: true,
     text: "Grade chosen for the duty; without one the best is looked for",
   },
 
@@ -466,7 +464,6 @@ export const fields = {
     also: ["housing metal", "housing material"],
     kind: "text",
     group: "housing",
-    blankZero: true,
     text: "Metal of the housing",
   },
   housingOutside: number({

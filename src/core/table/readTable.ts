@@ -178,8 +178,6 @@ export function readFilled(
   return readValue(entry, cell, unit, system, own);
 }
 
-/** A 0 where 0 is no value: some hosts hand a blank cell over as 0. */
-function isBlankZero(entry: Entry): boolean {
-  if (entry.blankZero === true || entry.above === 0 || entry.kind === "choice" || entry.kind === "list") return true;
-  return entry.kind in kinds && excludesZero({ ...entry, kind: entry.kind as Kind });
-}
+/** A 0 where 0 is no value, as in every column of words: some hosts hand a blank cell over as 0. */
+const isBlankZero = (entry: Entry): boolean =>
+  entry.blankZero === true || !(entry.kind in kinds) || excludesZero({ ...entry, kind: entry.kind as Kind });

@@ -244,6 +244,7 @@ describe("a bare 0, which may be a blank that the host handed over", () => {
       ...{ hours: 0, "wear allowance": 0, wall: 0, hardness: 0, roughness: 0, time: 0, "impact factor": 0 },
       ...{ "static load": 0, slope: 0, "exposed length": 0, "least clearance wanted": 0, span: 0, grade: 0 },
       ...{ media: 0, dirt: 0, moisture: 0, shaft: 0, housing: 0, vacuum: 0, friction: 0, "wear factor heat": 0 },
+      ...{ "bore zone": 0, "shaft zone": 0, "moisture at assembly": 0, "held at its ends": 0, "zone holds": 0 },
     };
     expect(one(more(optional)).values).toEqual(one([heading, row]).values);
     // a sleeve may so stand in a table with washers

@@ -128,3 +128,11 @@ test("no demo grade breaks the order that a user's table is held to", () => {
   const { grades, faults } = parseGrades(demo as Cell[][], "metric", "grades");
   expect([grades.length, faults]).toEqual([6, []]);
 });
+
+test("a 0 under words, ratings, curves, media and what may not be 0 is a blank that a host handed over", () => {
+  const wordless = held.filter(([, p]) => !["temperature", "percent"].includes(p.kind) && p.key !== "poisson");
+  for (const [heading] of wordless) {
+    const { grades, faults } = read(heading, 0);
+    expect([heading, faults, grades[0]!.values]).toEqual([heading, [], {}]);
+  }
+});
