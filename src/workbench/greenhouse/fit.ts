@@ -232,7 +232,7 @@ export const fit: BookSheet = {
     },
     [`A${table - 1}`]: {
       value:
-        "Clearance: worst case of the tolerances; root-sum-square is the band where most assemblies lie. Running: friction warms the bore. Back: cold again after the hottest hold.",
+        "Clearance: worst case of the tolerances; root-sum-square is the band where most assemblies lie. Running: friction warms the bore. Cold again: after the hottest hold has relaxed the fit.",
       look: "quiet",
     },
     [`A${last + 1}`]: {
