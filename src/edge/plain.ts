@@ -6,10 +6,15 @@ import { columnReader, scaleIn } from "../core/units";
 import { cellOf, isRange, readElement } from "./element";
 import type { Element } from "./element";
 
-/** A calculation's arguments by name, each field reading its place in `row`: filling an array is far cheaper than filling an object by name. */
+/**
+ * A calculation's arguments by name, each field reading its place: filling an array is far cheaper than filling an object by name.
+ * Numbers of a column stand by themselves, where the engine need not make an object of each.
+ */
 interface View {
   readonly values: Readonly<Record<string, unknown>>;
-  readonly row: unknown[];
+  readonly numbers: Float64Array;
+  readonly isNumber: Uint8Array;
+  readonly others: unknown[];
 }
 
 /** One view for each formula, so that the engine sees one shape of object at each calculation. */
@@ -18,13 +23,15 @@ const views = new WeakMap<Formula, View>();
 function viewOf(f: Formula): View {
   let view = views.get(f);
   if (!view) {
-    const row: unknown[] = [];
+    const names = Object.keys(f.spec.args);
+    const numbers = new Float64Array(names.length);
+    const isNumber = new Uint8Array(names.length);
+    const others: unknown[] = names.map(() => undefined);
     const values = {};
-    Object.keys(f.spec.args).forEach((name, i) => {
-      row.push(0);
-      Object.defineProperty(values, name, { enumerable: true, get: () => row[i] });
-    });
-    view = { values, row };
+    names.forEach((name, i) =>
+      Object.defineProperty(values, name, { enumerable: true, get: () => (isNumber[i] ? numbers[i] : others[i]) }),
+    );
+    view = { values, numbers, isNumber, others };
     views.set(f, view);
   }
   return view;
@@ -61,9 +68,12 @@ export class PlainRows {
     const ranges = placed.filter(({ e }) => isRange(e));
     this.numbers = ranges.flatMap(({ e, at }) => (isNumberArg(e.arg) ? [numberColumn(e, e.arg, at, system)] : []));
     this.words = ranges.filter(({ e }) => !isNumberArg(e.arg));
+    const { isNumber, others } = this.view;
+    isNumber.fill(0);
+    for (const { at } of this.numbers) isNumber[at] = 1;
     try {
-      for (const { e, at } of placed) if (!isRange(e)) this.view.row[at] = readElement(e, e.cells[0]![0], system);
-      for (const [name, value] of Object.entries(wholes())) this.view.row[names.indexOf(name)] = value;
+      for (const { e, at } of placed) if (!isRange(e)) others[at] = readElement(e, e.cells[0]![0], system);
+      for (const [name, value] of Object.entries(wholes())) others[names.indexOf(name)] = value;
       this.isReadable = true;
     } catch {
       this.isReadable = false; // each row says what is wrong
@@ -82,11 +92,11 @@ export class PlainRows {
       const isAbove = value > n.least || (n.withLeast && value === n.least);
       const isBelow = value < n.most || (n.withMost && value === n.most);
       if (!isAbove || !isBelow) return undefined;
-      view.row[n.at] = value;
+      view.numbers[n.at] = value;
     }
     for (let i = 0; i < words.length; i++) {
       const { e, at } = words[i]!;
-      view.row[at] = readElement(e, cellOf(e, row, col), this.system);
+      view.others[at] = readElement(e, cellOf(e, row, col), this.system);
     }
     return view.values;
   }
