@@ -134,6 +134,7 @@ export const inFigures = (
   property: PropertyKey,
   notes?: Finding["notes"],
   upper?: number,
+  caveat?: string,
 ): Finding & { criterion: Criterion | undefined; duty: Duty | undefined } => ({
   criterion: undefined,
   duty: undefined,
@@ -148,6 +149,7 @@ export const inFigures = (
   say: undefined,
   tell: undefined,
   notes,
+  caveat,
 });
 
 /** A value against its limit. */
@@ -157,9 +159,10 @@ export function ratio(
   limit: number,
   property: PropertyKey,
   notes?: Finding["notes"],
+  caveat?: string,
 ): Finding {
   const use = value / limit;
-  return inFigures(holds(use) ? "fits" : "fails", figures, value, limit, use, property, notes);
+  return inFigures(holds(use) ? "fits" : "fails", figures, value, limit, use, property, notes, undefined, caveat);
 }
 
 /** A figure that the grade lacks: never a pass. */

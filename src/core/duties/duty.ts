@@ -69,11 +69,12 @@ export function dutyOf(
  * of the cycle.
  */
 export function peakOver(steps: readonly Step[], given: Given, of: (step: Step) => number): number {
-  const steady = (step: Step) => (step.motion === "static" ? 0 : of(step));
-  const cycle = given.timeConstant === undefined ? undefined : cycleOf(steps, given, steady);
-  if (cycle) return peakOf(cycle, given.timeConstant!).value;
+  if (given.timeConstant !== undefined) {
+    const cycle = cycleOf(steps, given, (step) => (step.motion === "static" ? 0 : of(step)));
+    if (cycle) return peakOf(cycle, given.timeConstant).value;
+  }
   let greatest = 0;
-  for (const step of steps) greatest = Math.max(greatest, steady(step));
+  for (const step of steps) if (step.motion !== "static") greatest = Math.max(greatest, of(step));
   return greatest;
 }
 

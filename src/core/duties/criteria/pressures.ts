@@ -51,14 +51,10 @@ export function pressureFinding(key: PressureKey, pressure: number, values: Valu
     case "missing":
       return lacking(limit.key, value);
     case "known": {
-      const found = ratio(
-        figures,
-        value,
-        limit.value / duty.designFactor,
-        limit.key,
-        values.pressureCurve ? undefined : tellNotLowered,
-      );
-      return values.pressureCurve || !isWarm(values, duty) ? found : { ...found, caveat: notLowered };
+      const isLowered = values.pressureCurve !== undefined;
+      const caveat = isLowered || !isWarm(values, duty) ? undefined : notLowered;
+      const notes = isLowered ? undefined : tellNotLowered;
+      return ratio(figures, value, limit.value / duty.designFactor, limit.key, notes, caveat);
     }
     default: {
       const { high } = endsOf(values.pressureCurve!);
