@@ -13,28 +13,30 @@ import type { Element } from "./element";
 interface View {
   readonly values: Readonly<Record<string, unknown>>;
   readonly numbers: Float64Array;
-  readonly isNumber: Uint8Array;
   readonly others: unknown[];
 }
 
-/** One view for each formula, so that the engine sees one shape of object at each calculation. */
-const views = new WeakMap<Formula, View>();
+/** One view for each formula and its columns of numbers, so that the engine sees one shape of object at each calculation. */
+const views = new WeakMap<Formula, Map<string, View>>();
 
-function viewOf(f: Formula): View {
-  let view = views.get(f);
-  if (!view) {
-    const names = Object.keys(f.spec.args);
-    const numbers = new Float64Array(names.length);
-    const isNumber = new Uint8Array(names.length);
-    const others: unknown[] = names.map(() => undefined);
-    const values = {};
-    names.forEach((name, i) =>
-      Object.defineProperty(values, name, { enumerable: true, get: () => (isNumber[i] ? numbers[i] : others[i]) }),
-    );
-    view = { values, numbers, isNumber, others };
-    views.set(f, view);
-  }
+function viewOf(f: Formula, columns: readonly number[]): View {
+  const known = views.get(f) ?? new Map<string, View>();
+  views.set(f, known);
+  const key = columns.join();
+  const view = known.get(key) ?? newView(Object.keys(f.spec.args), columns);
+  known.set(key, view);
   return view;
+}
+
+function newView(names: readonly string[], columns: readonly number[]): View {
+  const numbers = new Float64Array(names.length);
+  const others: unknown[] = names.map(() => undefined);
+  const values = {};
+  names.forEach((name, i) => {
+    const get = columns.includes(i) ? () => numbers[i] : () => others[i];
+    Object.defineProperty(values, name, { enumerable: true, get });
+  });
+  return { values, numbers, others };
 }
 
 /** What the loop needs of a range of numbers, flat and always in the same order: one shape of object for the engine. */
@@ -62,15 +64,16 @@ export class PlainRows {
     private readonly system: System,
     wholes: () => Readonly<Record<string, unknown>>,
   ) {
-    this.view = viewOf(f);
     const names = Object.keys(f.spec.args);
     const placed = elements.map((e) => ({ e, at: names.indexOf(e.name) }));
     const ranges = placed.filter(({ e }) => isRange(e));
     this.numbers = ranges.flatMap(({ e, at }) => (isNumberArg(e.arg) ? [numberColumn(e, e.arg, at, system)] : []));
     this.words = ranges.filter(({ e }) => !isNumberArg(e.arg));
-    const { isNumber, others } = this.view;
-    isNumber.fill(0);
-    for (const { at } of this.numbers) isNumber[at] = 1;
+    this.view = viewOf(
+      f,
+      this.numbers.map(({ at }) => at),
+    );
+    const { others } = this.view;
     try {
       for (const { e, at } of placed) if (!isRange(e)) others[at] = readElement(e, e.cells[0]![0], system);
       for (const [name, value] of Object.entries(wholes())) others[names.indexOf(name)] = value;
