@@ -10,10 +10,10 @@ import { dataLabel, judge, notAsked } from "./judge";
 import type { NamedDuty } from "./namedDuty";
 import { scopeOf } from "./rank";
 import { dutiesArg } from "./readDuties";
-import { criterionLines, varies } from "./sheet/criterion";
+import { criterionLines, variedIn } from "./sheet/criterion";
 import { countedIn, figureLines } from "./sheet/figures";
 import { cornerText, inputLines } from "./sheet/inputs";
-import { Record, wordLine } from "./sheet/rows";
+import { RecordWorkings, wordLine } from "./sheet/rows";
 import type { Line } from "./sheet/rows";
 import { stepLines } from "./sheet/steps";
 import type { Check } from "./criterion";
@@ -35,8 +35,8 @@ const headLines = (duty: NamedDuty, grade: Grade, chosen: string): Line[] => [
 ];
 
 /** Loads and motions at each corner that a criterion of pressure, speed and PV was judged at. */
-function loadSections(grade: Grade, duty: NamedDuty, checks: readonly Check[], record: Record): Section[] {
-  const judged = checks.filter((check) => ofFaces.has(check.criterion.id) && varies(grade, duty, check));
+function loadSections(duty: NamedDuty, varied: ReadonlySet<Check>, record: RecordWorkings): Section[] {
+  const judged = [...varied].filter(({ criterion }) => ofFaces.has(criterion.id));
   const corners = new Set(judged.map((check) => duty.corners.indexOf(check.duty)));
   return [...(corners.size > 0 ? corners : [0])].flatMap((corner) => {
     const at = cornerText(duty, corner, record.system);
@@ -91,13 +91,17 @@ export const dutySheet = formula(
     const chosen = chooseDuty(duties, duty);
     const judged = chooseGrade(chosen, grade, grades);
     const checks = judge(judged, chosen);
-    const record = new Record(system);
+    const varied = variedIn(judged, chosen, checks);
+    const record = new RecordWorkings(system);
     const sections: Section[] = [
       ["record", headLines(chosen, judged, chosenBy(chosen, grade, grades))],
       ["input", inputLines(chosen, checks, system)],
       ["grade", figureLines(judged, chosen, countedIn(checks), system)],
-      ...loadSections(judged, chosen, checks, record),
-      ...checks.map((check): Section => [check.criterion.heading, criterionLines(judged, chosen, check, record)]),
+      ...loadSections(chosen, varied, record),
+      ...checks.map((check): Section => [
+        check.criterion.heading,
+        criterionLines(judged, chosen, check, varied.has(check), record),
+      ]),
       ["verdict", verdictLines(judged, checks, system)],
       [
         "not asked",

@@ -60,7 +60,7 @@ export const fitProperties: readonly PropertyKey[] = [
 /** What was found last in a duty, and of which figures: six criteria look at the states of one grade. */
 const known = new WeakMap<Duty, { readonly values: Values; readonly states: FitStates | Missing }>();
 
-/** Clearance and grip of the bush through assembly, cold, hot, wet and back again. */
+/** Clearance and grip of the bush through assembly, cold, hot, wet and cold again. */
 export function fitStates(values: Values, duty: Duty): FitStates | Missing {
   const last = known.get(duty);
   if (last?.values === values) return last.states;
@@ -151,7 +151,7 @@ function statesOf(course: Course): FitState[] {
   const { assembly, assembled, kept } = course;
   const [slack, tight] = endsOf(assembly);
   return course.climates.map((climate): FitState => {
-    const [a, b] = [cornerOf(course, climate, slack), cornerOf(course, climate, tight)];
+    const [a, b] = [extremesAt(course, climate, slack), extremesAt(course, climate, tight)];
     const { name, bush, housing, shaft, swelling, isAfter } = climate;
     return {
       name,
@@ -191,7 +191,7 @@ function clearanceIn({ assembly }: Course, climate: Climate, interference: numbe
  * Clearance rises with the bore, falls with the shaft, and goes one way with the interference of a bush that is held, so that the
  * worst cases stand at the ends of the limits.
  */
-export function cornerOf(course: Course, climate: Climate, interference: number) {
+export function extremesAt(course: Course, climate: Climate, interference: number) {
   const { bore, shaft } = course.assembly;
   const joint = jointOf(course, climate, interference);
   const clearance = clearanceIn(course, climate, interference, joint);

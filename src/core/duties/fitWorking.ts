@@ -4,7 +4,7 @@ import { assemblyTemperature } from "../fit/running";
 import { figure, metalFigure } from "./criterion";
 import type { Known, Working } from "./criterion";
 import type { Climate } from "./fitClimates";
-import { cornerOf, endsOf, hottestOf } from "./fitStates";
+import { endsOf, extremesAt, hottestOf } from "./fitStates";
 import type { FitState } from "./fitStates";
 
 /** What of a state is worked: an end of its clearance, or the interference that is left. */
@@ -12,13 +12,13 @@ type End = "least" | "greatest" | "grip";
 
 /**
  * The lines that lead from sizes, tolerances and strains to the clearance of a state, which they call C, or to its
- * interference δ, where it is worst: those of `cornerOf`.
+ * interference δ, where it is worst: those of `extremesAt`.
  */
 export function fitWorking(state: FitState, end: End): Working {
   const { course } = state;
   const { assembly, kept } = course;
   const { ring, bore, shaft, outside, seat, isPressed, isHeld } = assembly;
-  const worth = (delta: number): number => (end === "greatest" ? -1 : 1) * cornerOf(course, state, delta)[end];
+  const worth = (delta: number): number => (end === "greatest" ? -1 : 1) * extremesAt(course, state, delta)[end];
   const [slack, tight] = endsOf(assembly).map(worth) as [number, number];
   const isSlack = slack <= tight;
   const isBounded = ring.housing !== Infinity;

@@ -1,6 +1,6 @@
 import { findMetal } from "../fit/metals";
 import type { PropertyKey, Values } from "../grade/properties";
-import { flangedNodes, flangeRise, sleeveRise } from "../heat/flangedPaths";
+import { flangedNodes, flangeRise, nodeBetween, nodeLines, sleeveRise } from "../heat/flangedPaths";
 import type { FlangedNodes } from "../heat/flangedPaths";
 import { bushArgs, conductances, pathArgs, pathBetween, pathLines } from "../heat/paths";
 import type { Paths } from "../heat/paths";
@@ -158,42 +158,14 @@ function nodesWorking(values: Values, duty: Duty, end: keyof Ends, G: string): W
     return { lines: [hotter], known, between };
   }
   const [{ bore, face }] = steps as [Step];
-  const hasEnds = !!given.endLength;
-  const share = given.housingPath !== undefined ? "Gh / (Gw + Gf + Gh)" : end === "least" ? "1" : "0";
   return {
-    lines: [
-      ...(hasEnds ? [] : ["A = pi * d^2 / 4000000"]),
-      "Gf = λb * pi / 4 * (Do^2 - (d + 2 * w)^2) / (1000 * t_f)",
-      `κ = ${share}`,
-      `G_1 = κ * Gw${hasEnds ? " + 1 / (1 / Ge + L / 1000 / (3 * λs * A))" : ""}`,
-      `G_2 = κ * Gf${hasEnds ? " + Ge" : ""}`,
-      "G_c = λs * A / ((L / 2 + t_f) / 1000)",
-      "N = G_1 + G_2 + G_1 * G_2 / G_c",
-      "Q_r = μ * W_r",
-      "Q_a = μ * W_a",
-      `ΔT_s = max(Q_r / ${G}, (Q_r + Q_a + G_2 * Q_r / G_c) / N)`,
-      "ΔT_f = (Q_r + Q_a + G_1 * Q_a / G_c) / N",
-      hotter,
-    ],
+    lines: [...nodeLines(!!given.endLength, given.housingPath === undefined ? end : "known", G), hotter],
     known: {
       Do: figure(given.flangeOutside!, "length", "Outside diameter of the flange"),
       t_f: figure(given.flangeThickness!, "length", "Thickness of the flange"),
       W_r: figure(heatOf(bore), "power", "Radial load times its sliding speed"),
       W_a: figure(heatOf(face), "power", "Axial load times its sliding speed"),
     },
-    between: {
-      ...between,
-      A: { unit: "m²", text: "Cross-section of the shaft" },
-      Gf: { unit: "W/K", text: "Thermal conductance of the flange" },
-      κ: { unit: "", text: "Share of the way through the housing" },
-      G_1: { unit: "W/K", text: "Ways out beside the sleeve" },
-      G_2: { unit: "W/K", text: "Ways out beside the flange" },
-      G_c: { unit: "W/K", text: "Along the shaft between the two" },
-      N: { unit: "W/K", text: "Sum for both nodes" },
-      Q_r: { unit: "W", text: "Friction heat of the sleeve" },
-      Q_a: { unit: "W", text: "Friction heat of the flange" },
-      ΔT_s: { unit: "K", text: "Rise of the sleeve, no less than it has alone" },
-      ΔT_f: { unit: "K", text: "Rise of the flange" },
-    },
+    between: { ...between, ...nodeBetween },
   };
 }

@@ -45,3 +45,35 @@ export const sleeveRise = ({ flange, between, sum }: FlangedNodes, onSleeve: num
 /** Rise of the flange, K: (Q + G₁·Q_a/G_c)/N. */
 export const flangeRise = ({ sleeve, between, sum }: FlangedNodes, onSleeve: number, onFlange: number): number =>
   (onSleeve + onFlange + (sleeve * onFlange) / between) / sum;
+
+/**
+ * The working of both rises from the friction μ and load times speed W of each surface, behind the lines of the paths, of which `alone` is the
+ * conductance that the sleeve has without its flange: it is never cooler than so. Without a known way out through the housing the least rise has the
+ * housing at ambient, the greatest none.
+ */
+export const nodeLines = (hasEnds: boolean, housing: "known" | "least" | "greatest", alone: string): string[] => [
+  ...(hasEnds ? [] : ["A = pi * d^2 / 4000000"]),
+  "Gf = λb * pi / 4 * (Do^2 - (d + 2 * w)^2) / (1000 * t_f)",
+  `κ = ${{ known: "Gh / (Gw + Gf + Gh)", least: "1", greatest: "0" }[housing]}`,
+  `G_1 = κ * Gw${hasEnds ? " + 1 / (1 / Ge + L / 1000 / (3 * λs * A))" : ""}`,
+  `G_2 = κ * Gf${hasEnds ? " + Ge" : ""}`,
+  "G_c = λs * A / ((L / 2 + t_f) / 1000)",
+  "N = G_1 + G_2 + G_1 * G_2 / G_c",
+  "Q_r = μ * W_r",
+  "Q_a = μ * W_a",
+  `ΔT_s = max(Q_r / ${alone}, (Q_r + Q_a + G_2 * Q_r / G_c) / N)`,
+  "ΔT_f = (Q_r + Q_a + G_1 * Q_a / G_c) / N",
+];
+export const nodeBetween = {
+  A: { unit: "m²", text: "Cross-section of the shaft" },
+  Gf: { unit: "W/K", text: "Thermal conductance of the flange" },
+  κ: { unit: "", text: "Share of the way through the housing" },
+  G_1: { unit: "W/K", text: "Ways out beside the sleeve" },
+  G_2: { unit: "W/K", text: "Ways out beside the flange" },
+  G_c: { unit: "W/K", text: "Along the shaft between the two" },
+  N: { unit: "W/K", text: "Sum for both nodes" },
+  Q_r: { unit: "W", text: "Friction heat of the sleeve" },
+  Q_a: { unit: "W", text: "Friction heat of the flange" },
+  ΔT_s: { unit: "K", text: "Rise of the sleeve, no less than it has alone" },
+  ΔT_f: { unit: "K", text: "Rise of the flange" },
+} as const;

@@ -3,7 +3,7 @@ import { formula, isNumberArg, isWhole } from "../formula";
 import type { Arg, ArgumentReader, Formula, NumberArg, Source, Span } from "../formula";
 import { kinds } from "../kinds";
 import type { System } from "../kinds";
-import { sourceTitle } from "../sources";
+import { sourceTexts } from "../sources";
 import { fromWorking } from "../units";
 import { numberText } from "./notation";
 import { labelOf, workOf } from "./worksheet";
@@ -92,4 +92,4 @@ function spanText({ low, high }: Span, system: System): string {
 }
 
 const sources = (source: Source | readonly Source[]): Row[] =>
-  [source].flat().map((s) => ["Source", "", [sourceTitle(s.key), s.at].filter(Boolean).join(": "), "", ""]);
+  sourceTexts(source).map((text) => ["Source", "", text, "", ""]);

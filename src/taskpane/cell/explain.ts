@@ -2,7 +2,7 @@ import { functionText, signatureOf } from "../../core/describe";
 import { workingOf } from "../../core/formula";
 import type { Formula } from "../../core/formula";
 import { catalogue } from "../../core/index";
-import { sourceTitle } from "../../core/sources";
+import { sourceTexts } from "../../core/sources";
 import { tradeLine } from "../../core/teach/notation";
 import type { ReadCell } from "../../port/sheet";
 
@@ -30,7 +30,7 @@ const describe = (f: Formula): Explained => ({
   text: functionText(f.spec),
   // lines that depend on the arguments are shown by STEPS, which knows them
   working: typeof f.spec.working === "function" ? [] : workingOf(f, {}).map(tradeLine),
-  sources: [f.spec.source].flat().map(({ key, at }) => [sourceTitle(key), at].filter(Boolean).join(": ")),
+  sources: sourceTexts(f.spec.source),
 });
 
 /** What stands in the cell, for a person and for a screen reader. */

@@ -8,6 +8,7 @@ import type { Grade, Library, Property } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { measure, percentText } from "../../core/measure";
 import { quantityText } from "../duty/quantity";
+import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { useShared } from "../parts/styles";
 import { NotAsked } from "./NotAsked";
 import { UseBar } from "./UseBar";
@@ -116,18 +117,7 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
 }
 
 function Names({ ranked }: { ranked: readonly Ranked[] }) {
-  if (ranked.length === 1) return null;
-  return (
-    <thead>
-      <tr>
-        {ranked.map(({ grade }) => (
-          <th key={grade.name} scope="col">
-            {grade.name}
-          </th>
-        ))}
-      </tr>
-    </thead>
-  );
+  return ranked.length === 1 ? null : <ColumnHeadings texts={ranked.map(({ grade }) => grade.name)} />;
 }
 
 function Line({ heading, cells }: { heading: string; cells: readonly string[] }) {

@@ -9,6 +9,7 @@ import type { System } from "../../core/kinds";
 import { choicesOf, labelOf } from "../duty/fields";
 import { bareNumber } from "../duty/quantity";
 import type { DutyState } from "../duty/state";
+import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { Choice, TextBox, WordChoice } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
@@ -148,15 +149,7 @@ function Numbers({ rows, system }: { rows: readonly FitRow[]; system: System }) 
   const hasStarts = rows.some(({ assembled }) => assembled !== rows[0]!.assembled);
   return (
     <table className={s.table}>
-      <thead>
-        <tr>
-          {headings.map((text) => (
-            <th key={text} scope="col">
-              {text}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <ColumnHeadings texts={headings} />
       <tbody>
         {rows.map((row) => (
           <tr key={`${row.assembled} ${nameOf(row)}`}>

@@ -8,6 +8,7 @@ import type { TabName } from "../app";
 import { figuresOf, isMoving } from "../duty/figures";
 import { bareNumber } from "../duty/quantity";
 import type { DutyState } from "../duty/state";
+import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { mostChosen } from "../shortlist/list";
@@ -115,15 +116,7 @@ function Moving({ duty, shown, system }: { duty: NamedDuty; shown: readonly Rank
         <summary className={s.summary}>Numbers behind the chart</summary>
         <div className={s.wide}>
           <table className={s.table}>
-            <thead>
-              <tr>
-                {headings.map((text) => (
-                  <th key={text} scope="col">
-                    {text}
-                  </th>
-                ))}
-              </tr>
-            </thead>
+            <ColumnHeadings texts={headings} />
             <tbody>
               {points.map((point, i) => (
                 <tr key={i}>

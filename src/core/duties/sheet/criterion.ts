@@ -13,13 +13,19 @@ import type { NamedDuty } from "../namedDuty";
 import { figureLines } from "./figures";
 import { askedLines, cornerText } from "./inputs";
 import { sourcesText, wordLine } from "./rows";
-import type { Line, Record } from "./rows";
+import type { Line, RecordWorkings } from "./rows";
 
 /** One criterion from its rule to its word: worked at its worst corner, or by the words and figures that it reads. */
-export function criterionLines(grade: Grade, duty: NamedDuty, check: Check, record: Record): Line[] {
+export function criterionLines(
+  grade: Grade,
+  duty: NamedDuty,
+  check: Check,
+  isVaried: boolean,
+  record: RecordWorkings,
+): Line[] {
   const { criterion, word } = check;
   const { system } = record;
-  const corner = varies(grade, duty, check) ? cornerText(duty, duty.corners.indexOf(check.duty), system) : "";
+  const corner = isVaried ? cornerText(duty, duty.corners.indexOf(check.duty), system) : "";
   const working = criterion.working?.(grade.values, check.duty);
   return [
     ["rule", "", criterion.text, "", "", sourcesText(criterion.source)],
@@ -31,12 +37,15 @@ export function criterionLines(grade: Grade, duty: NamedDuty, check: Check, reco
   ];
 }
 
-/** Whether a criterion finds at other corners of the bands what it does at its worst. */
-export const varies = ({ values }: Grade, { corners }: NamedDuty, { criterion, ...worst }: Check): boolean =>
-  corners.some((corner) => {
-    const other = found(assess(values, corner), criterion.id);
+/** The checks that find at other corners of the bands what they do not at their worst. */
+export function variedIn({ values }: Grade, { corners }: NamedDuty, checks: readonly Check[]): ReadonlySet<Check> {
+  const others = corners.length > 1 ? corners.map((corner) => assess(values, corner)) : [];
+  const differs = (worst: Check) => (all: readonly Check[]) => {
+    const other = found(all, worst.criterion.id);
     return other?.word !== worst.word || other.value !== worst.value || other.limit !== worst.limit;
-  });
+  };
+  return new Set(checks.filter((check) => others.some(differs(check))));
+}
 
 /** What a criterion's working ends in. */
 const resultsOf = ({ criterion: { heading, kind }, value, limit, use }: Check, system: System): Work["results"] => {

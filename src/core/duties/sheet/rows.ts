@@ -1,6 +1,6 @@
 import type { Answer, Source } from "../../formula";
 import type { System } from "../../kinds";
-import { sourceTitle } from "../../sources";
+import { sourceTexts } from "../../sources";
 import { fromWorking } from "../../units";
 import { readLine, symbolsOf } from "../../teach/working";
 import { factorWord, workedRows } from "../../teach/workedRows";
@@ -22,17 +22,13 @@ export type Line = readonly [
 
 export const wordLine = (what: string, result: Answer, from = ""): Line => [what, "", "", result, "", from];
 
-export const sourcesText = (source: Source | readonly Source[]): string =>
-  [source]
-    .flat()
-    .map((s) => [sourceTitle(s.key), s.at].filter(Boolean).join(": "))
-    .join("; ");
+export const sourcesText = (source: Source | readonly Source[]): string => sourceTexts(source).join("; ");
 
 /**
  * Workings in the lines of one record: what a symbol stands for is told where it is first used and
  * where that changes; a line is told again where any part of it has changed.
  */
-export class Record {
+export class RecordWorkings {
   private readonly told = new Map<string, string>();
 
   constructor(readonly system: System) {}

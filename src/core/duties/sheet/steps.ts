@@ -5,10 +5,14 @@ import type { Call, FaceCalls } from "../faces";
 import type { Part } from "../fields";
 import type { NamedDuty } from "../namedDuty";
 import { callWork, sourcesText } from "./rows";
-import type { Line, Record } from "./rows";
+import type { Line, RecordWorkings } from "./rows";
 
 /** Pressure, sliding speed and PV of every face of every step at a corner of the duty's bands; then the static load's pressure. */
-export function stepLines(duty: NamedDuty, corner: number, record: Record): readonly (readonly [string, Line[]])[] {
+export function stepLines(
+  duty: NamedDuty,
+  corner: number,
+  record: RecordWorkings,
+): readonly (readonly [string, Line[]])[] {
   const given = duty.givenAt(corner);
   const steps = duty.steps.flatMap(({ motion }, i) => {
     const { bore, face } = callsOf(duty.part, motion, given[i]!);
@@ -23,7 +27,7 @@ export function stepLines(duty: NamedDuty, corner: number, record: Record): read
 }
 
 /** `part` where the face is a ring. */
-function faceLines({ pressure, speed }: FaceCalls, part: Part | undefined, record: Record): Line[] {
+function faceLines({ pressure, speed }: FaceCalls, part: Part | undefined, record: RecordWorkings): Line[] {
   const lines = record.formula(pressure);
   if (!speed) return lines;
   const [p, v] = [pressure, speed].map(({ f, values }) => f.calc(values) as number) as [number, number];

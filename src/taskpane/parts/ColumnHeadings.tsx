@@ -1,0 +1,12 @@
+/** The heading row of a table. */
+export const ColumnHeadings = ({ texts }: { texts: readonly string[] }) => (
+  <thead>
+    <tr>
+      {texts.map((text) => (
+        <th key={text} scope="col">
+          {text}
+        </th>
+      ))}
+    </tr>
+  </thead>
+);
