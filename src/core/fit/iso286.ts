@@ -26,7 +26,10 @@ const rangeOf = (upTo: readonly number[], size: number): number => upTo.findInde
 
 /** The deviations of a zone at a nominal size, mm; `of` names the argument that holds the zone and the one that holds the size. */
 export function deviationsOf(zone: Zone, size: number, of: { zone: string; size: string }): Deviations {
-  if (zone instanceof Deviations) return zone;
+  if (zone instanceof Deviations) {
+    if (zone.lower < size / 2) return zone;
+    throw mustBe(of.zone, `deviations from ${shown(size)}, as "+0.05/+0.10", not sizes`, zone.toString());
+  }
   if (zone.size !== undefined && Math.abs(zone.size - size) > hair * size)
     throw clash(of.zone, `${of.zone} is for ${shown(zone.size)}, but ${of.size} is ${shown(size)}`);
   if (!(size > 0 && rangeOf(tolerances.upTo, size) >= 0))

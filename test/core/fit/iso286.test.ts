@@ -153,6 +153,13 @@ test("a limit of size below zero is an error", () => {
   expect(answer(limitsOfSize, [0.06, "h11"], host)).toEqual([[0, 0.06]]);
 });
 
+test("two sizes in the place of two deviations are an error", () => {
+  const said = (found: string) => `zone must be deviations from 20 mm, as "+0.05/+0.10", not sizes, got "${found} mm"`;
+  expect(message(answer(limitsOfSize, [20, "20/22"], host))).toBe(said("+22/+20"));
+  expect(message(answer(limitsOfSize, [20, "20.065/20.149"], host))).toBe(said("+20.149/+20.065"));
+  expect(answer(limitsOfSize, [20, "+9.9/+10"], host)).toEqual([[29.9, 30]]);
+});
+
 describe("special cases", () => {
   test("M6 above 250 up to 315 mm has ES −9, not −11", () => {
     expect(zone("M", 6, 250)!.upper).toBeCloseTo(-0.008, 12);
