@@ -47,6 +47,6 @@ const causes: Readonly<Record<string, string>> = {
   "#VALUE!": "An argument is of the wrong kind or outside its range; point at the cell's warning mark for the message.",
   "#N/A": "A grade, a property or a datum is not there; point at the cell's warning mark for the message.",
   "#NAME?": "The add-in's functions are not loaded: open the pane again, or reload the add-in.",
-  "#SPILL!": "The answer needs empty cells below or beside; clear them.",
+  "#SPILL!": "The answer needs empty cells below or beside: clear them, or insert rows where the sheet ends.",
   "#BUSY!": "The functions are still being loaded.",
 };

@@ -8,6 +8,9 @@ import type { NamedTable, Place, ReadCell, SheetPort, Written } from "../../port
 import { palette } from "../looks";
 import { pixels } from "./snapshot";
 
+/** Rows below a block on a sheet of its own: the longest record of a duty spills into them. */
+const roomBelow = 400;
+
 const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
 
 /** The port of the local sheet; it answers at once. */
@@ -93,7 +96,7 @@ export function gridPort(api: FUniver): GridPort {
         (n) => n === sheet || book().getDefinedName(n) !== null || book().getSheetByName(n) !== null,
       );
       const cols = block.reduce((most, line) => Math.max(most, line.length), 1);
-      book().create(sheet, block.length + 40, Math.max(cols + 4, 12));
+      book().create(sheet, block.length + roomBelow, Math.max(cols + 4, 12));
       const place = { sheet, row: 0, col: 0, rows: block.length, cols };
       port.write(place, block);
       book().insertDefinedName(table, referenceTo(place));
