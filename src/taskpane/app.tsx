@@ -1,17 +1,10 @@
 import { FluentProvider, Tab, TabList, makeStyles, tokens } from "@fluentui/react-components";
 import { Suspense, lazy, useEffect, useState } from "react";
-import type { PaneHost } from "./host";
+import type { PaneHost } from "./host/host";
 import { Guard } from "./parts/states";
-import { themes } from "./theme";
-
-export const tabs = {
-  duty: "Duty",
-  shortlist: "Shortlist",
-  window: "Window",
-  insert: "Insert",
-  own: "Grades",
-} as const;
-export type TabName = keyof typeof tabs;
+import { tabNames, tabs } from "./state/tabs";
+import type { TabName } from "./state/tabs";
+import { themes } from "./host/theme";
 
 const useStyles = makeStyles({
   root: {
@@ -59,9 +52,9 @@ export function App({ host }: { host: PaneHost }) {
         onTabSelect={(_, { value }) => setTab(value as TabName)}
         aria-label="Parts of the pane"
       >
-        {Object.entries(tabs).map(([name, text]) => (
+        {tabNames.map((name) => (
           <Tab key={name} value={name} id={`tab-${name}`} className={s.tab}>
-            {text}
+            {tabs[name]}
           </Tab>
         ))}
       </TabList>

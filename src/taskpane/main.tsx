@@ -1,8 +1,8 @@
 import { createRoot } from "react-dom/client";
 import type { SheetPort } from "../port/sheet";
 import { App } from "./app";
-import { systemTheme, watchSystemTheme } from "./host";
-import type { PaneHost } from "./host";
+import { systemTheme, watchSystemTheme } from "./host/host";
+import type { PaneHost } from "./host/host";
 import { Stopped } from "./parts/states";
 import "./page.css";
 
@@ -16,7 +16,7 @@ export function mount(element: HTMLElement, port: SheetPort, host: Partial<Omit<
 
 /** On the add-in's own page the sheet is Excel's. */
 async function startInExcel(element: HTMLElement): Promise<void> {
-  const { excelHost } = await import(/* webpackChunkName: "excel" */ "./excelHost");
+  const { excelHost } = await import(/* webpackChunkName: "excel" */ "./host/excelHost");
   const host = await excelHost();
   if (host) mount(element, host.port, host);
   else

@@ -1,14 +1,14 @@
 import { Band } from "../../src/core/band";
 import { field, fieldKeys, judge, verdictOf } from "../../src/core/duties";
 import { findGrade, readGrades } from "../../src/core/grade";
-import { emptyTexts, formKeys, hintOf, labelOf, unitOf } from "../../src/taskpane/duty/fields";
-import type { Texts } from "../../src/taskpane/duty/fields";
-import { figuresOf } from "../../src/taskpane/duty/figures";
+import { emptyTexts, formKeys, hintOf, labelOf, unitOf } from "../../src/taskpane/state/fields";
+import type { Texts } from "../../src/taskpane/state/fields";
+import { figuresOf } from "../../src/taskpane/state/figures";
 import { fromRowText, readSelectedRow } from "../../src/taskpane/duty/fromRow";
-import { keepUnits, readBack, withUnit } from "../../src/taskpane/duty/quantity";
-import { readDuty } from "../../src/taskpane/duty/readDuty";
-import { keepStepUnits } from "../../src/taskpane/duty/spectrum";
-import { dutyWords } from "../../src/taskpane/parts/DutyLine";
+import { keepUnits, readBack, withUnit } from "../../src/taskpane/state/quantity";
+import { readDuty } from "../../src/taskpane/state/readDuty";
+import { keepStepUnits } from "../../src/taskpane/state/spectrum";
+import { dutyWords } from "../../src/taskpane/duty/DutyLine";
 import type { ReadCell, SheetPort } from "../../src/port/sheet";
 
 const texts = (given: Partial<Texts>): Texts => ({ ...emptyTexts, ...given });

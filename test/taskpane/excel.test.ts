@@ -1,6 +1,6 @@
 import { OfficeMockObject } from "office-addin-mock";
-import { excelPort } from "../../src/taskpane/excel";
-import { isDark } from "../../src/taskpane/excelHost";
+import { excelPort } from "../../src/taskpane/host/excel";
+import { isDark } from "../../src/taskpane/host/excelHost";
 
 interface MockRange {
   formulas: unknown[][];

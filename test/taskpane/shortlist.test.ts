@@ -1,11 +1,11 @@
 import { verdictText } from "../../src/core/duties";
 import { libraryOf, readGrades } from "../../src/core/grade";
 import { standingCautions } from "../../src/core/verdict/cautions";
-import { emptyTexts } from "../../src/taskpane/duty/fields";
-import type { Texts } from "../../src/taskpane/duty/fields";
-import { readDuty } from "../../src/taskpane/duty/readDuty";
+import { emptyTexts } from "../../src/taskpane/state/fields";
+import type { Texts } from "../../src/taskpane/state/fields";
+import { readDuty } from "../../src/taskpane/state/readDuty";
 import { boundUnit, filterRanked, noFilter } from "../../src/taskpane/shortlist/filter";
-import { listOf } from "../../src/taskpane/shortlist/list";
+import { listOf } from "../../src/taskpane/state/list";
 import { countWords, dataText, ownCautions, reasonsOf } from "../../src/taskpane/shortlist/words";
 
 const dutyOf = (more: Partial<Texts> = {}) => {

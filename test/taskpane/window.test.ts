@@ -1,10 +1,10 @@
 import { fitTable } from "../../src/core";
 import { fitVerdict, found, judge } from "../../src/core/duties";
 import { findGrade, readGrades, standardLibrary } from "../../src/core/grade";
-import { emptyTexts } from "../../src/taskpane/duty/fields";
-import { readDuty } from "../../src/taskpane/duty/readDuty";
-import { firstFit, keepFitUnits, nameOf, readFit } from "../../src/taskpane/window/fit";
-import type { FitTexts } from "../../src/taskpane/window/fit";
+import { emptyTexts } from "../../src/taskpane/state/fields";
+import { readDuty } from "../../src/taskpane/state/readDuty";
+import { firstFit, keepFitUnits, nameOf, readFit } from "../../src/taskpane/state/fit";
+import type { FitTexts } from "../../src/taskpane/state/fit";
 import { boundsOf, edgeOf, frameOf, hardest, pointsOf } from "../../src/taskpane/window/outline";
 import { call, pressedBush } from "../support";
 

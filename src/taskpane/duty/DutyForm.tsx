@@ -4,20 +4,21 @@ import { field } from "../../core/duties";
 import type { FieldValues } from "../../core/duties";
 import { unitText } from "../../core/describe";
 import type { System } from "../../core/kinds";
-import type { SheetPort } from "../../port/sheet";
 import { TextBox, WordChoice } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
-import { activeKeys, choicesOf, hintOf, kindOf, labelOf, unitOf } from "./fields";
-import type { FormKey } from "./fields";
+import { activeKeys, choicesOf, hintOf, kindOf, labelOf, unitOf } from "../state/fields";
+import type { FormKey } from "../state/fields";
 import { fromRowText, readSelectedRow } from "./fromRow";
-import { readBack } from "./quantity";
-import type { ReadDuty } from "./readDuty";
+import { readBack } from "../state/quantity";
+import type { ReadDuty } from "../state/readDuty";
 import { SpectrumField } from "./SpectrumField";
-import type { DutyState } from "./state";
+import type { PaneState } from "../state/usePane";
 
-export function DutyForm({ state, port, onShortlist }: { state: DutyState; port: SheetPort; onShortlist(): void }) {
+export function DutyForm({ pane }: { pane: PaneState }) {
   const s = useShared();
+  const { duty: state, host, setShown, goTo } = pane;
+  const { port } = host;
   const [note, setNote] = useState<{ intent: "success" | "warning" | "error"; text: string }>();
   const { texts, system, read } = state;
   const set = (key: FormKey, text: string) => state.setTexts({ ...texts, [key]: text });
@@ -75,7 +76,13 @@ export function DutyForm({ state, port, onShortlist }: { state: DutyState; port:
       </div>
       {number("designFactor")}
       {texts.motion !== "static" && <SpectrumField state={state} port={port} />}
-      <Summary read={read} onShortlist={onShortlist} />
+      <Summary
+        read={read}
+        onShortlist={() => {
+          setShown([]);
+          goTo("shortlist");
+        }}
+      />
     </section>
   );
 }

@@ -3,8 +3,8 @@ import { useState } from "react";
 import type { SheetPort } from "../../port/sheet";
 import { useShared } from "../parts/styles";
 import { counted } from "../parts/words";
-import { linesOf, stepKeys, stepText } from "./spectrum";
-import type { DutyState } from "./state";
+import { linesOf, stepKeys, stepText } from "../state/spectrum";
+import type { DutyState } from "../state/dutyState";
 
 /** Optional steps of a load spectrum: with them the whole of the steps is judged. */
 export function SpectrumField({ state, port }: { state: DutyState; port: SheetPort }) {

@@ -9,9 +9,9 @@ import { splitHeading } from "../../core/table/heading";
 import { keyOf, readTable } from "../../core/table/readTable";
 import type { Row } from "../../core/table/readTable";
 import type { ReadCell } from "../../port/sheet";
-import { emptyTexts } from "./fields";
-import { withUnit } from "./quantity";
-import { rateKey, stepKeys } from "./spectrum";
+import { emptyTexts } from "../state/fields";
+import { withUnit } from "../state/quantity";
+import { rateKey, stepKeys } from "../state/spectrum";
 
 /** A column whose heading names a field of the list. */
 export interface Column {

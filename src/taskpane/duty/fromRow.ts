@@ -3,13 +3,13 @@ import type { FieldKey } from "../../core/duties";
 import type { Cell } from "../../core/formula";
 import type { System } from "../../core/kinds";
 import type { Place, SheetPort } from "../../port/sheet";
-import { plainCells } from "../own/useLibrary";
+import { plainCells } from "../state/useLibrary";
 import { cellAt, columnsOf, motionOfRows, rowsOf, stepsText } from "./dutyRows";
 import type { Column, DutyRow } from "./dutyRows";
-import { activeKeys, emptyTexts, isChoice, isFormKey } from "./fields";
-import type { FormKey, Texts } from "./fields";
-import { withUnit } from "./quantity";
-import { stepKeys } from "./spectrum";
+import { activeKeys, emptyTexts, isChoice, isFormKey } from "../state/fields";
+import type { FormKey, Texts } from "../state/fields";
+import { withUnit } from "../state/quantity";
+import { stepKeys } from "../state/spectrum";
 
 /** How far up a heading row is looked for, how far down the steps of a duty, and how far right both may reach. */
 const above = 500;

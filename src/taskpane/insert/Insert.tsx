@@ -1,12 +1,8 @@
 import { Button, Field as FieldBox, Radio, RadioGroup } from "@fluentui/react-components";
 import { useState } from "react";
-import type { Ranked } from "../../core/duties";
 import { addressOf } from "../../port/address";
 import type { Block, Corner } from "../../port/sheet";
-import type { TabName } from "../app";
-import type { DutyState } from "../duty/state";
-import type { PaneHost } from "../host";
-import type { OwnGrades } from "../own/useLibrary";
+import type { PaneState } from "../state/usePane";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { counted } from "../parts/words";
@@ -16,16 +12,6 @@ import type { Piece } from "./blocks";
 import { areaText, countFilled, findFormulas, freeze, hasError, placeOf } from "./write";
 import type { Frozen } from "./write";
 
-interface Props {
-  state: DutyState;
-  /** All grades judged for the duty, best first. */
-  ranked: readonly Ranked[];
-  own: OwnGrades;
-  chosen: readonly string[];
-  host: PaneHost;
-  onTab(tab: TabName): void;
-}
-
 type Stage =
   | { readonly is: "idle" }
   | { readonly is: "asking"; readonly at: Corner; readonly block: Block; readonly filled: number }
@@ -34,7 +20,8 @@ type Stage =
   | { readonly is: "failed"; readonly text: string };
 
 /** Puts what the pane shows into the sheet as live formulas, and asks before anything is overwritten. */
-export function Insert({ state, ranked, own, chosen, host, onTab }: Props) {
+export function Insert({ pane }: { pane: PaneState }) {
+  const { duty: state, ranked, own, chosen, host, goTo } = pane;
   const s = useShared();
   const { port } = host;
   const [piece, setPiece] = useState<Piece>("checks");
@@ -87,7 +74,7 @@ export function Insert({ state, ranked, own, chosen, host, onTab }: Props) {
         <Notice
           intent="info"
           title="No duty yet."
-          actions={<Button onClick={() => onTab("duty")}>State the duty</Button>}
+          actions={<Button onClick={() => goTo("duty")}>State the duty</Button>}
         >
           What is inserted works on a duty's own line in the sheet.
         </Notice>

@@ -13,7 +13,7 @@ import { answer } from "../../edge/sheet";
 import { addressOf } from "../../port/address";
 import type { Block, Corner, RichCell, Written } from "../../port/sheet";
 import { richCell } from "../../port/sheet";
-import { kindOf } from "../duty/fields";
+import { kindOf } from "../state/fields";
 import { dutyTable } from "./dutyTable";
 import type { DutyTable } from "./dutyTable";
 

@@ -6,8 +6,8 @@ import type { System } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
 import { addressOf } from "../../port/address";
 import type { Corner, Written } from "../../port/sheet";
-import { formKeys, kindOf, unitOf } from "../duty/fields";
-import { stepKeys } from "../duty/spectrum";
+import { formKeys, kindOf, unitOf } from "../state/fields";
+import { stepKeys } from "../state/spectrum";
 
 /** A duty as rows of a sheet, which the pane and every function of duties read back. */
 export interface DutyTable {

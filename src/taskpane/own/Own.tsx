@@ -4,7 +4,7 @@ import { propertyNamed } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { addressOf } from "../../port/address";
 import type { NamedTable, Place } from "../../port/sheet";
-import type { PaneHost } from "../host";
+import type { PaneHost } from "../host/host";
 import { Choice } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
@@ -12,7 +12,7 @@ import { MapColumns } from "./MapColumns";
 import { guessColumns } from "./mapping";
 import type { Mapped } from "./mapping";
 import type { Rows } from "./readList";
-import type { OwnGrades } from "./useLibrary";
+import type { OwnGrades } from "../state/useLibrary";
 
 interface Props {
   own: OwnGrades;

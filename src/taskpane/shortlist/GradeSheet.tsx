@@ -7,7 +7,7 @@ import { cellOf, kindText, originText, properties } from "../../core/grade";
 import type { Grade, Library, Property } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { measure, percentText } from "../../core/measure";
-import { quantityText } from "../duty/quantity";
+import { quantityText } from "../state/quantity";
 import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { useShared } from "../parts/styles";
 import { NotAsked } from "./NotAsked";

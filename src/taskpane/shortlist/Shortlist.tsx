@@ -10,12 +10,13 @@ import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { counted } from "../parts/words";
+import type { PaneState } from "../state/usePane";
 import { boundUnit, filterRanked, noFilter, numberProperties } from "./filter";
 import type { Filter, Order } from "./filter";
 import { GradeSheet } from "./GradeSheet";
 import { NotAsked } from "./NotAsked";
 import { UseBar } from "./UseBar";
-import { kindsInOrder, mostChosen } from "./list";
+import { kindsInOrder, mostChosen } from "../state/list";
 import { countWords, dataText, ownCautions, reasonsOf } from "./words";
 
 const useStyles = makeStyles({
@@ -60,21 +61,10 @@ const useStyles = makeStyles({
   },
 });
 
-interface Props {
-  duty: NamedDuty | undefined;
-  /** All grades judged for it. */
-  ranked: readonly Ranked[];
-  library: Library;
-  system: System;
-  chosen: readonly string[];
-  setChosen(names: readonly string[]): void;
-  /** Grades shown in full in place of the list. */
-  shown: readonly string[];
-  setShown(names: readonly string[]): void;
-  onDuty(): void;
-}
-
-export function Shortlist({ duty, ranked, library, system, chosen, setChosen, shown, setShown, onDuty }: Props) {
+export function Shortlist({ pane }: { pane: PaneState }) {
+  const { judged: duty, ranked, chosen, setChosen, shown, setShown, goTo } = pane;
+  const { library } = pane.own;
+  const { system } = pane.duty;
   const s = useShared();
   const own = useStyles();
   const [filter, setFilter] = useState(noFilter);
@@ -85,7 +75,11 @@ export function Shortlist({ duty, ranked, library, system, chosen, setChosen, sh
   if (!duty)
     return (
       <section className={s.panel} aria-label="Shortlist">
-        <Notice intent="info" title="No duty yet." actions={<Button onClick={onDuty}>State the duty</Button>}>
+        <Notice
+          intent="info"
+          title="No duty yet."
+          actions={<Button onClick={() => goTo("duty")}>State the duty</Button>}
+        >
           The grades are judged for a load, a size, a motion and a temperature.
         </Notice>
       </section>

@@ -3,7 +3,7 @@ import type { Check, NamedDuty, Ranked, Word } from "../../core/duties";
 import type { Library } from "../../core/grade";
 import type { System } from "../../core/kinds";
 import { cautionsOf, standingCautions } from "../../core/verdict/cautions";
-import { quantityText } from "../duty/quantity";
+import { quantityText } from "../state/quantity";
 
 /** One line for every criterion that fails or asks for care and one for all that lack data, unless the verdict's own line says it. */
 export function reasonsOf({ checks, governing }: Ranked, system: System): string[] {

@@ -6,16 +6,16 @@ import { metals } from "../../core/fit/metals";
 import type { Grade } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
-import { choicesOf, labelOf } from "../duty/fields";
-import { bareNumber } from "../duty/quantity";
-import type { DutyState } from "../duty/state";
+import { choicesOf, labelOf } from "../state/fields";
+import { bareNumber } from "../state/quantity";
+import type { DutyState } from "../state/dutyState";
 import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { Choice, TextBox, WordChoice } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { ClearanceChart } from "./ClearanceChart";
-import { nameOf, readFit } from "./fit";
-import type { FitKey } from "./fit";
+import { nameOf, readFit } from "../state/fit";
+import type { FitKey } from "../state/fit";
 
 interface Props {
   state: DutyState;

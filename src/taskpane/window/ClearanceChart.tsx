@@ -5,8 +5,8 @@ import type { Limits } from "../../core/fit/iso286";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
-import { bareNumber } from "../duty/quantity";
-import { nameOf } from "./fit";
+import { bareNumber } from "../state/quantity";
+import { nameOf } from "../state/fit";
 
 interface Props {
   readonly rows: readonly FitRow[];

@@ -4,29 +4,20 @@ import { verdictText } from "../../core/duties";
 import type { NamedDuty, Ranked } from "../../core/duties";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
-import type { TabName } from "../app";
-import { figuresOf, isMoving } from "../duty/figures";
-import { bareNumber } from "../duty/quantity";
-import type { DutyState } from "../duty/state";
+import { figuresOf, isMoving } from "../state/figures";
+import { bareNumber } from "../state/quantity";
+import type { PaneState } from "../state/usePane";
 import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
-import { mostChosen } from "../shortlist/list";
+import { mostChosen } from "../state/list";
 import { Clearance } from "./Clearance";
 import { PvChart, letters } from "./PvChart";
 import { bearsNothing, boundsOf, hardest, pointsOf, pvOf } from "./outline";
 
-interface Props {
-  state: DutyState;
-  duty: NamedDuty | undefined;
-  /** All grades judged for it. */
-  ranked: readonly Ranked[];
-  chosen: readonly string[];
-  onTab(tab: TabName): void;
-}
-
 /** Where the duty stands inside the limits of the chosen grades; without a choice, of the first ones of the list. */
-export function Window({ state, duty, ranked, chosen, onTab }: Props) {
+export function Window({ pane }: { pane: PaneState }) {
+  const { duty: state, judged: duty, ranked, chosen, goTo } = pane;
   const s = useShared();
   const { system } = state;
   const shown =
@@ -39,7 +30,7 @@ export function Window({ state, duty, ranked, chosen, onTab }: Props) {
         <Notice
           intent="info"
           title="No duty yet."
-          actions={<Button onClick={() => onTab("duty")}>State the duty</Button>}
+          actions={<Button onClick={() => goTo("duty")}>State the duty</Button>}
         >
           The chart shows where a duty stands inside a grade's limits.
         </Notice>

@@ -1,4 +1,4 @@
-import type { SheetPort } from "../port/sheet";
+import type { SheetPort } from "../../port/sheet";
 import type { ThemeName } from "./theme";
 
 /** What the pane asks of the page that it stands in, beside the sheet itself. */

@@ -1,5 +1,5 @@
 import type { System } from "../../core/kinds";
-import type { FitTexts } from "../window/fit";
+import type { FitTexts } from "./fit";
 import type { Texts } from "./fields";
 import type { ReadDuty } from "./readDuty";
 

@@ -1,9 +1,9 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { NamedDuty } from "../../core/duties";
 import type { System } from "../../core/kinds";
-import { figuresOf, isMoving } from "../duty/figures";
-import { readBack } from "../duty/quantity";
-import { counted } from "./words";
+import { figuresOf, isMoving } from "../state/figures";
+import { readBack } from "../state/quantity";
+import { counted } from "../parts/words";
 
 const useStyles = makeStyles({
   line: {

@@ -4,8 +4,8 @@ import { BushError } from "../../core/errors";
 import type { Grade } from "../../core/grade";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
-import { keepUnit } from "../duty/quantity";
-import { readFields } from "../duty/readDuty";
+import { keepUnit } from "./quantity";
+import { readFields } from "./readDuty";
 
 /** What the window asks of the fit; shaft, moisture, bore and temperatures are the duty's. */
 export const fitKeys = [

@@ -1,7 +1,7 @@
 /// <reference types="office-js" />
-import { addressOf } from "../port/address";
-import { richCell } from "../port/sheet";
-import type { Block, Corner, NamedTable, Place, ReadCell, RichCell, SheetPort } from "../port/sheet";
+import { addressOf } from "../../port/address";
+import { richCell } from "../../port/sheet";
+import type { Block, Corner, NamedTable, Place, ReadCell, RichCell, SheetPort } from "../../port/sheet";
 
 /** The port of Excel; the only file that calls Excel.run. */
 export const excelPort = (): SheetPort => ({

@@ -1,0 +1,10 @@
+/** The parts of the pane in their order, as they are called. */
+export const tabs = {
+  duty: "Duty",
+  shortlist: "Shortlist",
+  window: "Window",
+  insert: "Insert",
+  own: "Grades",
+} as const;
+export type TabName = keyof typeof tabs;
+export const tabNames = Object.keys(tabs) as TabName[];
