@@ -2,7 +2,7 @@ import js from "@eslint/js";
 import globals from "globals";
 import tseslint from "typescript-eslint";
 
-/** Imports run one way: faces → edge → core → data. Faces meet only in the built functions.json and functions.js. */
+/** Imports run one way: faces → book → port → edge → core → data. Faces meet only in the built functions.json and functions.js. */
 const faces = ["functions", "taskpane", "workbench", "sheets", "cli"];
 const oneWay = (folder, forbidden) => ({
   files: [`src/${folder}/**/*.{ts,tsx}`],
@@ -19,9 +19,10 @@ export default tseslint.config(
   js.configs.recommended,
   tseslint.configs.recommended,
   { languageOptions: { globals: globals.node } },
-  oneWay("core", ["edge", "port", ...faces]),
-  oneWay("edge", ["port", ...faces]),
-  oneWay("port", faces),
+  oneWay("core", ["edge", "port", "book", ...faces]),
+  oneWay("edge", ["port", "book", ...faces]),
+  oneWay("port", ["book", ...faces]),
+  oneWay("book", faces),
   ...faces.map((face) =>
     oneWay(
       face,

@@ -7,7 +7,7 @@ import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import MinimizerPlugin from "minimizer-webpack-plugin";
 import webpack from "webpack";
 import { ListPackages } from "./scripts/licences/shipped.mjs";
-import { checkedAddress, localAddress, manifestAt } from "./scripts/manifest.mjs";
+import { checkedAddress, localAddress, manifestAt } from "./scripts/lib/manifest.mjs";
 
 const root = import.meta.dirname;
 const wrappers = readdirSync(path.join(root, "src/functions"))
@@ -80,7 +80,7 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: {
       rules: [
-        { test: /\.tsx?$/, loader: path.join(root, "scripts/esbuildLoader.mjs") },
+        { test: /\.tsx?$/, loader: path.join(root, "scripts/lib/esbuildLoader.mjs") },
         { test: /sources\.json$/, parser: { parse: citationsOf } },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],

@@ -1,4 +1,4 @@
-import { loadFunctions } from "../scripts/host.mjs";
+import { loadFunctions } from "../scripts/lib/host.mjs";
 import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { all, create } from "mathjs";

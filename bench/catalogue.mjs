@@ -1,5 +1,5 @@
 import { createJiti } from "jiti";
-import { loadFunctions } from "../scripts/host.mjs";
+import { loadFunctions } from "../scripts/lib/host.mjs";
 import { best } from "./timing.mjs";
 
 const { catalogue } = await createJiti(import.meta.url).import("../src/core/index.ts");

@@ -3,15 +3,16 @@ import os from "node:os";
 import path from "node:path";
 import { createJiti } from "jiti";
 import { chromium } from "playwright-core";
-import { browserPath } from "../scripts/browser.mjs";
-import { loadFunctions } from "../scripts/host.mjs";
-import { serve } from "../scripts/serve.mjs";
+import { browserPath } from "../scripts/lib/browser.mjs";
+import { loadFunctions } from "../scripts/lib/host.mjs";
+import { root } from "../scripts/lib/root.mjs";
+import { serve } from "../scripts/lib/serve.mjs";
 import { pressureColumns, pressureInputs } from "./loops.mjs";
 import { best } from "./timing.mjs";
 
 const { call } = loadFunctions();
 const rows = 5000;
-const dist = path.join(import.meta.dirname, "../dist");
+const dist = path.join(root, "dist");
 const flags = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"];
 
 /** The same table in the local grid: one spilled call against a native formula in each row, typing and computing included. */
@@ -66,7 +67,7 @@ async function timeInPage({ table, rows }) {
 export async function libreOffice() {
   const count = 100_000;
   const jiti = createJiti(import.meta.url);
-  const { convert, officePath } = await jiti.import("../scripts/office.ts");
+  const { convert, officePath } = await jiti.import("../scripts/lib/office.ts");
   if (!officePath()) return undefined;
   const folder = mkdtempSync(path.join(os.tmpdir(), "bushcell-bench-"));
   const cell = (value) => `<table:table-cell office:value-type="float" office:value="${value}"/>`;

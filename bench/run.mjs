@@ -4,7 +4,7 @@
  */
 import os from "node:os";
 import { writeFileSync } from "node:fs";
-import { options } from "../scripts/command.mjs";
+import { options } from "../scripts/lib/command.mjs";
 import { benches } from "./benches.mjs";
 import { libreOffice, localGrid } from "./native.mjs";
 

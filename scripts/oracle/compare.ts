@@ -5,7 +5,7 @@ import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { Cell } from "hucre/xlsx";
 import { catalogue } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
-import { convert } from "../office";
+import { convert } from "../lib/office";
 import type { OracleCase } from "./cases";
 
 export const tolerance = 1e-10;

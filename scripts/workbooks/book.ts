@@ -1,4 +1,4 @@
-import type { BookSheet, Scalar } from "../../src/workbench/book";
+import type { BookSheet, Scalar } from "../../src/book/book";
 
 /** A table of the file: a heading row and rows of inputs; it grows as a user adds rows, and formulas name its columns. */
 export interface FileTable {

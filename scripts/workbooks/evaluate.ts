@@ -6,7 +6,7 @@ import { catalogue } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
 import { addressOf, areaOf } from "../../src/port/address";
 import type { Area } from "../../src/port/address";
-import { gathered } from "../gathered";
+import { gathered } from "../lib/gathered";
 import type { FileBook, FileSheet, FileTable } from "./book";
 
 export class CellError {

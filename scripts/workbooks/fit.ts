@@ -1,4 +1,4 @@
-import { fit as sheet } from "../../src/workbench/greenhouse/fit";
+import { fit as sheet } from "../../src/book/greenhouse/fit";
 import type { FileBook } from "./book";
 
 export const fit: FileBook = {

@@ -1,5 +1,5 @@
-import { titled } from "../../src/workbench/greenhouse/parts";
-import { quoteHeadings, quoteRows, ranking, rankingWidths, story } from "../../src/workbench/greenhouse/quotes";
+import { titled } from "../../src/book/greenhouse/parts";
+import { quoteHeadings, quoteRows, ranking, rankingWidths, story } from "../../src/book/greenhouse/quotes";
 import type { FileBook, FileSheet } from "./book";
 
 /** On a sheet of their own, where a table can grow. */

@@ -1,7 +1,7 @@
-import { answers, dutyLooks, firstDuty, firstInput, marksBy } from "../../src/workbench/greenhouse/duties";
-import { dutyCells, dutyHeadings } from "../../src/workbench/greenhouse/dutyRows";
-import { gradeHeadings, gradeRows, gradeWidths } from "../../src/workbench/greenhouse/ownGrades";
-import { cautionLines, titled } from "../../src/workbench/greenhouse/parts";
+import { answers, dutyLooks, firstDuty, firstInput, marksBy } from "../../src/book/greenhouse/duties";
+import { dutyCells, dutyHeadings } from "../../src/book/greenhouse/dutyRows";
+import { gradeHeadings, gradeRows, gradeWidths } from "../../src/book/greenhouse/ownGrades";
+import { cautionLines, titled } from "../../src/book/greenhouse/parts";
 import type { FileBook, FileSheet } from "./book";
 
 const top = 5;

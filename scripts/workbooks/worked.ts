@@ -1,9 +1,9 @@
 import { argumentText } from "../../src/core/describe";
 import type { Arg } from "../../src/core/formula";
-import type { BookCell } from "../../src/workbench/book";
-import { lessons } from "../../src/workbench/greenhouse/lessons";
-import type { Lesson } from "../../src/workbench/greenhouse/lessons";
-import { cautionLines, titled } from "../../src/workbench/greenhouse/parts";
+import type { BookCell } from "../../src/book/book";
+import { lessons } from "../../src/book/greenhouse/lessons";
+import type { Lesson } from "../../src/book/greenhouse/lessons";
+import { cautionLines, titled } from "../../src/book/greenhouse/parts";
 import type { FileBook, FileSheet } from "./book";
 
 /** The same by Excel's own formula on cells B5, B6 …; a lesson that has one becomes a sheet. */

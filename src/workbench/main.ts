@@ -1,9 +1,9 @@
 import "./style.css";
 import { supplyCustomFunctions } from "./adapter/customFunctions";
 import type { Metadata } from "./adapter/metadata";
-import { greenhouse } from "./greenhouse/book";
+import { greenhouse } from "../book/greenhouse/book";
 import { firstControl, goRoundWithF6 } from "./keys";
-import { palette } from "./looks";
+import { palette } from "../book/looks";
 import { showPane } from "./pane";
 import { showSelection } from "./strip";
 

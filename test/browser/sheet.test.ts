@@ -5,7 +5,7 @@ import { fitTable as fitTableFormula } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
 import { addressOf } from "../../src/port/address";
 import type { ReadCell } from "../../src/port/sheet";
-import { dutyRows } from "../../src/workbench/greenhouse/dutyRows";
+import { dutyRows } from "../../src/book/greenhouse/dutyRows";
 import { root } from "../package/run";
 import { pressedBush } from "../support";
 import { corner, eventually, openSheet } from "./page";

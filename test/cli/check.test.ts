@@ -4,7 +4,7 @@ import Papa from "papaparse";
 import { catalogue, dutyTable } from "../../src/core";
 import { command } from "../../src/cli/command";
 import { answer } from "../../src/edge/sheet";
-import { dutyCells, dutyHeadings, dutyRows } from "../../src/workbench/greenhouse/dutyRows";
+import { dutyCells, dutyHeadings, dutyRows } from "../../src/book/greenhouse/dutyRows";
 import { temporaryFolder } from "../package/run";
 
 const folder = temporaryFolder();

@@ -5,7 +5,7 @@ import gradesSchema from "../../data/grades.schema.json";
 import dutiesSchema from "../../data/duties.schema.json";
 import sources from "../../data/sources.json";
 import sourcesSchema from "../../data/sources.schema.json";
-import { dutyRows as duties } from "../../src/workbench/greenhouse/dutyRows";
+import { dutyRows as duties } from "../../src/book/greenhouse/dutyRows";
 import { mediaClasses, properties, standardLibrary } from "../../src/core/grade";
 import type { Values } from "../../src/core/grade";
 import { isInside } from "../../src/core/domain";

@@ -2,7 +2,7 @@ import { criteria, judge, readDuties, verdictOf, words } from "../../src/core/du
 import type { NamedDuty, Word } from "../../src/core/duties";
 import { findGrade, standardLibrary } from "../../src/core/grade";
 import type { Grade } from "../../src/core/grade";
-import { dutyCells, dutyHeadings, dutyRows } from "../../src/workbench/greenhouse/dutyRows";
+import { dutyCells, dutyHeadings, dutyRows } from "../../src/book/greenhouse/dutyRows";
 
 /** What the demo is for: each criterion governs somewhere, each verdict occurs, and no grade is the answer to everything. */
 

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { catalogue } from "../../src/core";
-import { chart, curve } from "../../scripts/site/chart";
-import { pictures } from "../../scripts/site/pictures";
+import { chart, curve } from "../../scripts/docs/chart";
+import { pictures } from "../../scripts/docs/pictures";
 import { root } from "../package/run";
 
 /** The pictures of the models: what a reader sees, and what one who cannot see is told. */
@@ -62,7 +62,7 @@ const luminance = (hex: string): number => {
   return 0.2126 * r + 0.7152 * g + 0.0722 * b;
 };
 test("words have a contrast of 4.5 to 1, lines of 3 to 1, on light ground and on dark", () => {
-  const css = readFileSync(path.join(root, "scripts/site/site.css"), "utf8");
+  const css = readFileSync(path.join(root, "scripts/docs/site.css"), "utf8");
   const grounds = [...css.matchAll(/--paper: (#\w+);\s*--ink: (#\w+);\s*--quiet: (#\w+);\s*--accent: (#\w+);/g)];
   expect(grounds).toHaveLength(2);
   for (const [, paper, ink, quiet, accent] of grounds)

@@ -17,7 +17,7 @@ describe("a build for another address", () => {
       "var CustomFunctions = { associate() {}, Error }; var Office = { HostType: {}, onReady: async () => ({ host: null }) };",
     );
     const { code, err } = node(
-      "scripts/build.mjs",
+      "scripts/build/main.mjs",
       "--base=https://static.example/tools/bushcell/",
       `--office=${office}`,
       "--only=functions,taskpane",
@@ -27,7 +27,7 @@ describe("a build for another address", () => {
   }, 600_000);
 
   test("has a sound manifest that names that address and no other", () => {
-    expect(node("scripts/manifest.mjs", path.join(folder, "manifest.xml")).code).toBe(0);
+    expect(node("scripts/manifest/main.mjs", path.join(folder, "manifest.xml")).code).toBe(0);
     const addresses = read("manifest.xml").match(/https:\/\/(?!static\.example\/tools\/bushcell\/)[^"<]*/g);
     expect(addresses).toEqual(["https://static.example"]);
   });
@@ -85,7 +85,7 @@ test("a wrong option is refused before anything is built", () => {
     "--office=/nowhere",
     "--bass=https://static.example",
   ]) {
-    const { code, err } = node("scripts/build.mjs", option, `--out=${path.join(folder, "none")}`);
+    const { code, err } = node("scripts/build/main.mjs", option, `--out=${path.join(folder, "none")}`);
     expect([option, code]).toEqual([option, 1]);
     expect(err).toMatch(/--?(base|office|bass)/);
   }
@@ -93,8 +93,8 @@ test("a wrong option is refused before anything is built", () => {
 });
 
 test.each([
-  ["build", "scripts/build.mjs"],
-  ["docs", "node_modules/jiti/lib/jiti-cli.mjs", "scripts/site.ts"],
+  ["build", "scripts/build/main.mjs"],
+  ["docs", "node_modules/jiti/lib/jiti-cli.mjs", "scripts/docs/main.ts"],
 ])("npm run %s empties no folder but its own", (_, script, ...args) => {
   const kept = temporaryFolder();
   writeFileSync(path.join(kept, "mine.txt"), "kept");
@@ -105,13 +105,13 @@ test.each([
   expect(readFileSync(path.join(kept, "mine.txt"), "utf8")).toBe("kept");
 });
 
-describe("npm run dev:excel", () => {
+describe("npm run start:excel", () => {
   const home = temporaryFolder();
   let server: ReturnType<typeof spawn>;
   let said = "";
 
   beforeAll(async () => {
-    server = spawn(process.execPath, ["scripts/excel.mjs"], { cwd: root, env: { ...process.env, HOME: home } });
+    server = spawn(process.execPath, ["scripts/start/excel.mjs"], { cwd: root, env: { ...process.env, HOME: home } });
     await new Promise<void>((resolve, reject) => {
       server.stdout!.on("data", (text) => {
         said += text;

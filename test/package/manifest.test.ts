@@ -5,7 +5,7 @@ import { node, root, temporaryFolder } from "./run";
 const sound = readFileSync(path.join(root, "manifest.xml"), "utf8");
 
 test("the manifest of the repository is sound", () => {
-  expect(node("scripts/manifest.mjs")).toEqual({ code: 0, out: "manifest.xml: sound\n", err: "" });
+  expect(node("scripts/manifest/main.mjs")).toEqual({ code: 0, out: "manifest.xml: sound\n", err: "" });
 });
 
 /** A broken copy for each rule: what is broken, what takes its place, the fault that must be named. */
@@ -61,7 +61,7 @@ test("a broken copy is caught for every rule", () => {
     writeFileSync(file, copy);
     return file;
   });
-  const { code, err } = node("scripts/manifest.mjs", ...files);
+  const { code, err } = node("scripts/manifest/main.mjs", ...files);
   expect(code).toBe(1);
   const lines = err.split("\n");
   broken.forEach(([, , fault], i) => {

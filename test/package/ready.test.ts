@@ -21,7 +21,7 @@ function ready(where: { readonly isRoot: boolean; readonly named?: string }) {
     process.env.CHROMIUM = "${where.named ?? ""}";
     syncBuiltinESMExports();`;
   const before = `data:text/javascript,${encodeURIComponent(standIns)}`;
-  return run(process.execPath, ["--import", before, path.join(root, "scripts/ready.mjs"), "browser"]);
+  return run(process.execPath, ["--import", before, path.join(root, "scripts/ready/main.mjs"), "browser"]);
 }
 
 test("before a browser is installed, what, why and how to avoid it are said", () => {

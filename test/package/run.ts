@@ -25,5 +25,5 @@ export const browserPath = (): string =>
   run(process.execPath, [
     "--input-type=module",
     "-e",
-    'import { browserPath } from "./scripts/browser.mjs"; console.log(browserPath())',
+    'import { browserPath } from "./scripts/lib/browser.mjs"; console.log(browserPath())',
   ]).out.trim();

@@ -7,7 +7,7 @@ test("a busy port gives way to the next, only this machine is served, and nothin
   const folder = mkdtempSync(path.join(os.tmpdir(), "bushcell-"));
   writeFileSync(path.join(folder, "index.html"), "here");
   const code = `
-    import { serve } from "./scripts/serve.mjs";
+    import { serve } from "./scripts/lib/serve.mjs";
     const one = await serve(process.argv[1], 43117);
     const two = await serve(process.argv[1], Number(new URL(one.url).port));
     const status = async (at) => (await fetch(two.url + at)).status;

@@ -12,7 +12,7 @@ interface Locked {
 
 test("every package in what is shipped has a licence that lets us, and docs/third-party.md names it", () => {
   const before = readFileSync(path.join(root, "docs/third-party.md"), "utf8");
-  const { code, out } = node("scripts/licences.mjs");
+  const { code, out } = node("scripts/licences/main.mjs");
   expect(code).toBe(0);
   expect(out).not.toMatch(/GPL|none named/);
   expect(readFileSync(path.join(root, "docs/third-party.md"), "utf8")).toBe(before);
@@ -51,7 +51,7 @@ test("versions are exact in package.json and held by hash in the lockfile", () =
 });
 
 test("installing runs no script: neither a package's nor one of ours", () => {
-  expect(readFileSync(path.join(root, "scripts/ready.mjs"), "utf8")).toContain('["ci", "--ignore-scripts"');
+  expect(readFileSync(path.join(root, "scripts/ready/main.mjs"), "utf8")).toContain('["ci", "--ignore-scripts"');
   const { scripts } = json("package.json");
   for (const name of ["preinstall", "install", "postinstall", "prepare"])
     expect(Object.keys(scripts as object)).not.toContain(name);
@@ -80,7 +80,7 @@ test.each([
   ["--quick", "Unknown option '--quick'"],
 ])("npm run mutants, asked for %s, says what it takes and writes nothing", (option, told) => {
   const before = readFileSync(path.join(root, "docs/mutation.md"), "utf8");
-  const { code, err } = node("scripts/mutants.mjs", option);
+  const { code, err } = node("scripts/mutants/main.mjs", option);
   expect([code, err]).toEqual([1, expect.stringContaining(told)]);
   expect(readFileSync(path.join(root, "docs/mutation.md"), "utf8")).toBe(before);
 });

@@ -3,7 +3,7 @@ import path from "node:path";
 import { catalogue } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
 import { addressOf, areaOf } from "../../src/port/address";
-import { convert, officePath } from "../../scripts/office";
+import { convert, officePath } from "../../scripts/lib/office";
 import type { FileBook } from "../../scripts/workbooks/book";
 import { books } from "../../scripts/workbooks/books";
 import { CellError, evaluate } from "../../scripts/workbooks/evaluate";

@@ -1,4 +1,4 @@
-import { officePath } from "../../scripts/office";
+import { officePath } from "../../scripts/lib/office";
 import { cases } from "../../scripts/oracle/cases";
 import { catalogue } from "../../src/core";
 import { run } from "../package/run";

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import * as core from "../../src/core";
 import { parametersOf } from "../../src/core/describe";
-import { faults, generate, wrapperFiles } from "../../scripts/metadata";
+import { faults, generate, wrapperFiles } from "../../scripts/lib/metadata";
 
 test("the real generator reads every function of the catalogue out of the wrappers", async () => {
   const metadata = await generate(wrapperFiles());

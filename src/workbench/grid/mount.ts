@@ -12,7 +12,7 @@ import type { HostFunction } from "../adapter/customFunctions";
 import { gridFunction } from "../adapter/functions";
 import { hintOf } from "../adapter/hints";
 import type { Metadata } from "../adapter/metadata";
-import type { Book } from "../book";
+import type { Book } from "../../book/book";
 import { forgetOldNotes } from "./notes";
 import { gridPort } from "./port";
 import type { GridPort } from "./port";

@@ -5,7 +5,7 @@ import { addressOf, areaOf } from "../../port/address";
 import { noteOf } from "./notes";
 import { richCell } from "../../port/sheet";
 import type { NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
-import { palette } from "../looks";
+import { palette } from "../../book/looks";
 import { pixels } from "./snapshot";
 
 /** Rows below a block on a sheet of its own: the longest record of a duty spills into them. */

@@ -1,7 +1,7 @@
 import type { FUniver } from "@univerjs/presets";
 import { SetWorksheetRowAutoHeightMutation } from "@univerjs/preset-sheets-core";
 import type { ISetWorksheetRowAutoHeightMutationParams } from "@univerjs/preset-sheets-core";
-import type { Book } from "../book";
+import type { Book } from "../../book/book";
 import { gridRange } from "./snapshot";
 
 /** The grid fits rows to what is typed, not to what spills: this does it for the ranges that ask for it, outside undo. */

@@ -3,8 +3,8 @@ import { CFRuleType, CFSubRuleType } from "@univerjs/presets/preset-sheets-condi
 import type { IFormulaHighlightCell } from "@univerjs/presets/preset-sheets-conditional-formatting";
 import { orList } from "../../core/errors";
 import { areaOf } from "../../port/address";
-import type { Book, BookSheet, Mark } from "../book";
-import { markStyles } from "../looks";
+import type { Book, BookSheet, Mark } from "../../book/book";
+import { markStyles } from "../../book/looks";
 import { referenceTo } from "./port";
 import { gridRange } from "./snapshot";
 import { gridStyle } from "./styles";

@@ -1,8 +1,8 @@
 import { BooleanNumber, CellValueType, LocaleType } from "@univerjs/presets";
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/presets";
 import { areaOf } from "../../port/address";
-import type { Book, BookCell, BookSheet, Look } from "../book";
-import { looks } from "../looks";
+import type { Book, BookCell, BookSheet, Look } from "../../book/book";
+import { looks } from "../../book/looks";
 import { gridStyle } from "./styles";
 
 const rowHeight = 24;

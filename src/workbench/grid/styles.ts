@@ -1,7 +1,7 @@
 import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/presets";
 import type { IStyleData } from "@univerjs/presets";
-import type { LookStyle } from "../looks";
-import { palette } from "../looks";
+import type { LookStyle } from "../../book/looks";
+import { palette } from "../../book/looks";
 
 export const sheetFont = "system-ui";
 const monoFont = "monospace";

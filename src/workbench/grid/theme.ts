@@ -1,5 +1,5 @@
 import type { Theme } from "@univerjs/presets";
-import { palette } from "../looks";
+import { palette } from "../../book/looks";
 
 /** The grid's own controls in our accent instead of its default. */
 export const themeOf = (base: Theme): Theme => ({

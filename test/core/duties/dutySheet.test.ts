@@ -3,7 +3,7 @@ import { NamedDuty, readDuties } from "../../../src/core/duties";
 import { kinds } from "../../../src/core/kinds";
 import type { System } from "../../../src/core/kinds";
 import { standingCautions } from "../../../src/core/verdict/cautions";
-import { dutyCells, dutyHeadings } from "../../../src/workbench/greenhouse/dutyRows";
+import { dutyCells, dutyHeadings } from "../../../src/book/greenhouse/dutyRows";
 import { asInch, call, CellError, message } from "../../support";
 import { card, near, plainGrades, sleeve, speed } from "./plain";
 import type { Fields } from "./plain";

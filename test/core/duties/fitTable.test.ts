@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { closeIn, clearance as clearanceOf, dutyChecks, dutyTable, fitTable, runClearance } from "../../../src/core";
 import { words } from "../../../src/core/duties";
-import { dutyCells, dutyHeadings } from "../../../src/workbench/greenhouse/dutyRows";
+import { dutyCells, dutyHeadings } from "../../../src/book/greenhouse/dutyRows";
 import { between, check } from "../../laws/check";
 import { call, CellError, message, pressedBush } from "../../support";
 

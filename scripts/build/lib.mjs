@@ -1,0 +1,37 @@
+/**
+ * `npm run build:lib`: the core and the command line as plain modules of Node with their types, in lib/.
+ * The sources import without extensions and take JSON; Node wants extensions and modules, so both are written out.
+ */
+import { spawnSync } from "node:child_process";
+import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { root } from "../lib/root.mjs";
+
+const lib = path.join(root, "lib");
+rmSync(lib, { recursive: true, force: true });
+const tsc = path.join(root, "node_modules/typescript/bin/tsc");
+const { status } = spawnSync(process.execPath, [tsc, "-p", "tsconfig.lib.json"], { cwd: root, stdio: "inherit" });
+if (status !== 0) process.exit(status ?? 1);
+
+const files = readdirSync(lib, { recursive: true }).map((name) => path.join(lib, name));
+for (const file of files.filter((name) => name.endsWith(".json"))) {
+  writeFileSync(`${file}.js`, `export default ${JSON.stringify(JSON.parse(readFileSync(file, "utf8")))};\n`);
+  rmSync(file);
+}
+for (const file of files.filter((name) => /(\.js|\.d\.ts)$/.test(name))) {
+  const text = readFileSync(file, "utf8");
+  const written = text.replace(
+    /(\b(?:from|import)\s*\(?\s*")(\.{1,2}\/[^"]*|\.{1,2})(")/g,
+    (_, before, target, after) => `${before}${fileOf(path.dirname(file), target)}${after}`,
+  );
+  writeFileSync(file, written);
+}
+
+/** What Node loads for an import without an extension. */
+function fileOf(from, target) {
+  const place = path.resolve(from, target);
+  const isFolder = existsSync(place) && statSync(place).isDirectory();
+  const found = isFolder ? `${target}/index.js` : `${target}.js`;
+  if (!existsSync(path.resolve(from, found))) throw new Error(`${from}: no file for "${target}"`);
+  return found;
+}

@@ -1,0 +1,61 @@
+/**
+ * `npm run build [-- --base=https://… --office=folder --only=names --out=folder]`: everything that is served, into dist/.
+ * --base   the address at which it will stand; the manifest there names it
+ * --office a folder with office.js, served beside the pages instead of Microsoft's address
+ * --only   some parts of webpack.config.js, such as functions,taskpane for Excel without the local sheet
+ * --out    another folder than dist
+ */
+import { spawnSync } from "node:child_process";
+import { existsSync, readFileSync, renameSync, rmSync } from "node:fs";
+import path from "node:path";
+import { options, outFolder, stop } from "../lib/command.mjs";
+import { writeNotices } from "../licences/notices.mjs";
+import { checkedAddress, manifestFaults } from "../lib/manifest.mjs";
+import { root } from "../lib/root.mjs";
+
+const string = { type: "string" };
+const values = options({ base: string, office: string, only: string, out: string });
+try {
+  if (values.base !== undefined) checkedAddress(values.base);
+  if (values.office !== undefined && !existsSync(path.join(values.office, "office.js")))
+    throw new Error(`--office must be a folder that holds office.js, got ${values.office}`);
+} catch (error) {
+  stop(error.message);
+}
+
+const out = values.out === undefined ? path.join(root, "dist") : outFolder(root, values.out, "third-party-notices.txt");
+
+// built beside the old folder and then put in its place: a build that fails leaves the old one whole
+const fresh = `${out}.new`;
+rmSync(fresh, { recursive: true, force: true });
+const cli = path.join(root, "node_modules/webpack-cli/bin/cli.js");
+const { status } = spawnSync(process.execPath, [cli, ...webpackArgs()], { cwd: root, stdio: "inherit" });
+if (status !== 0) process.exit(status ?? 1);
+
+const manifest = path.join(fresh, "manifest.xml");
+const faults = existsSync(manifest) ? manifestFaults(readFileSync(manifest, "utf8")) : [];
+if (faults.length > 0) stop(faults.join("\n"));
+
+try {
+  writeNotices(fresh);
+} catch (error) {
+  stop(error.message);
+}
+const jiti = path.join(root, "node_modules/jiti/lib/jiti-cli.mjs");
+const site = spawnSync(process.execPath, [jiti, "scripts/docs/main.ts", `--out=${path.join(fresh, "docs")}`], {
+  cwd: root,
+  stdio: "inherit",
+});
+if (site.status !== 0) process.exit(site.status ?? 1);
+
+// what `npm run build:sheets` wrote is another command's
+const sheets = path.join(out, "sheets");
+if (existsSync(sheets)) renameSync(sheets, path.join(fresh, "sheets"));
+rmSync(out, { recursive: true, force: true });
+renameSync(fresh, out);
+
+function webpackArgs() {
+  const env = ["base", "office"].flatMap((name) => (values[name] ? ["--env", `${name}=${values[name]}`] : []));
+  const only = (values.only?.split(",") ?? []).flatMap((name) => ["--config-name", name]);
+  return [...env, ...only, "--output-path", fresh];
+}

@@ -1,0 +1,51 @@
+import { Marked } from "marked";
+import { catalogue } from "../../src/core";
+import { systems } from "../../src/core/kinds";
+import type { System } from "../../src/core/kinds";
+import { answered } from "../lib/functionPages";
+
+/** A fence of formulas becomes each formula with what it answers: no page shows a number that was not computed. */
+const fence = /```bush\n([\s\S]*?)```/g;
+export const withAnswers = (markdown: string): string =>
+  markdown.replace(fence, (_, lines: string) => lines.trim().split("\n").map(executed).join("\n\n"));
+
+function executed(line: string): string {
+  const [, id, inside] = /^=BUSH\.([A-Z]+)\((.*)\)$/.exec(line) ?? [];
+  const f = catalogue.find((one) => one.spec.id === id);
+  if (!f || inside === undefined) throw new Error(`no formula of this add-in: ${line}`);
+  const given = argumentsIn(inside);
+  const named = systems.find((system) => f.spec.units && given.at(-1) === system);
+  return answered(f, named ? given.slice(0, -1) : given, named as System | undefined);
+}
+
+/** Numbers, text and array constants as typed in a cell; an array's commas divide cells, its semicolons rows. */
+function argumentsIn(text: string): unknown[] {
+  const json = text.replace(/"[^"]*"|[{};]/g, (found) => ({ "{": "[[", "}": "]]", ";": "],[" })[found] ?? found);
+  return JSON.parse(`[${json}]`) as unknown[];
+}
+
+const marked = new Marked({ gfm: true });
+
+/** HTML of a page's Markdown; wide tables scroll in a box of their own that the keyboard reaches. */
+export function html(markdown: string): string {
+  const text = marked.parse(markdown, { async: false });
+  return text
+    .replace(/<table>\s*<thead>\s*<tr>\s*<th>(argument|heading)<\/th>/g, '<div class="words">$&')
+    .replace(
+      /(?<!<div class="words">)<table>/g,
+      '<div class="wide" role="region" tabindex="0" aria-label="table"><table>',
+    )
+    .replaceAll("</table>", "</table></div>")
+    .replaceAll("<pre>", '<pre tabindex="0">')
+    .replace(
+      /<(h[2-3])>(.*?)<\/\1>/g,
+      (_, tag: string, words: string) => `<${tag} id="${anchorOf(words)}">${words}</${tag}>`,
+    );
+}
+
+const anchorOf = (words: string): string =>
+  words
+    .replace(/<[^>]*>|&[a-z#0-9]+;/g, "")
+    .trim()
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, "-");

@@ -1,7 +1,0 @@
-import { faults, generate, wrapperFiles } from "./metadata";
-
-const found = faults(await generate(wrapperFiles()));
-if (found.length > 0) {
-  console.error(found.join("\n"));
-  process.exit(1);
-}

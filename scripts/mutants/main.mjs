@@ -1,0 +1,117 @@
+/**
+ * `npm run mutants [-- --only=src/core/heat --every=10 --workers=2]`: plants one small fault after the other in the core's
+ * formulas and limits and runs the core's tests on each. A fault that no test notices is a survivor. --every takes a sample,
+ * every tenth fault. A whole run writes the score and the survivors to docs/mutation.md.
+ */
+import { fork } from "node:child_process";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { options, stop } from "../lib/command.mjs";
+import { mutationsOf } from "./mutations.mjs";
+import { report, score } from "./report.mjs";
+import { root } from "../lib/root.mjs";
+
+const string = { type: "string" };
+const { only, ...counts } = options({
+  only: string,
+  every: { ...string, default: "1" },
+  workers: { ...string, default: "2" },
+});
+for (const [name, count] of Object.entries(counts))
+  if (!/^[1-9]\d*$/.test(count)) stop(`--${name} must be a whole number from 1, got "${count}"`);
+const [every, workers] = [Number(counts.every), Number(counts.workers)];
+/** A fault is given as long as the whole of the tests took without one, thrice: until then they may yet end. */
+let patience = 90_000;
+
+const under = (folder, ending) =>
+  readdirSync(path.join(root, folder), { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(ending))
+    .map((name) => path.join(root, folder, name))
+    .sort();
+
+/** Wording and the order of a catalogue are held by other tests; here stand formulas, limits and the reading of numbers. */
+const folders = [
+  "load",
+  "motion",
+  "pv",
+  "heat",
+  "wear",
+  "contact",
+  "cost",
+  "fit",
+  "grade",
+  "table",
+  "duties",
+  "verdict",
+].map((name) => `src/core/${name}`);
+const singles = ["domain", "span", "band", "numbers", "cell", "measure", "units"].map((name) =>
+  path.join(root, `src/core/${name}.ts`),
+);
+const files = [...folders.flatMap((folder) => under(folder, ".ts")), ...singles];
+const chosen = files.filter((file) => path.relative(root, file).startsWith(only ?? ""));
+if (chosen.length === 0) stop(`--only must begin the path of a file of formulas, such as src/core/heat, got "${only}"`);
+const mutations = chosen
+  .flatMap((file) => mutationsOf(file, readFileSync(file, "utf8")))
+  .filter((_, i) => i % every === 0);
+
+const isSlow = (file) => /working|units\.test|laws|steps/.test(file);
+const all = [
+  path.join(root, "test/fuzz/found.test.ts"),
+  ...under("test/core", ".test.ts"),
+  ...under("test/edge", ".test.ts"),
+  path.join(root, "test/reference/cases.test.ts"),
+  ...under("test/laws", ".test.ts"),
+];
+const suites = [all.filter((file) => !isSlow(file)), all.filter(isSlow)];
+
+const outcomes = [];
+let next = 0;
+
+/** Gives one worker mutations until none is left; one that does not come back counts as noticed and is replaced. */
+function runWorker() {
+  return new Promise((resolve) => {
+    const began = Date.now();
+    const worker = fork(path.join(root, "scripts/mutants/worker.mjs"), [JSON.stringify(suites)], { cwd: root });
+    let mutation;
+    let timer;
+    const give = () => {
+      mutation = mutations[next++];
+      if (!mutation) {
+        worker.kill();
+        return resolve();
+      }
+      timer = setTimeout(() => {
+        worker.kill("SIGKILL");
+        outcomes.push({ mutation, noticed: "it does not end" });
+        resolve(runWorker());
+      }, patience);
+      worker.send({ file: mutation.file, text: mutation.text });
+    };
+    worker.on("message", ({ ready, broken, noticed }) => {
+      clearTimeout(timer);
+      if (broken) {
+        console.error(`The tests fail without a fault: ${broken}`);
+        process.exit(1);
+      }
+      if (ready) patience = Math.max(patience, 3 * (Date.now() - began));
+      else record(mutation, noticed);
+      give();
+    });
+  });
+}
+
+function record(mutation, noticed) {
+  outcomes.push({ mutation, noticed });
+  if (noticed) return;
+  const { file, line, was, now } = mutation;
+  console.log(`survives ${path.relative(root, file)}:${line}: ${was} → ${now}`);
+}
+
+await Promise.all(Array.from({ length: workers }, runWorker));
+const survivors = outcomes.filter(({ noticed }) => !noticed);
+console.log(`${outcomes.length} faults planted, ${survivors.length} not noticed: ${score(outcomes)} %.`);
+if (only === undefined && every === 1) {
+  const judged = JSON.parse(readFileSync(path.join(root, "scripts/mutants/judged.json"), "utf8"));
+  writeFileSync(path.join(root, "docs/mutation.md"), report(outcomes, judged, root));
+}
+process.exit(0);

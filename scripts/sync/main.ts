@@ -1,0 +1,49 @@
+/**
+ * Writes what repeats the specs and the list of properties for readers that cannot import them: the wrappers with their
+ * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of the README, of docs/guide/own-data.md and of
+ * docs/guide/duties.md, the schemas of grades and duties. `--check` compares and changes nothing.
+ */
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { format } from "prettier";
+import * as core from "../../src/core";
+import { between } from "../lib/between";
+import { dutiesSchema } from "./dutiesSchema";
+import { criterionTable, fieldTable } from "./dutyTables";
+import { functionReference } from "../lib/functionPages";
+import { gradesSchema } from "./gradesSchema";
+import { propertyTable } from "./propertyTable";
+import { functionTable, nameFormulas, wrappers } from "./wrappers";
+
+nameFormulas(core);
+const { catalogue } = core;
+const check = process.argv.includes("--check");
+const stale: string[] = [];
+
+async function put(path: string, text: string): Promise<void> {
+  const pretty = path.endsWith(".ts") ? await format(text, { parser: "typescript", printWidth: 120 }) : text;
+  if (existsSync(path) && readFileSync(path, "utf8") === pretty) return;
+  stale.push(path);
+  if (!check) writeFileSync(path, pretty);
+}
+
+for (const [file, text] of wrappers(catalogue)) await put(`src/functions/${file}.ts`, text);
+await put("docs/functions.md", functionReference(catalogue));
+const parts: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  "README.md": { functions: functionTable(catalogue) },
+  "docs/guide/own-data.md": { properties: propertyTable() },
+  "docs/guide/duties.md": { fields: fieldTable(), criteria: criterionTable() },
+};
+for (const [path, named] of Object.entries(parts))
+  await put(
+    path,
+    Object.entries(named).reduce((text, [name, part]) => between(text, name, part), readFileSync(path, "utf8")),
+  );
+for (const [name, schema] of Object.entries({ grades: gradesSchema, duties: dutiesSchema }))
+  await put(`data/${name}.schema.json`, `${JSON.stringify(schema, null, 2)}\n`);
+
+if (stale.length > 0) {
+  console.log(
+    check ? `Out of step with the specs, run "npm run sync": ${stale.join(", ")}` : `Written: ${stale.join(", ")}`,
+  );
+  if (check) process.exit(1);
+}
