@@ -97,6 +97,12 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
       entry: { functions: path.join(root, "src/functions/index.ts") },
       // read whole before the first cell answers: worth the default minimizer's time
       optimization: { minimizer: [new MinimizerPlugin()] },
+      module: {
+        rules: [
+          { test: /src.core.*\.ts$/, enforce: "post", loader: path.join(root, "scripts/lib/withoutDocs.mjs") },
+          ...common.module.rules,
+        ],
+      },
       plugins: [
         new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrappers }),
         new CompleteMetadata(checkedAddress(base)),
