@@ -13,8 +13,8 @@ import {
   wearLife,
 } from "../../src/core";
 import { NamedDuty, stepValues } from "../../src/core/duties";
-import { fitStates } from "../../src/core/duties/fitStates";
-import { isMissing } from "../../src/core/duties/criterion";
+import { fitStates } from "../../src/core/duties/fit/states";
+import { isMissing } from "../../src/core/duties/judging/criterion";
 import { readZone } from "../../src/core/fit/zone";
 import { afterStep } from "../../src/core/heat/firstOrder";
 import { chart, curve } from "./chart";

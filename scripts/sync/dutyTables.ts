@@ -2,7 +2,7 @@ import { unitText } from "../../src/core/describe";
 import { orList } from "../../src/core/errors";
 import { criteria, field, fieldKeys, isAskedFor, parts } from "../../src/core/duties";
 import type { Criterion, FieldEntry, FieldKey } from "../../src/core/duties";
-import { motions, property } from "../../src/core/grade";
+import { motions, property } from "../../src/core/grades/model";
 import { kinds } from "../../src/core/kinds";
 import type { Kind } from "../../src/core/kinds";
 import { cell } from "../lib/functionPages";

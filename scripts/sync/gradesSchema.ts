@@ -1,6 +1,6 @@
-import { kindText, properties, ratings } from "../../src/core/grade";
-import type { Property } from "../../src/core/grade";
-import { labels } from "../../src/core/grade/labels";
+import { kindText, properties, ratings } from "../../src/core/grades/model";
+import type { Property } from "../../src/core/grades/model";
+import { labels } from "../../src/core/grades/model/labels";
 import { kinds } from "../../src/core/kinds";
 import type { Kind } from "../../src/core/kinds";
 

@@ -1,5 +1,5 @@
-import { mediaClasses, mediaRatings, properties, ratings } from "../../src/core/grade";
-import type { Property } from "../../src/core/grade";
+import { mediaClasses, mediaRatings, properties, ratings } from "../../src/core/grades/model";
+import type { Property } from "../../src/core/grades/model";
 import { unitText } from "../../src/core/describe";
 import { orList } from "../../src/core/errors";
 import { cell } from "../lib/functionPages";

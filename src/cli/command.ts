@@ -3,10 +3,10 @@ import { parseArgs } from "node:util";
 import Papa from "papaparse";
 import { BushError } from "../core/errors";
 import type { Cell } from "../core/formula";
-import { parseGrades } from "../core/grade";
+import { parseGrades } from "../core/grades/model";
 import { systems } from "../core/kinds";
 import type { System } from "../core/kinds";
-import { standingCautions } from "../core/verdict/cautions";
+import { standingCautions } from "../core/grades/cautionsOf";
 import { check } from "./check";
 import { asCsv, asTable } from "./print";
 

@@ -4,8 +4,8 @@ import { isNumberArg } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 import { field, fieldKeys } from "../../src/core/duties";
 import type { FieldKey } from "../../src/core/duties";
-import { properties } from "../../src/core/grade";
-import type { Property } from "../../src/core/grade";
+import { properties } from "../../src/core/grades/model";
+import type { Property } from "../../src/core/grades/model";
 
 /**
  * What each function accepts and what it takes where an argument is left out, in working units, read by a person against the

@@ -6,8 +6,8 @@ import dutiesSchema from "../../data/duties.schema.json";
 import sources from "../../data/sources.json";
 import sourcesSchema from "../../data/sources.schema.json";
 import { dutyRows as duties } from "../../src/book/greenhouse/dutyRows";
-import { mediaClasses, properties, standardLibrary } from "../../src/core/grade";
-import type { Values } from "../../src/core/grade";
+import { mediaClasses, properties, standardLibrary } from "../../src/core/grades/model";
+import type { Values } from "../../src/core/grades/model";
 import { isInside } from "../../src/core/domain";
 
 const ajv = new Ajv({ allErrors: true, strictTypes: false });

@@ -1,7 +1,7 @@
 import { criteria, judge, readDuties, verdictOf, words } from "../../src/core/duties";
 import type { NamedDuty, Word } from "../../src/core/duties";
-import { findGrade, standardLibrary } from "../../src/core/grade";
-import type { Grade } from "../../src/core/grade";
+import { findGrade, standardLibrary } from "../../src/core/grades/model";
+import type { Grade } from "../../src/core/grades/model";
 import { dutyCells, dutyHeadings, dutyRows } from "../../src/book/greenhouse/dutyRows";
 
 /** What the demo is for: each criterion governs somewhere, each verdict occurs, and no grade is the answer to everything. */

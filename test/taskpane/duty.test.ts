@@ -1,6 +1,6 @@
 import { Band } from "../../src/core/band";
 import { field, fieldKeys, judge, verdictOf } from "../../src/core/duties";
-import { findGrade, readGrades } from "../../src/core/grade";
+import { findGrade, readGrades } from "../../src/core/grades/model";
 import { emptyTexts, formKeys, hintOf, labelOf, unitOf } from "../../src/taskpane/state/fields";
 import type { Texts } from "../../src/taskpane/state/fields";
 import { figuresOf } from "../../src/taskpane/state/figures";

@@ -1,6 +1,6 @@
 import { criteria, dataLabel, judge, verdictText } from "../../src/core/duties";
 import type { Ranked } from "../../src/core/duties";
-import { findGrade, kindText, libraryOf, readGrades } from "../../src/core/grade";
+import { findGrade, kindText, libraryOf, readGrades } from "../../src/core/grades/model";
 import type { System } from "../../src/core/kinds";
 import { fromWorking } from "../../src/core/units";
 import { explain, sayCell } from "../../src/taskpane/cell/explain";

@@ -1,7 +1,7 @@
 import { writeXlsx } from "hucre/xlsx";
 import { guessColumns, importRows, mappingFault, unitFault } from "../../src/taskpane/own/mapping";
 import { readFile, readText, readWorkbook } from "../../src/taskpane/own/readList";
-import { parseGrades } from "../../src/core/grade";
+import { parseGrades } from "../../src/core/grades/model";
 
 describe("lists", () => {
   test("comma, semicolon and tab, quotes, a byte order mark and blank lines", () => {

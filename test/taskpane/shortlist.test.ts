@@ -1,6 +1,6 @@
 import { verdictText } from "../../src/core/duties";
-import { libraryOf, readGrades } from "../../src/core/grade";
-import { standingCautions } from "../../src/core/verdict/cautions";
+import { libraryOf, readGrades } from "../../src/core/grades/model";
+import { standingCautions } from "../../src/core/grades/cautionsOf";
 import { emptyTexts } from "../../src/taskpane/state/fields";
 import type { Texts } from "../../src/taskpane/state/fields";
 import { readDuty } from "../../src/taskpane/state/readDuty";

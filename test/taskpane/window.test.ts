@@ -1,6 +1,6 @@
 import { fitTable } from "../../src/core";
 import { fitVerdict, found, judge } from "../../src/core/duties";
-import { findGrade, readGrades, standardLibrary } from "../../src/core/grade";
+import { findGrade, readGrades, standardLibrary } from "../../src/core/grades/model";
 import { emptyTexts } from "../../src/taskpane/state/fields";
 import { readDuty } from "../../src/taskpane/state/readDuty";
 import { firstFit, keepFitUnits, nameOf, readFit } from "../../src/taskpane/state/fit";

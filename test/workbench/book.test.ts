@@ -4,7 +4,7 @@ import { catalogue, dutyTable } from "../../src/core";
 import { field, fieldHeadings, readDuties } from "../../src/core/duties";
 import { BushError } from "../../src/core/errors";
 import type { Arg, Cell, Column, SpillResult } from "../../src/core/formula";
-import { parseGrades } from "../../src/core/grade/table";
+import { parseGrades } from "../../src/core/grades/model/table";
 import { splitHeading } from "../../src/core/table/heading";
 import { labelOf } from "../../src/core/teach/worksheet";
 import { answer } from "../../src/edge/sheet";
@@ -16,7 +16,7 @@ import { answers } from "../../src/book/greenhouse/duties";
 import { dutyCells, dutyHeadings, dutyRows } from "../../src/book/greenhouse/dutyRows";
 import { lessons } from "../../src/book/greenhouse/lessons";
 import { markStyles, looks, palette } from "../../src/book/looks";
-import { standardLibrary } from "../../src/core/grade";
+import { standardLibrary } from "../../src/core/grades/model";
 import { gradeRows } from "../../src/book/greenhouse/ownGrades";
 import { pressedBush } from "../support";
 

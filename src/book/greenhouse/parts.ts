@@ -1,4 +1,4 @@
-import { standingCautions } from "../../core/verdict/cautions";
+import { standingCautions } from "../../core/grades/cautionsOf";
 import type { BookCell, BookSheet } from "../book";
 
 export const titled = (title: string, text: string): BookSheet["cells"] => ({

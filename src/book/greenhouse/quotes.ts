@@ -1,5 +1,5 @@
 import given from "../../../data/greenhouse/quotes.json";
-import { motions } from "../../core/grade";
+import { motions } from "../../core/grades/model";
 import { columnName } from "../../port/address";
 import type { BookCell, BookSheet, Scalar } from "../book";
 import { marksBy } from "./duties";

@@ -1,10 +1,10 @@
 import { BushError } from "../errors";
-import { assess } from "../duties/assess";
-import { statedDuty } from "../duties/duty";
-import type { Stated } from "../duties/duty";
-import { verdictOf, verdictText } from "../duties/verdict";
-import { findGrade, property } from "../grade";
-import type { Grade, Library } from "../grade";
+import { assess } from "../duties/judging/assess";
+import { statedDuty } from "../duties/model/duty";
+import type { Stated } from "../duties/model/duty";
+import { verdictOf, verdictText } from "../duties/judging/verdict";
+import { findGrade, property } from "../grades/model";
+import type { Grade, Library } from "../grades/model";
 import type { System } from "../kinds";
 import { wearLife } from "../wear/life";
 import { has, isRead } from "./quoteNotes";

@@ -1,6 +1,6 @@
 import type { Answer, Column } from "../formula";
 import { formula } from "../formula";
-import { gradesArg, motions } from "../grade";
+import { gradesArg, motions } from "../grades/model";
 import { evaluateQuote, judgeOf } from "./evaluateQuote";
 import type { Evaluation } from "./evaluateQuote";
 import { labelOf } from "./quotePrice";

@@ -1,15 +1,15 @@
 import { BushError } from "../errors";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
-import { gradesArg } from "../grade/table";
-import type { Library } from "../grade/library";
+import { gradesArg } from "../grades/model/table";
+import type { Library } from "../grades/model/library";
 import type { System } from "../kinds";
-import { chooseGrade } from "./choose";
-import { dataLabel, found, judge, notAsked } from "./judge";
-import type { NamedDuty } from "./namedDuty";
-import { dutiesArg } from "./readDuties";
-import type { DutyLine } from "./readDuties";
-import { verdictOf, verdictText } from "./verdict";
+import { chooseGrade } from "./judging/choose";
+import { dataLabel, found, judge, notAsked } from "./judging/judge";
+import type { NamedDuty } from "./model/namedDuty";
+import { dutiesArg } from "./model/readDuties";
+import type { DutyLine } from "./model/readDuties";
+import { verdictOf, verdictText } from "./judging/verdict";
 
 const columns = [
   { name: "duty", kind: "text" },

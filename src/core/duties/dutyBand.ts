@@ -2,17 +2,17 @@ import type { Band } from "../band";
 import { clash } from "../errors";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
-import type { Grade } from "../grade/library";
-import { assess } from "./assess";
-import { likelyOf, quantile, spreadPoints } from "./bandPoints";
-import { BandTally, sampleCount } from "./bandTally";
-import { chooseDuty, chooseGrade, oneDutyArgs } from "./choose";
+import type { Grade } from "../grades/model/library";
+import { assess } from "./judging/assess";
+import { likelyOf, quantile, spreadPoints } from "./model/bandPoints";
+import { BandTally, sampleCount } from "./model/bandTally";
+import { chooseDuty, chooseGrade, oneDutyArgs } from "./judging/choose";
 import { criteria } from "./criteria";
-import type { Criterion } from "./criterion";
-import type { Duty } from "./duty";
-import type { NamedDuty } from "./namedDuty";
-import { dutiesArg } from "./readDuties";
-import { verdictOf } from "./verdict";
+import type { Criterion } from "./judging/criterion";
+import type { Duty } from "./model/duty";
+import type { NamedDuty } from "./model/namedDuty";
+import { dutiesArg } from "./model/readDuties";
+import { verdictOf } from "./judging/verdict";
 
 /** The whole verdict and each criterion over the corners of a duty's bands, their likely values and the points between. */
 function study({ values }: Grade, duty: NamedDuty) {

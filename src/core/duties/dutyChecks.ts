@@ -1,14 +1,14 @@
 import { formula, Measure, UnitLabel } from "../formula";
 import type { Answer } from "../formula";
-import type { Grade } from "../grade/library";
-import { originText } from "../grade/source";
+import type { Grade } from "../grades/model/library";
+import { originText } from "../grades/source";
 import type { System } from "../kinds";
-import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./choose";
+import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./judging/choose";
 import { criteria } from "./criteria";
-import type { Check } from "./criterion";
-import { judge } from "./judge";
-import { dutiesArg } from "./readDuties";
-import { reasonOf } from "./verdict";
+import type { Check } from "./judging/criterion";
+import { judge } from "./judging/judge";
+import { dutiesArg } from "./model/readDuties";
+import { reasonOf } from "./judging/verdict";
 
 export const checkColumns = [
   { name: "criterion", kind: "text" },

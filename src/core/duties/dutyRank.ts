@@ -1,11 +1,11 @@
 import { formula } from "../formula";
 import type { Answer } from "../formula";
-import { kindText } from "../grade/library";
-import { chooseDuty, exampleDuty, rankArgs } from "./choose";
-import { dataLabel, found, judge } from "./judge";
-import { ranked, scopeOf } from "./rank";
-import { dutiesArg } from "./readDuties";
-import { verdictText } from "./verdict";
+import { kindText } from "../grades/model/library";
+import { chooseDuty, exampleDuty, rankArgs } from "./judging/choose";
+import { dataLabel, found, judge } from "./judging/judge";
+import { ranked, scopeOf } from "./judging/rank";
+import { dutiesArg } from "./model/readDuties";
+import { verdictText } from "./judging/verdict";
 
 export const dutyRank = formula(
   {

@@ -1,18 +1,18 @@
 import { BushError } from "../errors";
 import { formula, Measure, UnitLabel } from "../formula";
 import type { Answer } from "../formula";
-import type { Grade } from "../grade/library";
-import { assess } from "./assess";
-import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./choose";
-import { words } from "./criterion";
-import { judge } from "./judge";
-import { movablesOf } from "./movable";
-import type { Movable } from "./movable";
-import type { NamedDuty } from "./namedDuty";
-import { dutiesArg } from "./readDuties";
-import { pathOf, turnOf } from "./turning";
-import type { Moved, Way } from "./turning";
-import { verdictOf, verdictText } from "./verdict";
+import type { Grade } from "../grades/model/library";
+import { assess } from "./judging/assess";
+import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./judging/choose";
+import { words } from "./judging/criterion";
+import { judge } from "./judging/judge";
+import { movablesOf } from "./model/movable";
+import type { Movable } from "./model/movable";
+import type { NamedDuty } from "./model/namedDuty";
+import { dutiesArg } from "./model/readDuties";
+import { pathOf, turnOf } from "./model/turning";
+import type { Moved, Way } from "./model/turning";
+import { verdictOf, verdictText } from "./judging/verdict";
 
 /** A number of a duty on its way, judged with a grade. */
 function moving(grade: Grade, { corners }: NamedDuty, { to }: Movable): Moved {

@@ -1,24 +1,24 @@
 import { formula } from "../formula";
 import type { Answer } from "../formula";
-import { kindText } from "../grade/library";
-import type { Grade, Library } from "../grade/library";
+import { kindText } from "../grades/model/library";
+import type { Grade, Library } from "../grades/model/library";
 import type { System } from "../kinds";
 import { versionOf } from "../teach/version";
-import { cautionsOf } from "../verdict/cautions";
-import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./choose";
-import { dataLabel, judge, notAsked } from "./judge";
-import type { NamedDuty } from "./namedDuty";
-import { scopeOf } from "./rank";
-import { dutiesArg } from "./readDuties";
+import { cautionsOf } from "../grades/cautionsOf";
+import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./judging/choose";
+import { dataLabel, judge, notAsked } from "./judging/judge";
+import type { NamedDuty } from "./model/namedDuty";
+import { scopeOf } from "./judging/rank";
+import { dutiesArg } from "./model/readDuties";
 import { criterionLines, variedIn } from "./sheet/criterion";
 import { countedIn, figureLines } from "./sheet/figures";
 import { cornerText, inputLines } from "./sheet/inputs";
 import { RecordWorkings, wordLine } from "./sheet/rows";
 import type { Line } from "./sheet/rows";
 import { stepLines } from "./sheet/steps";
-import type { Check } from "./criterion";
-import { verdictOf, verdictText } from "./verdict";
-import type { Verdict } from "./verdict";
+import type { Check } from "./judging/criterion";
+import { verdictOf, verdictText } from "./judging/verdict";
+import type { Verdict } from "./judging/verdict";
 
 type Section = readonly [name: string, lines: readonly Line[]];
 

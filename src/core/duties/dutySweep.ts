@@ -5,13 +5,13 @@ import type { Kind, System } from "../kinds";
 import { unknownName } from "../names";
 import { splitHeading } from "../table/heading";
 import { readFilled } from "../table/readTable";
-import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./choose";
-import { field, fieldHeadings, fieldKeys } from "./fields";
-import type { FieldKey, FieldValues } from "./fields";
-import { judge } from "./judge";
-import { dutiesArg, readOwn } from "./readDuties";
-import { verdictOf, verdictText } from "./verdict";
-import { stepsLikeFirst, withField } from "./withField";
+import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./judging/choose";
+import { field, fieldHeadings, fieldKeys } from "./model/fields";
+import type { FieldKey, FieldValues } from "./model/fields";
+import { judge } from "./judging/judge";
+import { dutiesArg, readOwn } from "./model/readDuties";
+import { verdictOf, verdictText } from "./judging/verdict";
+import { stepsLikeFirst, withField } from "./model/withField";
 
 const valuesArg = {
   kind: "table",

@@ -2,21 +2,21 @@ import { clash } from "../errors";
 import type { Limits } from "../fit/iso286";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
-import { lacks } from "../grade/grade";
-import type { Grade } from "../grade/library";
-import { property } from "../grade/properties";
-import { chooseDuty, chooseGrade, oneDutyArgs } from "./choose";
+import { lacks } from "../grades/grade";
+import type { Grade } from "../grades/model/library";
+import { property } from "../grades/model/properties";
+import { chooseDuty, chooseGrade, oneDutyArgs } from "./judging/choose";
 import { clearanceFault } from "./criteria/clearance";
 import { gripFault, gripUntold, isCrushed } from "./criteria/grip";
 import { roomTemperature } from "./criteria/lowestTemperature";
-import { isMissing, rounding, words } from "./criterion";
-import type { Word } from "./criterion";
-import type { Duty } from "./duty";
-import { field } from "./fields";
-import { bandOf, fitStates } from "./fitStates";
-import type { FitState } from "./fitStates";
-import type { NamedDuty } from "./namedDuty";
-import { dutiesArg } from "./readDuties";
+import { isMissing, rounding, words } from "./judging/criterion";
+import type { Word } from "./judging/criterion";
+import type { Duty } from "./model/duty";
+import { field } from "./model/fields";
+import { bandOf, fitStates } from "./fit/states";
+import type { FitState } from "./fit/states";
+import type { NamedDuty } from "./model/namedDuty";
+import { dutiesArg } from "./model/readDuties";
 
 /** One state of a fit with its word, and the reasons for it. */
 export interface FitRow extends FitState {

@@ -1,4 +1,4 @@
-import { cycleOf } from "../pv/spectrum";
+import { cycleOf } from "../loading/spectrum";
 
 /** A step of a cycle that repeats: the value that it would reach if it lasted, and how long it lasts. */
 export interface Step {

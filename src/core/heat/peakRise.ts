@@ -1,5 +1,5 @@
 import { formula, Measure } from "../formula";
-import { spectrumOf } from "../pv/spectrum";
+import { spectrumOf } from "../loading/spectrum";
 import { cycleBetween, cycleLine, peakLine, peakOf } from "./firstOrder";
 import type { Step } from "./firstOrder";
 

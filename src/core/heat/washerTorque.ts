@@ -1,6 +1,6 @@
 import { formula } from "../formula";
 import { frictionArg } from "../friction";
-import { checkRing } from "../load/washerPressure";
+import { checkRing } from "../loading/washerPressure";
 
 export const washerTorque = formula(
   {

@@ -1,4 +1,4 @@
-import { depthOf, isFitted, loadOf } from "../contact/conforming";
+import { depthOf, isFitted, loadOf } from "../loading/conforming";
 import { clash } from "../errors";
 import type { ChoiceArg, NumberArg } from "../formula";
 

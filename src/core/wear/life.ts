@@ -1,6 +1,6 @@
-import { loadText } from "../contact/conforming";
+import { loadText } from "../loading/conforming";
 import { formula } from "../formula";
-import { isFitted } from "../contact/conforming";
+import { isFitted } from "../loading/conforming";
 import { conformityArgs, flatWearOf, shapingClearance } from "./conformity";
 
 /**

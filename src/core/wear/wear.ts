@@ -1,7 +1,7 @@
-import { depthOf, loadText } from "../contact/conforming";
+import { depthOf, loadText } from "../loading/conforming";
 import { formula, Measure } from "../formula";
 import type { Lookup } from "../formula";
-import { isFitted } from "../contact/conforming";
+import { isFitted } from "../loading/conforming";
 import { conformityArgs, shapingClearance, sinkOf } from "./conformity";
 
 /**

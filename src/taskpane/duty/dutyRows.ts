@@ -3,7 +3,7 @@ import type { FieldKey, FieldValues } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import type { Cell } from "../../core/formula";
 import type { Zone } from "../../core/fit/zone";
-import type { Motion } from "../../core/grade";
+import type { Motion } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import { splitHeading } from "../../core/table/heading";
 import { keyOf, readTable } from "../../core/table/readTable";

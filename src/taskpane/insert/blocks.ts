@@ -1,14 +1,14 @@
 import { criteria } from "../../core/duties";
 import type { FieldKey, NamedDuty } from "../../core/duties";
 import { isSpill } from "../../core/formula";
-import { kindText } from "../../core/grade";
-import type { Library } from "../../core/grade";
+import { kindText } from "../../core/grades/model";
+import type { Library } from "../../core/grades/model";
 import { catalogue } from "../../core/index";
 import { kinds } from "../../core/kinds";
 import type { Kind, System } from "../../core/kinds";
-import { pressureSpeed } from "../../core/pv/pv";
+import { pressureSpeed } from "../../core/loading/pvValue";
 import { fromWorking } from "../../core/units";
-import { standingCautions } from "../../core/verdict/cautions";
+import { standingCautions } from "../../core/grades/cautionsOf";
 import { answer } from "../../edge/sheet";
 import { addressOf } from "../../port/address";
 import type { Block, Corner, RichCell, Written } from "../../port/sheet";

@@ -1,7 +1,7 @@
 import { Button, Field as FieldBox, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { kindOf, properties, property } from "../../core/grade";
-import type { PropertyKey } from "../../core/grade";
+import { kindOf, properties, property } from "../../core/grades/model";
+import type { PropertyKey } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import type { NamedTable, SheetPort } from "../../port/sheet";
 import { Choice, TextBox } from "../parts/fields";

@@ -1,6 +1,6 @@
 import { Button, Field as FieldBox, Spinner, Textarea } from "@fluentui/react-components";
 import { useRef, useState } from "react";
-import { propertyNamed } from "../../core/grade";
+import { propertyNamed } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import { addressOf } from "../../port/address";
 import type { NamedTable, Place } from "../../port/sheet";

@@ -1,6 +1,6 @@
 import { BushError } from "../../core/errors";
-import { headingOf, kindOf, parseGrades, properties, property, propertyNamed } from "../../core/grade";
-import type { Property, PropertyKey } from "../../core/grade";
+import { headingOf, kindOf, parseGrades, properties, property, propertyNamed } from "../../core/grades/model";
+import type { Property, PropertyKey } from "../../core/grades/model";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { nearest, normal } from "../../core/names";

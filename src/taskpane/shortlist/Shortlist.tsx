@@ -2,10 +2,10 @@ import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-compon
 import { Fragment, memo, useDeferredValue, useMemo, useState } from "react";
 import { verdictText } from "../../core/duties";
 import type { NamedDuty, Ranked } from "../../core/duties";
-import { kindText } from "../../core/grade";
-import type { GradeKind, Library, PropertyKey } from "../../core/grade";
+import { kindText } from "../../core/grades/model";
+import type { GradeKind, Library, PropertyKey } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
-import { standingCautions } from "../../core/verdict/cautions";
+import { standingCautions } from "../../core/grades/cautionsOf";
 import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";

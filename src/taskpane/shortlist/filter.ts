@@ -1,7 +1,7 @@
 import type { Ranked } from "../../core/duties";
 import { BushError } from "../../core/errors";
-import { kindOf, kindText, properties, property } from "../../core/grade";
-import type { GradeKind, PropertyKey } from "../../core/grade";
+import { kindOf, kindText, properties, property } from "../../core/grades/model";
+import type { GradeKind, PropertyKey } from "../../core/grades/model";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { readIn } from "../../core/table/readValue";

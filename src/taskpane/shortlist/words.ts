@@ -1,8 +1,8 @@
 import { dataLabel, reasonOf, words } from "../../core/duties";
 import type { Check, NamedDuty, Ranked, Word } from "../../core/duties";
-import type { Library } from "../../core/grade";
+import type { Library } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
-import { cautionsOf, standingCautions } from "../../core/verdict/cautions";
+import { cautionsOf, standingCautions } from "../../core/grades/cautionsOf";
 import { quantityText } from "../state/quantity";
 
 /** One line for every criterion that fails or asks for care and one for all that lack data, unless the verdict's own line says it. */

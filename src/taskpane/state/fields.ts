@@ -1,6 +1,6 @@
 import { field, fieldHeading, isAskedFor } from "../../core/duties";
 import type { FieldKey, Part } from "../../core/duties";
-import type { Motion } from "../../core/grade";
+import type { Motion } from "../../core/grades/model";
 import type { Kind, System } from "../../core/kinds";
 import { splitHeading } from "../../core/table/heading";
 

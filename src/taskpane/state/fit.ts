@@ -1,7 +1,7 @@
 import { fitRows, withField } from "../../core/duties";
 import type { FieldKey, FitRow, NamedDuty } from "../../core/duties";
 import { BushError } from "../../core/errors";
-import type { Grade } from "../../core/grade";
+import type { Grade } from "../../core/grades/model";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { keepUnit } from "./quantity";

@@ -1,6 +1,6 @@
 import { judge, ranked } from "../../core/duties";
 import type { NamedDuty, Ranked } from "../../core/duties";
-import type { GradeKind, Library } from "../../core/grade";
+import type { GradeKind, Library } from "../../core/grades/model";
 
 /** Grades side by side. */
 export const mostChosen = 3;

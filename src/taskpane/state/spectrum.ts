@@ -1,7 +1,7 @@
 import { field } from "../../core/duties";
 import type { FieldKey, FieldValues } from "../../core/duties";
 import { BushError, clash } from "../../core/errors";
-import type { Motion } from "../../core/grade";
+import type { Motion } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import { readValue } from "../../core/table/readValue";
 import { keepUnit } from "./quantity";

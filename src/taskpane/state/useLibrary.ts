@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { plainCell } from "../../edge/cells";
-import { libraryOf, parseGrades, propertyNamed } from "../../core/grade";
-import type { Library } from "../../core/grade";
+import { libraryOf, parseGrades, propertyNamed } from "../../core/grades/model";
+import type { Library } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import type { NamedTable, ReadCell, SheetPort } from "../../port/sheet";
 import { useWatch } from "../parts/useSheet";

@@ -3,7 +3,7 @@ import { useDeferredValue, useId, useMemo, useState } from "react";
 import { fitVerdict } from "../../core/duties";
 import type { FitRow, NamedDuty } from "../../core/duties";
 import { metals } from "../../core/fit/metals";
-import type { Grade } from "../../core/grade";
+import type { Grade } from "../../core/grades/model";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { choicesOf, labelOf } from "../state/fields";

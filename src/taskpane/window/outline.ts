@@ -1,8 +1,8 @@
 import { boreSpan, rounding } from "../../core/duties";
 import type { Duty, NamedDuty } from "../../core/duties";
-import { pressureLimit, pvLimit, speedLimit } from "../../core/grade";
-import type { Limit, Values } from "../../core/grade";
-import { pressureSpeed } from "../../core/pv/pv";
+import { pressureLimit, pvLimit, speedLimit } from "../../core/grades/model";
+import type { Limit, Values } from "../../core/grades/model";
+import { pressureSpeed } from "../../core/loading/pvValue";
 
 /** A point of the chart, in working units. */
 export interface Point {

@@ -1,5 +1,5 @@
 import type { Stated } from "../../../src/core/duties";
-import type { Values } from "../../../src/core/grade";
+import type { Values } from "../../../src/core/grades/model";
 import { between, checksOf, curve, finding, full, line, on, resting, stated, verdict, without } from "./support";
 
 /** The verdict as a whole: what is asked, what governs, what is said. */

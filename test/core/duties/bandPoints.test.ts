@@ -1,5 +1,5 @@
 import { Band } from "../../../src/core/band";
-import { cornerOf, growth, likelyOf, quantile, spreadPoints } from "../../../src/core/duties/bandPoints";
+import { cornerOf, growth, likelyOf, quantile, spreadPoints } from "../../../src/core/duties/model/bandPoints";
 import { between, check, equal } from "../../laws/check";
 import fc from "fast-check";
 

@@ -1,5 +1,5 @@
 import { dutyBand } from "../../../src/core";
-import { shareText } from "../../../src/core/duties/bandTally";
+import { shareText } from "../../../src/core/duties/model/bandTally";
 import { call, message } from "../../support";
 import { card, near, plainGrades, rows, sleeve, speed } from "./plain";
 import type { Fields } from "./plain";

@@ -2,7 +2,7 @@ import { dutyChecks, dutySheet, dutyTable } from "../../../src/core";
 import { NamedDuty, readDuties } from "../../../src/core/duties";
 import { kinds } from "../../../src/core/kinds";
 import type { System } from "../../../src/core/kinds";
-import { standingCautions } from "../../../src/core/verdict/cautions";
+import { standingCautions } from "../../../src/core/grades/cautionsOf";
 import { dutyCells, dutyHeadings } from "../../../src/book/greenhouse/dutyRows";
 import { asInch, call, CellError, message } from "../../support";
 import { card, near, plainGrades, sleeve, speed } from "./plain";

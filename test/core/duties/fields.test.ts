@@ -1,13 +1,13 @@
 import { Band } from "../../../src/core/band";
 import { criteria, field, fieldHeading, fieldHeadings, fieldKeys, readDuties } from "../../../src/core/duties";
 import type { FieldKey, NamedDuty } from "../../../src/core/duties";
-import { groups } from "../../../src/core/duties/fields";
+import { groups } from "../../../src/core/duties/model/fields";
 import { BushError } from "../../../src/core/errors";
-import { motions } from "../../../src/core/grade";
+import { motions } from "../../../src/core/grades/model";
 import { kinds } from "../../../src/core/kinds";
 import type { Kind } from "../../../src/core/kinds";
 import { normal } from "../../../src/core/names";
-import { headingOf, properties } from "../../../src/core/grade";
+import { headingOf, properties } from "../../../src/core/grades/model";
 
 /** Every field of a duty: a typical cell and what it reads as. A field that is added has to stand here. */
 const typical: Readonly<Record<FieldKey, readonly [cell: unknown, value: unknown]>> = {

@@ -10,9 +10,9 @@ import {
   verdictText,
 } from "../../../src/core/duties";
 import type { Check, Duty, FieldValues } from "../../../src/core/duties";
-import type { StepValues } from "../../../src/core/duties/stepValues";
-import { readCurve, readGrades } from "../../../src/core/grade";
-import type { Grade, Values } from "../../../src/core/grade";
+import type { StepValues } from "../../../src/core/duties/model/stepValues";
+import { readCurve, readGrades } from "../../../src/core/grades/model";
+import type { Grade, Values } from "../../../src/core/grades/model";
 
 /** A grade at figures that are easy to reckon with, and that holds every duty below. */
 export const full: Values = {

@@ -1,7 +1,7 @@
-import type { Check } from "../../../src/core/duties/criterion";
-import { words } from "../../../src/core/duties/criterion";
-import { pathOf, turnOf } from "../../../src/core/duties/turning";
-import type { Moved } from "../../../src/core/duties/turning";
+import type { Check } from "../../../src/core/duties/judging/criterion";
+import { words } from "../../../src/core/duties/judging/criterion";
+import { pathOf, turnOf } from "../../../src/core/duties/model/turning";
+import type { Moved } from "../../../src/core/duties/model/turning";
 
 const [fails, , care, fits] = [0, 1, 2, 3];
 

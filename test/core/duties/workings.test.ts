@@ -1,11 +1,11 @@
 import { criteria } from "../../../src/core/duties";
 import type { Duty, FieldValues } from "../../../src/core/duties";
-import { standardLibrary } from "../../../src/core/grade";
-import type { Values } from "../../../src/core/grade";
+import { standardLibrary } from "../../../src/core/grades/model";
+import type { Values } from "../../../src/core/grades/model";
 import { Band } from "../../../src/core/band";
 import { readZone } from "../../../src/core/fit/zone";
 import { percentText } from "../../../src/core/measure";
-import type { Working } from "../../../src/core/duties/criterion";
+import type { Working } from "../../../src/core/duties/judging/criterion";
 import { evaluate, readLine, symbolsOf } from "../../../src/core/teach/working";
 import type { Line } from "../../../src/core/teach/working";
 import { between, checksOf, curve, described, full, on, resting, stated } from "./support";

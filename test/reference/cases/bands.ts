@@ -1,6 +1,6 @@
 import { dutyBand, dutyRoom } from "../../../src/core";
 import { Band } from "../../../src/core/band";
-import { cornerOf, growth, quantile, spreadPoints } from "../../../src/core/duties/bandPoints";
+import { cornerOf, growth, quantile, spreadPoints } from "../../../src/core/duties/model/bandPoints";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
 import { rootOf } from "../solve/rootOf";

@@ -1,5 +1,5 @@
 import { edgePressure, maxTilt, peakPressure, shaftSlope } from "../../../src/core";
-import { confinedStiffness, edgeStiffness } from "../../../src/core/contact/layer";
+import { confinedStiffness, edgeStiffness } from "../../../src/core/loading/layer";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
 import { slopesOf } from "../solve/beam";

@@ -1,4 +1,4 @@
-import type { PropertyKey, Values } from "../../grade/properties";
+import type { PropertyKey, Values } from "../../grades/model/properties";
 import { statedAt } from "../../heat/derating";
 import type { System } from "../../kinds";
 import { measure } from "../../measure";
@@ -13,12 +13,12 @@ import {
   rounding,
   withoutData,
   worse,
-} from "../criterion";
-import type { Finding } from "../criterion";
-import type { Duty } from "../duty";
-import { pathFields, pathRises, pathWorking } from "../heatPaths";
-import type { Ends } from "../heatPaths";
-import { impliedRise } from "../temperatures";
+} from "../judging/criterion";
+import type { Finding } from "../judging/criterion";
+import type { Duty } from "../model/duty";
+import { pathFields, pathRises, pathWorking } from "../model/heatPaths";
+import type { Ends } from "../model/heatPaths";
+import { impliedRise } from "../model/temperatures";
 
 /** Above this highest temperature, °C, friction that falls with heat makes the straight line err on the unsafe side. */
 const straightUpTo = 150;

@@ -1,11 +1,11 @@
 import type { System } from "../../kinds";
 import { measure } from "../../measure";
-import { criterion, figure, isMissing, joined, rounding, withoutData } from "../criterion";
-import type { Given } from "../fields";
-import { fitFields } from "../fitAssembly";
-import { fitProperties, fitStates, narrowest } from "../fitStates";
-import type { FitState, FitStates } from "../fitStates";
-import { fitWorking } from "../fitWorking";
+import { criterion, figure, isMissing, joined, rounding, withoutData } from "../judging/criterion";
+import type { Given } from "../model/fields";
+import { fitFields } from "../fit/assembly";
+import { fitProperties, fitStates, narrowest } from "../fit/states";
+import type { FitState, FitStates } from "../fit/states";
+import { fitWorking } from "../fit/working";
 
 /** What is wrong with the clearance of one state. */
 export function clearanceFault({ clearance: { least } }: FitState, { leastClearance = 0 }: Given): string | undefined {

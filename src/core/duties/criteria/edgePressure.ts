@@ -1,12 +1,20 @@
-import { edgeContact, edgePressure as edgePressureOf } from "../../contact/edgePressure";
-import { confinedStiffness, edgeStiffness } from "../../contact/layer";
-import type { Values } from "../../grade/properties";
+import { edgeContact, edgePressure as edgePressureOf } from "../../loading/edgePressure";
+import { confinedStiffness, edgeStiffness } from "../../loading/layer";
+import type { Values } from "../../grades/model/properties";
 import { percentText } from "../../measure";
-import { againstStrength, contactWorking, loadWorking, onSlope, onSlopeOf, slopeWorking, tilted } from "../contacts";
-import type { Layers } from "../contacts";
-import { criterion, figure, holds, joined, lacking, together, worse } from "../criterion";
-import type { Finding, Working } from "../criterion";
-import { fitProperties } from "../fitStates";
+import {
+  againstStrength,
+  contactWorking,
+  loadWorking,
+  onSlope,
+  onSlopeOf,
+  slopeWorking,
+  tilted,
+} from "../model/contacts";
+import type { Layers } from "../model/contacts";
+import { criterion, figure, holds, joined, lacking, together, worse } from "../judging/criterion";
+import type { Finding, Working } from "../judging/criterion";
+import { fitProperties } from "../fit/states";
 
 /** The grade's rating for edge load: poor fails, whatever the pressure; fair is care. */
 function ratingOf({ edgeLoad }: Values): Finding {

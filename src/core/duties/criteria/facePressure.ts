@@ -1,7 +1,7 @@
-import type { PressureKey } from "../../grade/limits";
-import type { Values } from "../../grade/properties";
-import { criterion, worse } from "../criterion";
-import type { Duty } from "../duty";
+import type { PressureKey } from "../../grades/model/limits";
+import type { Values } from "../../grades/model/properties";
+import { criterion, worse } from "../judging/criterion";
+import type { Duty } from "../model/duty";
 import { pressureFinding, pressureWorking } from "./pressures";
 
 /** The greatest pressures on the face, at rest and in motion. */

@@ -1,11 +1,11 @@
 import { measure, percentText } from "../../measure";
-import { criterion, figure, holds, isMissing, joined, lacking, withoutData } from "../criterion";
-import type { Working } from "../criterion";
-import type { FieldKey, Given } from "../fields";
-import { fitFields } from "../fitAssembly";
-import { fitProperties, fitStates, leastBy, neededShareOf } from "../fitStates";
-import type { FitState, FitStates } from "../fitStates";
-import { fitWorking } from "../fitWorking";
+import { criterion, figure, holds, isMissing, joined, lacking, withoutData } from "../judging/criterion";
+import type { Working } from "../judging/criterion";
+import type { FieldKey, Given } from "../model/fields";
+import { fitFields } from "../fit/assembly";
+import { fitProperties, fitStates, leastBy, neededShareOf } from "../fit/states";
+import type { FitState, FitStates } from "../fit/states";
+import { fitWorking } from "../fit/working";
 
 /** What is wrong with the grip of one state. */
 export function gripFault({ name, grip }: FitState): string | undefined {

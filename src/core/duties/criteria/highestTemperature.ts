@@ -1,5 +1,5 @@
 import { measure } from "../../measure";
-import { criterion, inFigures, lacking, rounding } from "../criterion";
+import { criterion, inFigures, lacking, rounding } from "../judging/criterion";
 
 export const highestTemperature = criterion(
   {

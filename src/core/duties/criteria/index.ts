@@ -1,4 +1,4 @@
-import type { Criterion } from "../criterion";
+import type { Criterion } from "../judging/criterion";
 import { boreTemperature } from "./boreTemperature";
 import { clearance } from "./clearance";
 import { damping } from "./damping";

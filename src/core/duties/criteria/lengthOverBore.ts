@@ -1,5 +1,5 @@
-import { criterion, figure, rounding } from "../criterion";
-import type { Duty } from "../duty";
+import { criterion, figure, rounding } from "../judging/criterion";
+import type { Duty } from "../model/duty";
 
 /** Short bushes lose their shaft's guidance, long ones load their edges (common practice). */
 const usual = { least: 0.5, most: 2 };

@@ -1,5 +1,5 @@
 import { measure } from "../../measure";
-import { criterion, inFigures, lacking, rounding } from "../criterion";
+import { criterion, inFigures, lacking, rounding } from "../judging/criterion";
 
 /** Limits are stated at room temperature: only a colder duty asks how cold the material may become, °C (ISO 1). */
 export const roomTemperature = 20;

@@ -1,6 +1,6 @@
-import type { Values } from "../../grade/properties";
-import { criterion, lacking, together } from "../criterion";
-import type { Finding } from "../criterion";
+import type { Values } from "../../grades/model/properties";
+import { criterion, lacking, together } from "../judging/criterion";
+import type { Finding } from "../judging/criterion";
 
 const words = { resistant: "fits", limited: "care", attacked: "fails" } as const;
 const figures = ["media"] as const;

@@ -1,6 +1,6 @@
 import { percentText } from "../../measure";
-import { criterion, lacking } from "../criterion";
-import type { Duty } from "../duty";
+import { criterion, lacking } from "../judging/criterion";
+import type { Duty } from "../model/duty";
 
 const swellingOf = ({ given }: Duty) =>
   given.moisture === "wet" ? "swellingSaturated" : given.moisture === "humid" ? "swelling50" : undefined;

@@ -1,9 +1,9 @@
-import { criterion } from "../criterion";
-import type { Criterion } from "../criterion";
-import type { Duty } from "../duty";
-import { field, fieldKeys } from "../fields";
-import type { FieldKey } from "../fields";
-import { givesPaths, pathFields } from "../heatPaths";
+import { criterion } from "../judging/criterion";
+import type { Criterion } from "../judging/criterion";
+import type { Duty } from "../model/duty";
+import { field, fieldKeys } from "../model/fields";
+import type { FieldKey } from "../model/fields";
+import { givesPaths, pathFields } from "../model/heatPaths";
 
 /**
  * What a duty says and no criterion looks at must not pass in silence. Made for the criteria that stand before it; names

@@ -1,9 +1,9 @@
-import { peakPressure as peakPressureOf } from "../../contact/peakPressure";
+import { peakPressure as peakPressureOf } from "../../loading/peakPressure";
 import { percentText } from "../../measure";
-import { againstStrength, contactWorking, layersOf, loadWorking } from "../contacts";
-import { criterion, holds, isMissing, joined, lacking, withoutData } from "../criterion";
-import { fitFields } from "../fitAssembly";
-import { fitProperties } from "../fitStates";
+import { againstStrength, contactWorking, layersOf, loadWorking } from "../model/contacts";
+import { criterion, holds, isMissing, joined, lacking, withoutData } from "../judging/criterion";
+import { fitFields } from "../fit/assembly";
+import { fitProperties } from "../fit/states";
 
 export const peakPressure = criterion(
   {

@@ -1,16 +1,16 @@
-import type { PressureKey } from "../../grade/limits";
-import { pressureLimit } from "../../grade/limits";
-import type { PropertyKey, Values } from "../../grade/properties";
-import { endsOf } from "../../grade/curve";
+import type { PressureKey } from "../../grades/model/limits";
+import { pressureLimit } from "../../grades/model/limits";
+import type { PropertyKey, Values } from "../../grades/model/properties";
+import { endsOf } from "../../grades/model/curve";
 import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
 import type { Span } from "../../formula";
-import { figure, joined, lacking, ratio } from "../criterion";
-import type { Finding, Working } from "../criterion";
-import type { Duty } from "../duty";
-import { limitWorking } from "../limitWorking";
-import { whereOf } from "../pvWorking";
-import { boreSpan } from "../temperatures";
+import { figure, joined, lacking, ratio } from "../judging/criterion";
+import type { Finding, Working } from "../judging/criterion";
+import type { Duty } from "../model/duty";
+import { limitWorking } from "../judging/limitWorking";
+import { whereOf } from "../judging/pvWorking";
+import { boreSpan } from "../model/temperatures";
 
 const plain: Readonly<Record<PressureKey, readonly PropertyKey[]>> = {
   staticPressure: ["staticPressure"],

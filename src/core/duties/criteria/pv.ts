@@ -1,13 +1,13 @@
-import { endsOf } from "../../grade/curve";
-import { pvLimit } from "../../grade/limits";
-import type { PropertyKey, Values } from "../../grade/properties";
+import { endsOf } from "../../grades/model/curve";
+import { pvLimit } from "../../grades/model/limits";
+import type { PropertyKey, Values } from "../../grades/model/properties";
 import { statedAt } from "../../heat/derating";
 import { measure } from "../../measure";
-import { criterion, figure, joined, lacking, ratio } from "../criterion";
-import type { Finding, Working } from "../criterion";
-import type { Duty } from "../duty";
-import { limitWorking } from "../limitWorking";
-import { pvWorking } from "../pvWorking";
+import { criterion, figure, joined, lacking, ratio } from "../judging/criterion";
+import type { Finding, Working } from "../judging/criterion";
+import type { Duty } from "../model/duty";
+import { limitWorking } from "../judging/limitWorking";
+import { pvWorking } from "../judging/pvWorking";
 
 const derated: readonly PropertyKey[] = ["pvLimit", "highestTemperature"];
 const byCurve: readonly PropertyKey[] = ["pvLimit", "pvCurve"];

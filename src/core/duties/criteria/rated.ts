@@ -1,8 +1,8 @@
-import type { FieldKey } from "../fields";
-import type { PropertyKey, Rating, Values } from "../../grade/properties";
-import { criterion, lacking } from "../criterion";
-import type { Criterion, Word } from "../criterion";
-import type { Duty } from "../duty";
+import type { FieldKey } from "../model/fields";
+import type { PropertyKey, Rating, Values } from "../../grades/model/properties";
+import { criterion, lacking } from "../judging/criterion";
+import type { Criterion, Word } from "../judging/criterion";
+import type { Duty } from "../model/duty";
 
 type Ratings = { readonly [R in Rating]: Word };
 type RatedKey = { [K in keyof Values]-?: Values[K] extends Rating | undefined ? K : never }[keyof Values] & PropertyKey;

@@ -1,9 +1,9 @@
-import { property as propertyOf } from "../../grade/properties";
-import type { PropertyKey, Rating, Values } from "../../grade/properties";
+import { property as propertyOf } from "../../grades/model/properties";
+import type { PropertyKey, Rating, Values } from "../../grades/model/properties";
 import { measure } from "../../measure";
-import { criterion, lacking, together } from "../criterion";
-import type { Finding } from "../criterion";
-import type { Duty } from "../duty";
+import { criterion, lacking, together } from "../judging/criterion";
+import type { Finding } from "../judging/criterion";
+import type { Duty } from "../model/duty";
 
 /** Softer than this the grade's rating for soft shafts is asked, HB (common practice). */
 export const softBelow = 200;

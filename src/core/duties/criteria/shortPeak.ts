@@ -1,7 +1,7 @@
-import type { PropertyKey } from "../../grade/properties";
+import type { PropertyKey } from "../../grades/model/properties";
 import { measure } from "../../measure";
-import { criterion, figure, lacking, rounding } from "../criterion";
-import { boreRise } from "../temperatures";
+import { criterion, figure, lacking, rounding } from "../judging/criterion";
+import { boreRise } from "../model/temperatures";
 
 export const shortPeak = criterion(
   {

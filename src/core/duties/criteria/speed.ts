@@ -1,9 +1,9 @@
-import { speedLimit } from "../../grade/limits";
-import type { Motion } from "../../grade/limits";
-import type { Values } from "../../grade/properties";
-import { criterion, figure, lacking, ratio, worse } from "../criterion";
-import type { Finding } from "../criterion";
-import type { Duty } from "../duty";
+import { speedLimit } from "../../grades/model/limits";
+import type { Motion } from "../../grades/model/limits";
+import type { Values } from "../../grades/model/properties";
+import { criterion, figure, lacking, ratio, worse } from "../judging/criterion";
+import type { Finding } from "../judging/criterion";
+import type { Duty } from "../model/duty";
 
 /** The greatest speed of each motion; a washer's and a flange's faces run faster than their bore. */
 function speedsOf({ steps }: Duty): readonly (readonly [Exclude<Motion, "static">, number])[] {

@@ -1,5 +1,5 @@
-import { criterion } from "../criterion";
-import type { Duty } from "../duty";
+import { criterion } from "../judging/criterion";
+import type { Duty } from "../model/duty";
 import { pressureFinding, pressureWorking } from "./pressures";
 
 /** The greatest pressure in the bore at rest; nothing where it never rests. */

@@ -1,11 +1,11 @@
-import { edgeContact, edgePressure } from "../../contact/edgePressure";
+import { edgeContact, edgePressure } from "../../loading/edgePressure";
 import { measure } from "../../measure";
 import { readLine } from "../../teach/working";
-import { contactWorking, loadWorking, onSlope, onSlopeOf, slopeWorking, tilted } from "../contacts";
-import type { Layers } from "../contacts";
-import { criterion, joined } from "../criterion";
-import type { Finding, Working } from "../criterion";
-import { fitProperties } from "../fitStates";
+import { contactWorking, loadWorking, onSlope, onSlopeOf, slopeWorking, tilted } from "../model/contacts";
+import type { Layers } from "../model/contacts";
+import { criterion, joined } from "../judging/criterion";
+import type { Finding, Working } from "../judging/criterion";
+import { fitProperties } from "../fit/states";
 
 /** Of the lines of an edge pressure those for the depth of the stiff layer. */
 const depthSymbols: ReadonlySet<string> = new Set(["θ", "K_c", "b_c", "one_c", "u_c"]);

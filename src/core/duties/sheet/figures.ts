@@ -1,12 +1,12 @@
 import { Measure, UnitLabel } from "../../formula";
-import { cellOf } from "../../grade/grade";
-import type { Grade } from "../../grade/library";
-import { headingOf, property } from "../../grade/properties";
-import type { PropertyKey } from "../../grade/properties";
-import { originText } from "../../grade/source";
+import { cellOf } from "../../grades/grade";
+import type { Grade } from "../../grades/model/library";
+import { headingOf, property } from "../../grades/model/properties";
+import type { PropertyKey } from "../../grades/model/properties";
+import { originText } from "../../grades/source";
 import type { System } from "../../kinds";
-import type { Check } from "../criterion";
-import type { NamedDuty } from "../namedDuty";
+import type { Check } from "../judging/criterion";
+import type { NamedDuty } from "../model/namedDuty";
 import { wordLine } from "./rows";
 import type { Line } from "./rows";
 

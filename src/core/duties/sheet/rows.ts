@@ -7,8 +7,8 @@ import { factorWord, workedRows } from "../../teach/workedRows";
 import type { Row } from "../../teach/workedRows";
 import { knownFigures, workOf } from "../../teach/worksheet";
 import type { Work } from "../../teach/worksheet";
-import type { Working } from "../criterion";
-import type { Call } from "../faces";
+import type { Working } from "../judging/criterion";
+import type { Call } from "../model/faces";
 
 /** A line of the record behind its section: what it is, formula, the numbers put in, result, unit, from where. */
 export type Line = readonly [

@@ -1,9 +1,9 @@
-import { pressureSpeed } from "../../pv/pv";
+import { pressureSpeed } from "../../loading/pvValue";
 import type { Work } from "../../teach/worksheet";
-import { callsOf, restCall } from "../faces";
-import type { Call, FaceCalls } from "../faces";
-import type { Part } from "../fields";
-import type { NamedDuty } from "../namedDuty";
+import { callsOf, restCall } from "../model/faces";
+import type { Call, FaceCalls } from "../model/faces";
+import type { Part } from "../model/fields";
+import type { NamedDuty } from "../model/namedDuty";
 import { callWork, sourcesText } from "./rows";
 import type { Line, RecordWorkings } from "./rows";
 

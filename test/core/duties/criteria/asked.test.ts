@@ -1,8 +1,8 @@
 import { criteria, fieldKeys, NamedDuty } from "../../../../src/core/duties";
 import type { Duty, FieldValues } from "../../../../src/core/duties";
 import { readZone } from "../../../../src/core/fit/zone";
-import { property } from "../../../../src/core/grade";
-import type { Values } from "../../../../src/core/grade";
+import { property } from "../../../../src/core/grades/model";
+import type { Values } from "../../../../src/core/grades/model";
 import { between, checksOf, curve, described, full, isAsked, on, resting, stated } from "../support";
 
 /** When each criterion is asked, and when not: the duty alone decides. */

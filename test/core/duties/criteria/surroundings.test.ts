@@ -1,5 +1,5 @@
 import type { FieldValues } from "../../../../src/core/duties";
-import type { Rating } from "../../../../src/core/grade";
+import type { Rating } from "../../../../src/core/grades/model";
 import { finding, full, line, on, resting, said, without } from "../support";
 
 describe("moisture", () => {

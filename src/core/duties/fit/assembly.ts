@@ -1,0 +1,96 @@
+import { mustBe } from "../../errors";
+import { checkFeature, limitsIn } from "../../fit/iso286";
+import type { Limits } from "../../fit/iso286";
+import { heldAtEnds } from "../../fit/lame";
+import type { Ring } from "../../fit/lame";
+import { findMetal } from "../../fit/metals";
+import type { Metal } from "../../fit/metals";
+import type { Values } from "../../grades/model/properties";
+import type { Missing } from "../judging/criterion";
+import type { Given } from "../model/fields";
+
+/** A bush, its housing and its shaft, by limits of size before the bush is pressed in; mm. */
+export interface Assembly {
+  readonly ring: Ring;
+  readonly bore: Limits;
+  readonly shaft: Limits;
+  readonly outside: Limits;
+  readonly seat: Limits;
+  /** Whether the bore's limits hold after pressing in. */
+  readonly isPressed: boolean;
+  readonly isHeld: boolean;
+  readonly modulus: number;
+  readonly poisson: number;
+  readonly expansion: number;
+  readonly housing: Metal;
+  readonly shaftMetal: Metal;
+}
+
+/** The fields that ask for the fit, each needed once one of them is given. */
+export const fitFields = ["boreZone", "shaftZone", "outsideZone", "housingZone"] as const;
+const otherFields = ["bore", "housing", "shaft"] as const;
+export const elasticFigures = ["expansion", "compressiveModulus", "poisson"] as const;
+
+/** Wall of the bush, by itself or out of its outside diameter. */
+export const wallOf = ({ wall, outside, bore }: Given): number | undefined =>
+  wall ?? (outside !== undefined && bore !== undefined ? (outside - bore) / 2 : undefined);
+
+export function assemblyOf(values: Values, given: Given): Assembly | Missing {
+  for (const field of [...fitFields, ...otherFields]) if (given[field] === undefined) return { field };
+  const wall = wallOf(given);
+  if (wall === undefined) return { field: "wall" };
+  for (const property of elasticFigures) if (values[property] === undefined) return { property };
+  const bore = given.bore!;
+  const outside = bore + 2 * wall;
+  const housing = findMetal("housing", given.housing!);
+  const ring: Ring = {
+    bore,
+    outside,
+    housing: given.housingOutside ?? Infinity,
+    bushModulus: values.compressiveModulus!,
+    bushPoisson: values.poisson!,
+    housingModulus: housing.modulus,
+    housingPoisson: housing.poisson,
+  };
+  const limits = (zone: (typeof fitFields)[number], size: number): Limits =>
+    limitsIn(given[zone]!, size, { zone, size: "bore" });
+  const isHeld = given.heldAtEnds === "yes";
+  return {
+    ring: isHeld ? heldAtEnds(ring) : ring,
+    bore: limits("boreZone", bore),
+    shaft: limits("shaftZone", bore),
+    outside: limits("outsideZone", outside),
+    seat: limits("housingZone", outside),
+    isPressed: given.zoneHolds !== "free",
+    isHeld,
+    modulus: values.compressiveModulus!,
+    poisson: values.poisson!,
+    expansion: values.expansion!,
+    housing,
+    shaftMetal: findMetal("shaft", given.shaft!),
+  };
+}
+
+/** Zones that no class of ISO 286 has, or that leave no size, and metals that are not known, are told when the duty is read. */
+export function checkFit(given: Given): void {
+  const { bore, housingOutside } = given;
+  const thickness = wallOf(given);
+  const seat = bore === undefined || thickness === undefined ? undefined : bore + 2 * thickness;
+  if (seat !== undefined && housingOutside !== undefined && housingOutside <= seat)
+    throw mustBe("housing outside", `above the bush's outside of ${seat} mm`, housingOutside);
+  for (const zone of fitFields) {
+    const value = given[zone];
+    if (value === undefined) continue;
+    checkFeature(zoneHeading[zone], value, zone === "boreZone" || zone === "housingZone" ? "hole" : "shaft");
+    const ofBore = zone === "boreZone" || zone === "shaftZone";
+    const size = ofBore ? bore : seat;
+    if (size !== undefined) limitsIn(value, size, { zone: zoneHeading[zone], size: ofBore ? "bore" : "outside" });
+  }
+  if (given.housing !== undefined) findMetal("housing", given.housing);
+}
+const zoneHeading = {
+  boreZone: "bore zone",
+  shaftZone: "shaft zone",
+  outsideZone: "outside zone",
+  housingZone: "housing zone",
+} as const;

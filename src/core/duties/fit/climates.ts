@@ -1,0 +1,53 @@
+import { assemblyTemperature } from "../../fit/running";
+import type { Duty } from "../model/duty";
+import type { Given } from "../model/fields";
+
+export type Moisture = NonNullable<Given["moisture"]>;
+
+/** Temperatures of one state, °C, and what the bush has swollen. */
+export interface Climate {
+  readonly name: string;
+  readonly bush: number;
+  readonly housing: number;
+  readonly shaft: number;
+  /** Linear swelling since the bush was pressed in; below 0 where it has dried. */
+  readonly swelling: number;
+  /** After the hottest hold, which has relaxed the press fit. */
+  readonly isAfter: boolean;
+}
+
+/**
+ * The states that occur where a bush swells by `change` from assembly to service. In motion friction warms the bore by
+ * `rise`, its housing being as warm as the bore or as cold as the surroundings. What has dried also stands where the bush
+ * was pressed in; after the hottest hold the bush is as cold and as dry as it gets.
+ */
+export function climates({ temperature, given }: Duty, rise: number, change: number): Climate[] {
+  const { low, high } = temperature;
+  const standing = Math.min(low, assemblyTemperature);
+  const changed = change < 0 ? ", dried" : `, ${given.moisture}`;
+  const even = (name: string, t: number, swelling: number, isAfter = false): Climate => ({
+    name,
+    bush: t,
+    housing: t,
+    shaft: t,
+    swelling,
+    isAfter,
+  });
+  const warm = high + rise;
+  const hot = (swelling: number, addition = ""): Climate[] => [
+    even(`hot${addition}`, high, swelling),
+    ...(rise > 0
+      ? [
+          even(`running${addition}`, warm, swelling),
+          { ...even(`running${addition}, housing cool`, warm, swelling), housing: high },
+        ]
+      : []),
+  ];
+  return [
+    even("assembly", assemblyTemperature, 0),
+    even("cold", low, 0),
+    ...hot(0),
+    ...(change === 0 ? [] : [even(`cold${changed}`, change < 0 ? standing : low, change), ...hot(change, changed)]),
+    even("cold again", standing, Math.min(0, change), true),
+  ];
+}

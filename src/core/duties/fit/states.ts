@@ -1,0 +1,243 @@
+import { boreIn, held, stateAt } from "../../fit/history";
+import type { State } from "../../fit/history";
+import type { Limits } from "../../fit/iso286";
+import { compliances, heldStrain, hoopStressOf } from "../../fit/lame";
+import { assemblyTemperature } from "../../fit/running";
+import type { PropertyKey, Values } from "../../grades/model/properties";
+import { isMissing } from "../judging/criterion";
+import type { Missing } from "../judging/criterion";
+import type { Duty } from "../model/duty";
+import type { Given } from "../model/fields";
+import { assemblyOf, elasticFigures } from "./assembly";
+import type { Assembly } from "./assembly";
+import { climates } from "./climates";
+import type { Climate, Moisture } from "./climates";
+import { boreRise } from "../model/temperatures";
+
+/** Bush, housing and shaft in one state. */
+export interface FitState extends Climate {
+  /** Water in the bush when it was pressed in. */
+  readonly assembled: Moisture;
+  /** Share of the press fit kept since the hottest hold; none before it. */
+  readonly kept?: number | undefined;
+  /** Running clearance, worst case of all tolerances. */
+  readonly clearance: Limits;
+  /** Least interference left between bush and housing; zero or less is a loose bush. */
+  readonly grip: number;
+  /** Compressive hoop stress at the bore, at the greatest interference, MPa. */
+  readonly stress: number;
+  readonly course: Course;
+}
+
+/** A bush pressed in at one moisture, and the states that it goes through. */
+export interface Course {
+  readonly assembly: Assembly;
+  readonly assembled: Moisture;
+  readonly climates: readonly Climate[];
+  /** Share of the press fit that the hottest hold leaves. */
+  readonly kept: number;
+}
+
+export interface FitStates {
+  /** From each moisture that the bush may have had at assembly; a share of the press fit that is not told is 1. */
+  readonly states: readonly FitState[];
+  /** Where the share is not told: the states after the hottest hold once more, with nothing kept. */
+  readonly ifNothingKept: readonly FitState[];
+  /** Share of the press fit that must be kept for the bush to hold; where none is enough, above 1. */
+  readonly neededShare: number;
+  readonly figures: readonly PropertyKey[];
+}
+
+/** Figures of the grade that the states may need. */
+export const fitProperties: readonly PropertyKey[] = [
+  ...elasticFigures,
+  "swelling50",
+  "swellingSaturated",
+  "pvLimit",
+  "highestTemperature",
+];
+
+/** What was found last in a duty, and of which figures: six criteria look at the states of one grade. */
+const known = new WeakMap<Duty, { readonly values: Values; readonly states: FitStates | Missing }>();
+
+/** Clearance and grip of the bush through assembly, cold, hot, wet and cold again. */
+export function fitStates(values: Values, duty: Duty): FitStates | Missing {
+  const last = known.get(duty);
+  if (last?.values === values) return last.states;
+  const states = workedOut(values, duty);
+  known.set(duty, { values, states });
+  return states;
+}
+
+function workedOut(values: Values, duty: Duty): FitStates | Missing {
+  const { given } = duty;
+  const assembly = assemblyOf(values, given);
+  if (isMissing(assembly)) return assembly;
+  const rise = boreRise(values, duty);
+  if (typeof rise !== "number") return { property: rise };
+  const { inService, assembled } = moisturesOf(given);
+  const swellings = [inService, ...assembled].flatMap((moisture) => swellingKey[moisture] ?? []);
+  for (const property of swellings) if (values[property] === undefined) return { property };
+
+  const swellingOf = (moisture: Moisture): number => {
+    const property = swellingKey[moisture];
+    return property === undefined ? 0 : values[property]!;
+  };
+  const courses = assembled.map((moisture) => ({
+    assembly,
+    assembled: moisture,
+    climates: climates(duty, rise, swellingOf(inService) - swellingOf(moisture)),
+    kept: 1,
+  }));
+  const { keptGrip } = given;
+  const through = (kept: number) => courses.flatMap((course) => statesOf({ ...course, kept }));
+  return {
+    states: through(keptGrip ?? 1),
+    ifNothingKept: keptGrip === undefined ? through(0).filter(({ isAfter }) => isAfter) : [],
+    neededShare: Math.max(...courses.map(neededShareOf)),
+    figures: [...elasticFigures, ...swellings, ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : [])],
+  };
+}
+
+const swellingKey: Readonly<Partial<Record<Moisture, "swelling50" | "swellingSaturated">>> = {
+  humid: "swelling50",
+  wet: "swellingSaturated",
+};
+
+/** Where the moisture at assembly is not told it may be that of a dry store or of humid air. */
+const moisturesOf = ({ moisture = "dry", assemblyMoisture }: Given) => ({
+  inService: moisture,
+  assembled: assemblyMoisture === undefined ? (["dry", "humid"] as const) : [assemblyMoisture],
+});
+
+/** Strains since assembly. */
+export function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly, climate: Climate) {
+  const ofHousing = housing.expansion * (climate.housing - assemblyTemperature);
+  const free = expansion * (climate.bush - assemblyTemperature) + climate.swelling;
+  return {
+    bush: isHeld ? heldStrain(free, ofHousing, poisson) : free,
+    housing: ofHousing,
+    shaft: shaftMetal.expansion * (climate.shaft - assemblyTemperature),
+  };
+}
+
+const mismatchOf = (assembly: Assembly, climate: Climate): number => {
+  const { bush, housing } = strainsOf(assembly, climate);
+  return bush - housing;
+};
+
+/** The hottest hold: where bush and housing press the hardest. */
+export const hottestOf = ({ assembly, climates }: Course): Climate =>
+  climates
+    .filter(({ isAfter }) => !isAfter)
+    .reduce((a, b) => (mismatchOf(assembly, b) > mismatchOf(assembly, a) ? b : a));
+
+/** The joint after its hottest hold. */
+function afterHold(course: Course, interference: number): State {
+  const { ring } = course.assembly;
+  return held(ring, stateAt(ring, interference, mismatchOf(course.assembly, hottestOf(course)), 0), course.kept);
+}
+
+/** The joint in one state, of a bush and a housing that began with one interference. */
+function jointOf(course: Course, climate: Climate, interference: number): State {
+  const set = climate.isAfter ? afterHold(course, interference).set : 0;
+  return stateAt(course.assembly.ring, interference, mismatchOf(course.assembly, climate), set);
+}
+
+const middle = ({ least, greatest }: Limits): number => (least + greatest) / 2;
+const half = ({ least, greatest }: Limits): number => (greatest - least) / 2;
+
+function statesOf(course: Course): FitState[] {
+  const { assembly, assembled, kept } = course;
+  const [slack, tight] = endsOf(assembly);
+  return course.climates.map((climate): FitState => {
+    const [a, b] = [extremesAt(course, climate, slack), extremesAt(course, climate, tight)];
+    const { name, bush, housing, shaft, swelling, isAfter } = climate;
+    return {
+      name,
+      bush,
+      housing,
+      shaft,
+      swelling,
+      isAfter,
+      assembled,
+      kept: isAfter ? kept : undefined,
+      clearance: { least: Math.min(a.least, b.least), greatest: Math.max(a.greatest, b.greatest) },
+      grip: Math.min(a.grip, b.grip),
+      stress: hoopStressOf(assembly.ring, Math.max(a.pressure, b.pressure)),
+      course,
+    };
+  });
+}
+
+/** Least and greatest interference of bush and housing at assembly. */
+export const endsOf = ({ outside, seat }: Assembly): readonly [slack: number, tight: number] => [
+  outside.least - seat.greatest,
+  outside.greatest - seat.least,
+];
+
+/** Clearance in one state as a function of the sizes of bore and shaft, where bush and housing began with one interference. */
+function clearanceIn({ assembly }: Course, climate: Climate, interference: number, joint: State) {
+  const { ring, isPressed } = assembly;
+  const strains = strainsOf(assembly, climate);
+  // a bore that is stated as pressed was wider before
+  const closed = isPressed ? 0 - boreIn(ring, 0, 0, stateAt(ring, interference, 0, 0)) : 0;
+  return (bore: number, shaft: number): number =>
+    boreIn(ring, bore + closed, strains.bush, joint) - shaft * (1 + strains.shaft);
+}
+
+/**
+ * Both ends of the clearance, the interference that is left and its pressure, where bush and housing began with one interference.
+ * Clearance rises with the bore, falls with the shaft, and goes one way with the interference of a bush that is held, so that the
+ * worst cases stand at the ends of the limits.
+ */
+export function extremesAt(course: Course, climate: Climate, interference: number) {
+  const { bore, shaft } = course.assembly;
+  const joint = jointOf(course, climate, interference);
+  const clearance = clearanceIn(course, climate, interference, joint);
+  return {
+    least: clearance(bore.least, shaft.greatest),
+    greatest: clearance(bore.greatest, shaft.least),
+    grip: joint.interference,
+    pressure: joint.pressure,
+  };
+}
+
+/**
+ * Where the clearance of most assemblies lies: half of each tolerance, joined as a root sum square. Bush and housing first join to
+ * the half-width of their interference, ti = √((To/2)² + (Th/2)²), whose effect on the clearance then joins those of bore and shaft.
+ */
+export function bandOf(course: Course, climate: Climate): Limits {
+  const { bore, shaft, outside, seat } = course.assembly;
+  const strains = strainsOf(course.assembly, climate);
+  const likely = Math.hypot(half(outside), half(seat));
+  const at = (off: number): number => {
+    const interference = middle(outside) - middle(seat) + off;
+    const joint = jointOf(course, climate, interference);
+    return clearanceIn(course, climate, interference, joint)(middle(bore), middle(shaft));
+  };
+  const [low, high] = [at(-likely), at(likely)];
+  const width = Math.hypot(half(bore) * (1 + strains.bush), half(shaft) * (1 + strains.shaft), (high - low) / 2);
+  return { least: (low + high) / 2 - width, greatest: (low + high) / 2 + width };
+}
+
+/** R at which the coldest state after the hottest has no interference left: R_e = 1 − δ/δ_hot, then R from R_e. */
+export function neededShareOf(course: Course): number {
+  const { ring } = course.assembly;
+  const [interference] = endsOf(course.assembly);
+  const back = course.climates.find(({ isAfter }) => isAfter)!;
+  const cold = stateAt(ring, interference, mismatchOf(course.assembly, back), 0).interference;
+  const hot = afterHold(course, interference).interference;
+  const pressure = 1 - cold / hot;
+  const { housing: seat, bush: wall } = compliances(ring);
+  return cold <= 0 ? 2 : pressure <= 0 ? 0 : wall / ((seat + wall) / pressure - seat);
+}
+
+/** The state with the greatest clearance of all. */
+export const widest = ({ states }: FitStates): FitState => leastBy(states, ({ clearance }) => -clearance.greatest);
+/** The state with the least clearance of all. */
+export const narrowest = ({ states }: FitStates): FitState => leastBy(states, ({ clearance }) => clearance.least);
+
+/** The state with the least clearance, or with the least grip. */
+export const leastBy = (states: readonly FitState[], of: (state: FitState) => number): FitState =>
+  states.reduce((a, b) => (of(b) < of(a) ? b : a));

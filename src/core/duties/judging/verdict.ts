@@ -1,0 +1,76 @@
+import { property } from "../../grades/model/properties";
+import type { System } from "../../kinds";
+import { percentText } from "../../measure";
+import { rounding, words } from "./criterion";
+import type { Check, Finding, Word } from "./criterion";
+import { field } from "../model/fields";
+
+export interface Verdict {
+  readonly word: Word;
+  /** Of the worst word: surroundings outside the grade's temperatures, else the greatest use, else the first of the list. */
+  readonly governing: Check;
+  /** The governing use, or the greatest where the governing criterion has none; nothing where data are missing or the surroundings are outside. */
+  readonly use?: number | undefined;
+  /** The criterion with the greatest use, where the governing one is told in words. */
+  readonly next?: Check | undefined;
+}
+
+const outside: ReadonlySet<string> = new Set(["highestTemperature", "lowestTemperature"]);
+
+export function verdictOf(checks: readonly Check[]): Verdict {
+  let worst = checks[0]!;
+  let top = checks[0]!;
+  let isOutside: Check | undefined;
+  let isUnknown = false;
+  for (const check of checks) {
+    const step = rankOf[check.word] - rankOf[worst.word];
+    if (step < 0 || (step === 0 && isGreater(check, worst))) worst = check;
+    if (isGreater(check, top)) top = check;
+    if (check.word === "no data") isUnknown = true;
+    if (check.word === "fails" && outside.has(check.criterion.id)) isOutside ??= check;
+  }
+  const governing = isOutside ?? worst;
+  const { word } = governing;
+  const use = isOutside || isUnknown || isBeyond(governing) ? undefined : (governing.use ?? top.use);
+  const isTold = governing.say !== undefined || governing.use === undefined;
+  const next = isTold && !isOutside && word !== "no data" && top.use !== undefined ? top : undefined;
+  return { word, governing, use, next };
+}
+
+/** A figure that fails without a limit, as where the temperature is beyond a curve: no ratio tells how far. */
+const isBeyond = ({ word, value, limit }: Check): boolean =>
+  word === "fails" && value !== undefined && limit === undefined;
+
+const rankOf = Object.fromEntries(words.map((word, i) => [word, i])) as Readonly<Record<Word, number>>;
+
+/** Beyond a rounding, so that the first of equals governs. */
+const isGreater = (a: Check, b: Check): boolean => (a.use ?? -1) > (b.use ?? -1) + rounding * Math.abs(b.use ?? 0);
+
+/** "fits, PV 62 %", "care, shaft 150 HB, at least 300 HB wanted; PV 72 %", "no data, speed"; swelling is told in any case. */
+export function verdictText(checks: readonly Check[], system: System, verdict = verdictOf(checks)): string {
+  const { word, governing, next } = verdict;
+  let text = `${word}, ${reasonOf(governing, system)}`;
+  if (next && next !== governing) text += `; ${reasonOf(next, system, true)}`;
+  // what fails does so by a limit that was not lowered, too
+  const caveat = word === "fails" ? undefined : (governing.caveat ?? next?.caveat);
+  if (caveat) text += `; ${caveat}`;
+  for (const { tell } of checks) if (tell) text += `; ${tell(system)}`;
+  return text;
+}
+
+/** A check in a few words, its numbers in the sheet's units; `inPercent` where its words were said already. */
+export function reasonOf(check: Check, system: System, inPercent = false): string {
+  const { criterion, word, use, say, property: key, field: unstated } = check;
+  if (say && !inPercent) return say(system);
+  if (word === "no data")
+    return missingReason(criterion.heading, unstated ? field(unstated).heading : property(key!).heading);
+  return use === undefined ? criterion.heading : `${criterion.heading} ${percentText(use)}`;
+}
+
+/** "speed" where the speed limit is missing, "wear life: wear rate high" where the heading does not name it. */
+const missingReason = (heading: string, missing: string): string =>
+  missing.includes(heading) ? heading : `${heading}: ${missing}`;
+
+/** The datum that is missing, as a phrase: "speed limit turning". */
+export const missingText = ({ field: unstated, property: key }: Finding): string =>
+  unstated ? field(unstated).heading : property(key!).heading;

@@ -1,0 +1,102 @@
+import { Band } from "../../band";
+import { clash } from "../../errors";
+import { cornerOf } from "./bandPoints";
+import { dutyOf } from "./duty";
+import type { Duty } from "./duty";
+import { restPressure, stepOf } from "./faces";
+import type { FieldKey, FieldValues, Given, Part } from "./fields";
+import { checkWhole } from "./stepValues";
+import type { StepValues } from "./stepValues";
+
+/** Most bands of one duty: its corners are all tried. */
+const mostBands = 6;
+
+/** A described duty: its name, the grade chosen for it, and what it asks at every corner of its bands. */
+export class NamedDuty {
+  readonly grade: string | undefined;
+  readonly part: Part;
+  readonly bands: readonly Band[];
+  /** One duty for each corner of the bands; one where there is none. */
+  readonly corners: readonly Duty[];
+
+  /** With a corner's number that corner alone. */
+  constructor(
+    readonly name: string,
+    readonly steps: readonly StepValues[],
+    corner?: number,
+  ) {
+    const [first] = steps as [StepValues];
+    this.grade = first.values.grade;
+    this.part = first.part;
+    this.bands = bandsOf(steps);
+    if (this.bands.length > mostBands)
+      throw clash("duty", `a duty may hold at most ${mostBands} bands, this one holds ${this.bands.length}`);
+    const numbers = corner === undefined ? Array.from({ length: 2 ** this.bands.length }, (_, i) => i) : [corner];
+    this.corners =
+      this.bands.length === 0
+        ? [this.at(asRead)]
+        : numbers.map((number) => {
+            const at = cornerOf(this.bands, number);
+            return this.with((band) => at.get(band)!);
+          });
+  }
+
+  /** The values as read; those of the first step where steps differ. */
+  get values(): FieldValues {
+    return this.steps[0]!.values;
+  }
+
+  /** The duty with every band at one of its values. */
+  with(pick: (band: Band) => number): Duty {
+    return this.at(({ values }) => plain(values, pick));
+  }
+
+  /** What each step gives at a corner. */
+  givenAt(corner: number): readonly Given[] {
+    const at = cornerOf(this.bands, corner);
+    return this.steps.map(({ values }) => plain(values, (band) => at.get(band)!));
+  }
+
+  /** A corner in motion, where there is one: a band may begin at rest. */
+  get moving(): Duty {
+    return this.corners.find(({ isMoving }) => isMoving) ?? this.corners[0]!;
+  }
+
+  private at(givenOf: (step: StepValues) => Given): Duty {
+    const { part } = this;
+    const given = this.steps.map(givenOf);
+    const [first] = given as [Given];
+    let { low, high } = first.temperature!;
+    for (const { temperature } of given) {
+      low = Math.min(low, temperature!.low);
+      high = Math.max(high, temperature!.high);
+    }
+    checkWhole(first, { low, high });
+    const steps = this.steps.map(({ motion }, i) => stepOf(part, motion, given[i]!));
+    return dutyOf(part, steps, { low, high }, first, restPressure(part, first));
+  }
+}
+
+/** Without bands what was read is what is given. */
+const asRead = ({ values }: StepValues): Given => values as Given;
+
+/** The bands of all steps; one that a step takes over counts once. */
+function bandsOf(steps: readonly StepValues[]): readonly Band[] {
+  let bands: Set<Band> | undefined;
+  for (const { values } of steps)
+    for (const key in values) {
+      const value = values[key as FieldKey];
+      if (value instanceof Band) (bands ??= new Set()).add(value);
+    }
+  return bands ? [...bands] : noBands;
+}
+const noBands: readonly Band[] = [];
+
+function plain(values: FieldValues, pick: (band: Band) => number): Given {
+  const given: Record<string, unknown> = {};
+  for (const key in values) {
+    const value = values[key as FieldKey];
+    given[key] = value instanceof Band ? pick(value) : value;
+  }
+  return given as Given;
+}

@@ -1,0 +1,90 @@
+import type { Check } from "../duties/judging/criterion";
+import type { Duty } from "../duties/model/duty";
+import { missingText, reasonOf } from "../duties/judging/verdict";
+import type { Grade, Library } from "./model/library";
+import { property } from "./model/properties";
+import type { PropertyKey } from "./model/properties";
+import type { System } from "../kinds";
+import { measure } from "../measure";
+import { sourceTitle } from "../sources";
+
+/** What every verdict of this add-in carries, whatever the grade. */
+export const standingCautions: readonly string[] = [
+  "Preliminary sizing: test in the application before use.",
+  "Figures are typical, not guaranteed.",
+  "Follow the codes that apply where the machine stands.",
+  "Where failure can hurt someone, have a licensed engineer decide.",
+];
+
+/** Everything to bear in mind with this grade in this duty, the particular first and the standing cautions last. */
+export function cautionsOf(
+  grade: Grade,
+  duty: Duty,
+  checks: readonly Check[],
+  system: System = "metric",
+  library?: Library,
+): string[] {
+  return [
+    ...kindCautions(grade),
+    ...checks.flatMap((check) => checkCautions(check, system)),
+    ...figureCautions(grade, checks),
+    ...temperatureCautions(grade, duty, system),
+    ...moistureCautions(duty),
+    ...(library?.unknownColumns ?? []).map((heading) => `Column "${heading}" is no known property and was not used.`),
+    ...standingCautions,
+  ];
+}
+
+const kindCautions = ({ kind, name }: Grade): string[] =>
+  kind === "demo"
+    ? [`${name} is invented for the demo: not a material on sale, not for design.`]
+    : kind === "generic"
+      ? [`${name} is a generic family: a maker's grade may differ widely.`]
+      : [];
+
+const sentence = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}.`;
+
+/** What a criterion could not check, what it says in words, and what it notes. */
+function checkCautions(check: Check, system: System): string[] {
+  const { criterion, word, say, tell, notes } = check;
+  return [
+    ...(word === "no data" ? [`No data on ${missingText(check)}: ${criterion.heading} was not checked.`] : []),
+    ...(say && word !== "no data" ? [sentence(reasonOf(check, system))] : []),
+    ...(tell ? [`${sentence(tell(system)).slice(0, -1)}: check the wet clearance.`] : []),
+    ...(notes?.(system, check) ?? []).map((note) => `${sentence(criterion.heading).slice(0, -1)}: ${note}.`),
+  ];
+}
+
+/** Figures that were remembered, or hold under a condition. */
+function figureCautions(grade: Grade, checks: readonly Check[]): string[] {
+  const keys = [...new Set(checks.flatMap(({ figures }) => figures))];
+  return keys.flatMap((key: PropertyKey) => {
+    const origin = grade.origins[key];
+    if (!origin) return [];
+    const { heading } = property(key);
+    return [
+      ...(origin.label === "memory" || origin.label === "memory, band only"
+        ? [`The ${heading} was recalled from ${sourceTitle(origin.source)}, not re-read.`]
+        : []),
+      ...(origin.condition ? [`The ${heading}: ${origin.condition}.`] : []),
+    ];
+  });
+}
+
+function temperatureCautions({ values }: Grade, { temperature }: Duty, system: System): string[] {
+  const { highestTemperature: highest, shortTermTemperature: short } = values;
+  const isExcursion =
+    highest !== undefined && short !== undefined && temperature.high > highest && temperature.high <= short;
+  return isExcursion
+    ? [`Short excursions to ${measure("temperature", short, system)} may be borne; the duty counts as lasting.`]
+    : [];
+}
+
+const moistureCautions = ({ given, isMoving, hasBlows }: Duty): string[] => [
+  ...(given.moisture === "wet" && isMoving
+    ? ["PV limits are for dry running unless their condition says otherwise."]
+    : []),
+  ...(hasBlows && given.impactFactor === undefined
+    ? ["Shock is not in the pressure unless the load was multiplied by an impact factor."]
+    : []),
+];

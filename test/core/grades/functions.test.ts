@@ -1,0 +1,314 @@
+import fc from "fast-check";
+import {
+  allowable,
+  cautionList,
+  checkTable,
+  gradeProperty,
+  gradeTable,
+  greatestLoad,
+  greatestRpm,
+  leastLength,
+  limitUse,
+  pressureSpeed,
+  shortlist,
+  sleevePressure,
+  turningSpeed,
+  verdictLine,
+} from "../../../src/core";
+import { standardLibrary } from "../../../src/core/grades/model";
+import { standingCautions } from "../../../src/core/grades/cautionsOf";
+import { call, one } from "../host";
+import { seed } from "../../laws/check";
+
+const demo = standardLibrary()
+  .grades.filter((g) => g.kind === "demo")
+  .map((g) => g.name);
+
+test("GRADE answers numbers, words, lists and curves in the sheet's units", () => {
+  expect(one(gradeProperty, "demo sorrel", "PV limit")).toBe(0.12);
+  expect(one(gradeProperty, "Demo Sorrel", "highest temperature", null, "inch")).toBeCloseTo(194, 10);
+  expect(one(gradeProperty, "Demo Sorrel", "shock")).toBe("good");
+  expect(one(gradeProperty, "Demo Sorrel", "shafts suited")).toBe("hardened steel, stainless steel, soft steel");
+  expect(one(gradeProperty, "Demo Sorrel", "pressure at temperature")).toBe("-40: 70; 23: 70; 90: 28");
+  expect(one(gradeProperty, "Demo Sorrel", "kind")).toBe("invented for the demo");
+  expect(one(gradeProperty, "PA66", "kind")).toBe("generic family");
+  expect(one(gradeProperty, "PET", "PV limit")).toBe('#N/A grade "PET" has no data on PV limit');
+  expect(one(gradeProperty, "PA67", "PV limit")).toBe('#N/A grade "PA67" is unknown; nearest: PA66');
+  expect(one(gradeProperty, "PA66", "PV limits")).toBe('#N/A property "PV limits" is unknown; nearest: PV limit');
+});
+
+test("GRADE takes ranges, its errors stay in their row", () => {
+  const unknown = '#N/A grade "nobody" is unknown; GRADES() lists the library';
+  expect(call(gradeProperty, [["PA66"], ["nobody"], [null]], "PV limit", null, "inch")).toEqual([
+    [expect.closeTo(1000, 8)],
+    [unknown],
+    [""],
+  ]);
+  expect(call(gradeProperty, [["PA66"], ["PTFE"]], [["PV limit", "highest temperature"]], null, "inch")).toEqual([
+    [expect.closeTo(1000, 8), expect.closeTo(194, 8)],
+    [expect.closeTo(1000, 8), expect.closeTo(482, 8)],
+  ]);
+});
+
+test("GRADES has the headings asked for, and one row a grade with its kind", () => {
+  const table = call(gradeTable, [["PV limit", null, "shock"]], null, "inch");
+  expect(table[0]).toEqual(["grade", "kind", "PV limit [psi·ft/min]", "shock"]);
+  expect(table.slice(1).map((row) => row[0])).toEqual(standardLibrary().grades.map((g) => g.name));
+  expect(new Set(table.slice(1).map((row) => row[1]))).toEqual(new Set(["generic family", "invented for the demo"]));
+  expect(one(gradeTable, [["colour"]])).toBe('#N/A properties "colour" is unknown; GRADES() shows the headings');
+});
+
+test("ALLOWABLE is the limit at temperature, and no number beyond the data", () => {
+  expect(one(allowable, "Demo Sorrel", "PV limit", 23)).toBe(0.12);
+  // its curve: 0.12 at 23 °C, 0.05 at 60 °C
+  expect(one(allowable, "Demo Sorrel", "PV limit", "-40 to 41.5")).toBeCloseTo(0.085, 12);
+  expect(one(allowable, "Demo Sorrel", "static pressure limit", 90)).toBe(28);
+  expect(one(allowable, "Demo Sorrel", "speed limit linear", 90)).toBe(3);
+  expect(one(allowable, "Demo Sorrel", "PV limit", 91)).toBe("#N/A temperature 91 °C above 90 °C");
+  expect(one(allowable, "Demo Sorrel", "PV limit", -50, null, "inch")).toBe("#N/A temperature -50 °F below -40 °F");
+  const own = [
+    ["grade", "PV limit", "PV at temperature", "highest temperature"],
+    ["A", 0.2, "23: 0.2; 60: 0.1", 90],
+  ];
+  expect(one(allowable, "A", "PV limit", 60, own)).toBe(0.1);
+  expect(one(allowable, "A", "PV limit", 61, own)).toBe(
+    '#N/A temperature is beyond the curve "PV at temperature", which ends at 60 °C',
+  );
+  expect(one(allowable, "PA66", "PV limit", 10)).toBe('#N/A grade "PA66" has no data on lowest temperature');
+  expect(one(allowable, "PA66", "density", 23)).toMatch(/^#N\/A property must be one of the limits: static pressure/);
+});
+
+test("USE is the largest ratio, and an error where there is none", () => {
+  expect(one(limitUse, "Demo Medlar", 2, 0.04, 23)).toBeCloseTo(0.5, 12);
+  expect(one(limitUse, "Demo Medlar", 22.5, 9, 23, "static")).toBeCloseTo(0.5, 12);
+  expect(one(limitUse, "Demo Medlar", 2, 0.04, 90)).toBe("#N/A temperature 90 °C above 85 °C");
+  expect(one(limitUse, "PEEK", 2, 0.04, 23)).toBe('#N/A grade "PEEK" has no data on running pressure limit');
+  expect(one(limitUse, "Demo Medlar", -2, 0.04, 23)).toBe("#VALUE! pressure must be 0 MPa or more, got -2");
+  expect(one(limitUse, "Demo Medlar", 2, 0.04, 23, "spinning")).toMatch(/^#VALUE! motion must be "turning"/);
+  expect(one(limitUse, "Demo Medlar", 2, 0.04, null)).toBe("#VALUE! temperature is missing");
+});
+
+test("VERDICT speaks the sheet's units", () => {
+  expect(one(verdictLine, "Demo Medlar", 2, 0.04, 23)).toBe("fits, PV 50 %");
+  expect(one(verdictLine, "Demo Medlar", 2, 0.04, 100)).toBe("fails, temperature 100 °C above 85 °C");
+  expect(one(verdictLine, "Demo Medlar", 300, 8, 212, null, null, "inch")).toBe(
+    "fails, temperature 212 °F above 185 °F",
+  );
+  expect(one(verdictLine, "PEEK", 2, 0.04, 23)).toBe("no data, running pressure");
+});
+
+test("VERDICT over a range, blanks and errors in their rows", () => {
+  expect(
+    call(verdictLine, [["Demo Medlar"], ["Demo Sorrel"], [null], ["x"]], [[2], ["290 psi"], [null], [1]], 0.04, 23),
+  ).toEqual([["fits, PV 50 %"], ["fits, PV 67 %"], [""], ['#N/A grade "x" is unknown; GRADES() lists the library']]);
+});
+
+test("CHECKS spills a heading and a row a criterion", () => {
+  expect(call(checkTable, "Demo Sorrel", 2, 0.03, "-10 to 23")).toEqual([
+    ["criterion", "value", "limit", "unit", "use", "verdict"],
+    ["running pressure", 2, 40, "MPa", 0.05, "fits"],
+    ["highest temperature", 23, 90, "°C", "", "fits"],
+    ["speed", 0.03, 1.2, "m/s", expect.closeTo(0.025, 12), "fits"],
+    ["PV", 0.06, 0.12, "MPa·m/s", 0.5, "fits"],
+    // 23 + (90 − 23)·0.06/0.12
+    ["bore temperature", expect.closeTo(56.5, 12), 90, "°C", expect.closeTo(0.5, 12), "fits"],
+    ["lowest temperature", -10, -40, "°C", "", "fits"],
+  ]);
+  const missing = call(checkTable, "PEEK", 2, 0.03, 23);
+  expect(missing[3]).toEqual(["speed", 0.03, "", "m/s", "", "no data"]);
+});
+
+test("SHORTLIST ranks what fits by use, then what lacks data, then failures with the reason; own grades among them, invented ones last", () => {
+  const own = [
+    ["grade", "running pressure limit", "speed limit turning", "PV limit", "highest temperature"],
+    ["Mine", 100, 10, 10, 200],
+  ];
+  const table = call(shortlist, 2, 0.06, "20 to 45", "turning", "dry", own, null);
+  expect(table[0]).toEqual(["grade", "kind", "verdict", "use", "reason"]);
+  const rows = table.slice(1);
+  expect(rows).toHaveLength(standardLibrary().grades.length + 1);
+  expect(rows[0]).toEqual([
+    "Mine",
+    "own",
+    "fits",
+    0.02,
+    "running pressure 2 %; pressure limit not lowered for temperature",
+  ]);
+  const invented = rows.filter((row) => row[1] === "invented for the demo");
+  const others = rows.slice(0, -invented.length);
+  expect(rows.slice(-invented.length)).toEqual(invented);
+  for (const part of [others, invented]) {
+    const words = part.map((row) => row[2]);
+    expect(words).toEqual([...words].sort((a, b) => rankOf(a) - rankOf(b)));
+    const uses = part.filter((row) => row[2] === "fits").map((row) => row[3] as number);
+    expect(uses).toEqual([...uses].sort((a, b) => a - b));
+    expect(Math.max(...uses)).toBeLessThanOrEqual(1);
+  }
+  for (const row of rows) expect(row[4]).not.toBe("");
+});
+const rankOf = (word: unknown) => ["fits", "care", "no data", "fails"].indexOf(word as string);
+
+test("SHORTLIST, wet: a grade of unknown swelling has no data", () => {
+  const verdicts = (wet: string) =>
+    Object.fromEntries(
+      call(shortlist, 0.5, 0.05, "20 to 30", "turning", wet).map((row) => [
+        row[0] as string,
+        `${row[2] as string}, ${row[4] as string}`,
+      ]),
+    );
+  expect(verdicts("dry").PA66).toMatch(/^fits/);
+  expect(verdicts("wet").PA66).toBe("no data, moisture: swelling saturated");
+  expect(verdicts("wet")["Demo Sorrel"]).toBe(`${verdicts("dry")["Demo Sorrel"]!}; swells 2 %`);
+});
+
+test("sizing by hand, and the inverse: what is just allowed has a use of exactly 1", () => {
+  // F/(d·p) = 8000/(20·40) = 10 mm at rest; F·v/(d·PV) = 8000·0.03/(20·0.12) = 100 mm: limits of Demo Sorrel at 23 °C
+  expect(one(leastLength, "Demo Sorrel", 8000, 20, 0, 23)).toBeCloseTo(10, 12);
+  // in between the warm bore lowers the pressure limit: p = 70 − 42·(p·v·67/0.12)/67 at v = 0.003, so p = 70/(1 + 0.003·42/0.12)
+  const pressure = 70 / (1 + (0.003 * 42) / 0.12);
+  expect(one(leastLength, "Demo Sorrel", 8000, 20, 0.003, 23)).toBeCloseTo(8000 / (20 * pressure), 9);
+  expect(one(leastLength, "Demo Sorrel", 8000, 20, 0.03, 23)).toBeCloseTo(100, 12);
+  expect(one(greatestLoad, "Demo Sorrel", 20, 10, 0.03, 23)).toBeCloseTo(800, 12);
+  expect(one(greatestLoad, "Demo Sorrel", 20, 10, 0, 23)).toBeCloseTo(8000, 12);
+  // v = PV·d·L/F = 0.12·20·15/720 = 0.05 m/s; n = 60000·0.05/(π·20)
+  expect(one(greatestRpm, "Demo Sorrel", 720, 20, 15, 23)).toBeCloseTo(3000 / (Math.PI * 20), 10);
+  expect(one(greatestRpm, "Demo Sorrel", 0, 20, 15, 23)).toBeCloseTo((60000 * 1.2) / (Math.PI * 20), 10);
+  expect(one(greatestRpm, "Demo Sorrel", 30000, 20, 15, 23)).toBe(
+    "#N/A load: no shaft speed is allowed, running pressure 100 MPa is above its limit 40 MPa",
+  );
+  expect(one(leastLength, "PEEK", 800, 20, 0.05, 23)).toBe('#N/A grade "PEEK" has no data on speed limit turning');
+  expect(one(leastLength, "PA66", 800, 20, 0.05)).toBe("#VALUE! temperature is missing");
+  // 2.5 times the speed limit: no length holds
+  expect(one(leastLength, "Demo Sorrel", 800, 20, 3, 40)).toBe(
+    "#N/A speed 3 m/s is above its limit 1.2 m/s: no size holds",
+  );
+});
+
+const sample = fc.record({
+  grade: fc.constantFrom(...demo),
+  bore: fc.double({ min: 3, max: 200, noNaN: true }),
+  length: fc.double({ min: 3, max: 200, noNaN: true }),
+  speed: fc.double({ min: 0.001, max: 0.2, noNaN: true }),
+  at: fc.double({ min: 20, max: 65, noNaN: true }),
+});
+
+/** The greatest of all criteria: where the verdict is care, the governing one may be used less. */
+const greatestUse = (...given: unknown[]): number =>
+  Math.max(...call(checkTable, ...given).flatMap((row) => (typeof row[4] === "number" ? [row[4]] : [])));
+
+test("MAXLOAD and MINLENGTH put the use at 1", () => {
+  fc.assert(
+    fc.property(sample, ({ grade, bore, length, speed, at }) => {
+      const load = one(greatestLoad, grade, bore, length, speed, at) as number;
+      const pressure = one(sleevePressure, load, bore, length);
+      expect(greatestUse(grade, pressure, speed, at)).toBeCloseTo(1, 9);
+      expect(one(verdictLine, grade, pressure, speed, at)).toMatch(
+        /^(fits|care), .*100 %(; pressure limit not lowered for temperature)?$/,
+      );
+      expect(one(leastLength, grade, load, bore, speed, at)).toBeCloseTo(length, 6);
+    }),
+    { seed },
+  );
+});
+
+test("a bore that its PV drives just to the end of the pressure curve is not beyond it by a rounding", () => {
+  const load = one(greatestLoad, "Demo Lovage", 3, 3, 0.00924880080777135, 57.73786028209702) as number;
+  expect(one(verdictLine, "Demo Lovage", load / 9, 0.00924880080777135, 57.73786028209702)).toBe("fits, PV 100 %");
+});
+
+test("MAXRPM puts the use at 1", () => {
+  fc.assert(
+    fc.property(sample, ({ grade, bore, length, at }) => {
+      const load = bore * length * 0.4;
+      const rpm = one(greatestRpm, grade, load, bore, length, at);
+      const speed = one(turningSpeed, bore, rpm);
+      expect(one(pressureSpeed, 0.4, speed)).toBeGreaterThan(0);
+      expect(greatestUse(grade, 0.4, speed, at)).toBeCloseTo(1, 9);
+    }),
+    { seed },
+  );
+});
+
+test("metric and inch judge alike", () => {
+  const psi = 0.006894757293168361;
+  fc.assert(
+    fc.property(sample, fc.constantFrom("turning", "swinging", "linear", "static"), (s, motion) => {
+      const pressure = (s.bore / s.length) * 10;
+      const inch = [s.grade, pressure / psi, s.speed / 0.00508, s.at * 1.8 + 32, motion, null, "inch"];
+      const use = one(limitUse, s.grade, pressure, s.speed, s.at, motion) as number;
+      expect((one(limitUse, ...inch) as number) / use).toBeCloseTo(1, 9);
+      const load = one(greatestLoad, s.grade, s.bore, s.length, s.speed, s.at) as number;
+      const lbf = one(
+        greatestLoad,
+        s.grade,
+        s.bore / 25.4,
+        s.length / 25.4,
+        s.speed / 0.00508,
+        s.at * 1.8 + 32,
+        null,
+        "inch",
+      );
+      expect(((lbf as number) * 4.4482216152605) / load).toBeCloseTo(1, 9);
+    }),
+    { seed },
+  );
+});
+
+test("use grows with load", () => {
+  fc.assert(
+    fc.property(sample, fc.double({ min: 1.01, max: 3, noNaN: true }), ({ grade, speed, at }, factor) => {
+      const use = (pressure: number) => one(limitUse, grade, pressure, speed, at) as number;
+      expect(use(3 * factor)).toBeGreaterThanOrEqual(use(3));
+    }),
+    { seed },
+  );
+});
+
+const cautions = (...given: unknown[]) => {
+  const [heading, ...lines] = call(cautionList, ...given).map((row) => row[0] as string);
+  expect(heading).toBe("caution");
+  expect(lines.slice(-standingCautions.length)).toEqual(standingCautions);
+  return lines.slice(0, -standingCautions.length);
+};
+
+test("CAUTIONS: what is invented, remembered, missing or derated is said", () => {
+  expect(cautions("Demo Sorrel", 2, 0.03, 23)).toEqual([
+    "Demo Sorrel is invented for the demo: not a material on sale, not for design.",
+    "Bore temperature: up to 90 °C where friction is at its high figure.",
+  ]);
+  const generic = cautions("PA66", 2, 0.03, "10 to 60").join("\n");
+  expect(generic).toContain("generic family");
+  expect(generic).toContain("The PV limit was recalled from");
+  expect(generic).toContain("PV: limit derated for the surroundings by DERATEDPV: no PV curve is known.");
+  expect(generic).toContain("No data on lowest temperature: lowest temperature was not checked.");
+  expect(cautions("PA66", 2, 0.03, "20 to 23").join("\n")).not.toContain("derated");
+  expect(cautions("phenolic", 2, 0.03, 23)).toContain(
+    "No data on running pressure limit: running pressure was not checked.",
+  );
+  expect(cautions("PEEK", 2, 0.03, 23)).toContain("No data on PV limit: PV was not checked.");
+  expect(cautions("PEEK", 2, 0, 23, "static").join("\n")).not.toContain("PV");
+});
+
+test("CAUTIONS: moisture, shock, shaft, temperature, unknown columns", () => {
+  const wet = cautions("Demo Sorrel", 2, 0.03, 23, "turning", "wet", "shock", "chromed");
+  expect(wet).toContain("Swells 2 %: check the wet clearance.");
+  expect(wet).toContain("Shaft of chromed not among those suited.");
+  expect(wet.join()).toContain("impact factor");
+  expect(cautions("Demo Medlar", 2, 0.03, 23, "turning", "dry", "shock")).toContain("Shock fair.");
+  expect(cautions("PA66", 2, 0.03, 23, null, "wet", "shock", "soft steel")).toEqual(
+    expect.arrayContaining([
+      "No data on swelling saturated: moisture was not checked.",
+      "No data on shock: shock was not checked.",
+      "No data on shafts suited: shaft was not checked.",
+    ]),
+  );
+  expect(cautions("Demo Sorrel", 2, 0.03, 212, null, null, null, null, null, "inch").join()).toContain(
+    "Short excursions to 284 °F may be borne",
+  );
+  expect(
+    cautions("A", 2, 0.03, 23, null, null, null, null, [
+      ["grade", "colour"],
+      ["A", 1],
+    ]),
+  ).toContain('Column "colour" is no known property and was not used.');
+});
