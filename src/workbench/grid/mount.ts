@@ -13,6 +13,7 @@ import { gridFunction } from "../adapter/functions";
 import { hintOf } from "../adapter/hints";
 import type { Metadata } from "../adapter/metadata";
 import type { Book } from "../../book/book";
+import { withForgettingLexer } from "./lexer";
 import { forgetOldNotes } from "./notes";
 import { gridPort } from "./port";
 import type { GridPort } from "./port";
@@ -20,6 +21,7 @@ import { fitRows } from "./rowHeights";
 import { addRules } from "./rules";
 import { snapshotOf } from "./snapshot";
 import { themeOf } from "./theme";
+import { keepTyped } from "./typed";
 
 export interface Mounted {
   readonly port: GridPort;
@@ -40,24 +42,28 @@ export function mountGrid(
     locales: { [LocaleType.EN_US]: mergeLocales(coreText, marksText, picksText) },
     theme: themeOf(defaultTheme),
     presets: [
-      UniverSheetsCorePreset({
-        container,
-        header: true,
-        formula: {
-          function: metadata.functions.map((meta) => {
-            const fn = functions.get(meta.id.toUpperCase());
-            if (!fn) throw new Error(`functions.js does not supply ${meta.id}`);
-            return gridFunction(meta, fn, takesErrors);
-          }),
-          description: metadata.functions.map(hintOf),
-        },
-      }),
+      withForgettingLexer(
+        UniverSheetsCorePreset({
+          container,
+          header: true,
+          sheets: { disableForceStringAlert: true, disableForceStringMark: true },
+          formula: {
+            function: metadata.functions.map((meta) => {
+              const fn = functions.get(meta.id.toUpperCase());
+              if (!fn) throw new Error(`functions.js does not supply ${meta.id}`);
+              return gridFunction(meta, fn, takesErrors);
+            }),
+            description: metadata.functions.map(hintOf),
+          },
+        }),
+      ),
       UniverSheetsConditionalFormattingPreset(),
       UniverSheetsDataValidationPreset(),
     ],
   });
   forgetOldNotes(api);
   api.createWorkbook(snapshotOf(book));
+  keepTyped(univer.__getInjector());
   addRules(api, book);
   fitRows(api, book);
   const focus = (): void => univer.__getInjector().get(ILayoutService).focus();
