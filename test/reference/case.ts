@@ -1,11 +1,11 @@
 import type { Family } from "../../src/core/formula";
 
 /**
- * A check of the main job against something outside the project.
- * "published": a value as a source prints it. "independent": another method or another library.
- * "common practice": the trade does it so and no source is claimed.
+ * What a check of the main job holds it against, outside the project.
+ * "printed example": a value that a source prints, read there. "measurement": what somebody measured. "other method": another method or library
+ * for the same assumptions. "definition": what a unit or a word means. "memory": a printed value that was recalled, so it counts for less.
  */
-export type Kind = "published" | "independent" | "common practice";
+export type Kind = "printed example" | "measurement" | "other method" | "definition" | "memory";
 
 export interface ReferenceCase {
   readonly family: Family;
@@ -13,9 +13,9 @@ export interface ReferenceCase {
   readonly what: string;
   /** Title, edition, table or equation; or the other method. */
   readonly source: string;
-  readonly kind: Kind;
-  /** The printed value was recalled, not read. */
-  readonly memory?: true;
+  readonly kind: Exclude<Kind, "measurement">;
+  /** The source prints a wrong value: what it should be, and why. */
+  readonly misprint?: { readonly should: string; readonly why: string };
   readonly unit: string;
   /** As printed, or the other method's answer. */
   readonly expected: string | (() => number);
@@ -31,8 +31,14 @@ export interface Outcome {
   readonly holds: boolean;
 }
 
-/** Computes both sides and compares them; a word must be the same word. */
-export function outcomeOf({ expected, within, compute }: ReferenceCase): Outcome {
+/** Computes both sides and compares them; a word must be the same word. A misprint holds where its recomputation does and the print does not. */
+export function outcomeOf(one: ReferenceCase): Outcome {
+  if (!one.misprint) return compared(one);
+  const printed = compared(one);
+  return { ...printed, holds: !printed.holds && compared({ ...one, expected: one.misprint.should }).holds };
+}
+
+function compared({ expected, within, compute }: ReferenceCase): Outcome {
   const computed = compute();
   if (typeof computed === "string")
     return { expected: String(expected), computed, difference: "", holds: computed === expected };

@@ -68,7 +68,7 @@ const zones: readonly Part[] = [
   {
     what: "every row of limit deviations, at the upper end, in the middle and at the lower end of its range of sizes",
     source: "Table of ISO 286-2 limit deviations compiled and reviewed apart from the tables in data/",
-    kind: "independent",
+    kind: "other method",
     unit: "rows agreeing",
     expected: "3025",
     compute: agreeingRows,
@@ -76,7 +76,7 @@ const zones: readonly Part[] = [
   {
     what: "s to zc and S to ZC, every size, two misprints mended",
     source: `${drawing}, Tables 15.2 and 15.3`,
-    kind: "published",
+    kind: "printed example",
     unit: "cells agreeing",
     expected: "250",
     compute: agreeingCells,
@@ -84,7 +84,7 @@ const zones: readonly Part[] = [
   ...corrected.map(([letter, grade, size, end, expected]): Part => ({
     what: `${letter}${grade} at ${size} mm, ${end === upper ? "upper" : "lower"} deviation`,
     source: corrigendum,
-    kind: "published",
+    kind: "printed example",
     unit: "µm",
     expected,
     compute: () => limits(letter, grade, size)[end],
@@ -99,15 +99,29 @@ const zones: readonly Part[] = [
   ).map(([zone, end, expected]): Part => ({
     what: `LIMITS: ${zone}, ${end === 0 ? "least" : "greatest"} size`,
     source: shigley98,
-    kind: "published",
+    kind: "printed example",
     unit: "mm",
     expected,
     compute: () => sizeAt(zone, end),
   })),
+  ...(
+    [
+      ["U", 225, "-256", "-258", "IT7 + D = 46 + √(200·225) = 258.1, the mirror of u in Table 15.2"],
+      ["X", 400, "-650", "-660", "IT7 + 1.6·D = 57 + 1.6·√(355·400) = 659.9, the mirror of x in Table 15.2"],
+    ] as const
+  ).map(([letter, size, expected, should, why]): Part => ({
+    what: `${letter}8 at ${size} mm, upper deviation`,
+    source: `${drawing}, Table 15.3`,
+    kind: "printed example",
+    unit: "µm",
+    expected,
+    misprint: { should, why },
+    compute: () => limits(letter, 8, size)[upper],
+  })),
   {
     what: "P7 from 18 to 30 mm: delta 8, ES −14",
     source: `${drawing}, note to Table 15.3`,
-    kind: "published",
+    kind: "printed example",
     unit: "µm",
     expected: "-14",
     compute: () => limits("P", 7, 24)[upper],
@@ -123,7 +137,7 @@ const zones: readonly Part[] = [
   ).map(([what, expected, compute]): Part => ({
     what: `50 H7/s6: ${what}`,
     source: bhandari,
-    kind: "published",
+    kind: "printed example",
     unit: "µm",
     expected,
     compute,
@@ -131,7 +145,7 @@ const zones: readonly Part[] = [
   {
     what: "50 H7/s6: kind of fit",
     source: bhandari,
-    kind: "published",
+    kind: "printed example",
     unit: "",
     expected: "interference",
     compute: () => hubAndShaft()[2] as string,
@@ -140,8 +154,7 @@ const zones: readonly Part[] = [
     ([es, ei] as const).map((expected, end): Part => ({
       what: `DEVIATION: ${letter}${grade} at ${size} mm, ${end === upper ? "upper" : "lower"}`,
       source: "ISO 286-1:2010 and ISO 286-2:2010",
-      kind: "published",
-      memory: true,
+      kind: "memory",
       unit: "µm",
       expected,
       compute: () => (call(deviation, [size, `${letter}${grade}`])[0]![end] as number) * 1000,
@@ -181,7 +194,7 @@ const pressing: readonly Part[] = [
       {
         what: `PRESSFIT, fit pressure: ${name}`,
         source: elements,
-        kind: "independent",
+        kind: "other method",
         unit: "MPa",
         expected: () => solveRing(r, interference).pressure,
         within: 1e-5,
@@ -190,7 +203,7 @@ const pressing: readonly Part[] = [
       {
         what: `PRESSFIT, hoop stress at the bore: ${name}`,
         source: elements,
-        kind: "independent",
+        kind: "other method",
         unit: "MPa",
         expected: () => solveRing(r, interference).hoopAtBore,
         within: 1e-4,
@@ -199,7 +212,7 @@ const pressing: readonly Part[] = [
       {
         what: `PRESSFIT, bore change: ${name}`,
         source: elements,
-        kind: "independent",
+        kind: "other method",
         unit: "mm",
         expected: () => solveRing(r, interference).boreChange,
         within: 1e-5,
@@ -208,7 +221,7 @@ const pressing: readonly Part[] = [
       {
         what: `CLOSEIN: ${name}`,
         source: elements,
-        kind: "independent",
+        kind: "other method",
         unit: "",
         expected: () => -solveRing(r, interference).boreChange / interference,
         within: 1e-5,
@@ -217,7 +230,7 @@ const pressing: readonly Part[] = [
       {
         what: `RUNCLEARANCE, change by heat and swelling in bush and housing: ${name}`,
         source: elements,
-        kind: "independent",
+        kind: "other method",
         unit: "mm",
         expected: () => solveRing(r, interference, ...warmth).boreChange - solveRing(r, interference).boreChange,
         within: 1e-5,
@@ -240,7 +253,7 @@ const pressing: readonly Part[] = [
   {
     what: "long bush held at its ends in a rigid housing, free strain 1.14 %: change of the bore",
     source: "Hooke's law in three dimensions with zero axial strain, marched from bore to joint (Runge-Kutta)",
-    kind: "independent",
+    kind: "other method",
     unit: "mm",
     expected: () => heldBoreChange(thinInSteel, 0.0114),
     within: 1e-8,
@@ -252,7 +265,7 @@ const pressing: readonly Part[] = [
   {
     what: "RUNCLEARANCE, change: d 20, D 26, ν 0.35, rigid housing, free strain 0.0055, housing 0.000575",
     source: "Finite elements of another program, recorded",
-    kind: "independent",
+    kind: "other method",
     unit: "mm",
     expected: "-0.025973",
     compute: () =>
@@ -271,7 +284,7 @@ const pressing: readonly Part[] = [
   {
     what: "close-in of 20/23 in a rigid housing, ν 0.4",
     source: "Lamé by hand: 2·D·d/((D² + d²) − ν·(D² − d²)) = 920/877.4",
-    kind: "independent",
+    kind: "other method",
     unit: "",
     expected: () => 920 / 877.4,
     within: 1e-9,
@@ -280,7 +293,7 @@ const pressing: readonly Part[] = [
   {
     what: "fit pressure of equal materials, 20/40/80, δ 0.03",
     source: "Shigley's Mechanical Engineering Design, 9th ed., Eq. (7-40), the short form, worked by hand",
-    kind: "independent",
+    kind: "other method",
     unit: "MPa",
     expected: () => (207000 * 0.03 * (80 ** 2 - 40 ** 2) * (40 ** 2 - 20 ** 2)) / (2 * 40 ** 3 * (80 ** 2 - 20 ** 2)),
     within: 1e-12,
@@ -289,7 +302,7 @@ const pressing: readonly Part[] = [
   {
     what: "1 in steel shaft, 1.002 in, in a 2 in cast iron hub",
     source: `${shigleyFits} to Problem 3-69`,
-    kind: "published",
+    kind: "printed example",
     unit: "psi",
     expected: "13064",
     compute: () => fitPressureOf(inIron, 0.002),
@@ -297,7 +310,7 @@ const pressing: readonly Part[] = [
   {
     what: "the same through PRESSFIT in inch units, the shaft drilled by a hair",
     source: `${shigleyFits} to Problem 3-69`,
-    kind: "published",
+    kind: "printed example",
     unit: "psi",
     expected: "13064",
     compute: () => call(pressFit, [1e-6, 1, 2, 0.002, 30e6, 0.292, 14.5e6, 0.211], "inch")[0]![0] as number,
@@ -305,7 +318,7 @@ const pressing: readonly Part[] = [
   {
     what: "1 in steel shaft in a 2 in steel hub, interference 0.003 in at most",
     source: `${shigleyFits} to Problem 3-70`,
-    kind: "published",
+    kind: "printed example",
     unit: "psi",
     expected: "33750",
     compute: () => fitPressureOf(inSteel, 0.003),
@@ -356,7 +369,7 @@ const clearances: readonly Part[] = [
   {
     what: "CLEARANCE, half-width of the root-sum-square band of 20 H7/f7",
     source: "400 000 pairs drawn at random, half tolerances as three standard deviations",
-    kind: "independent",
+    kind: "other method",
     unit: "mm",
     expected: bandByDraws,
     within: 5e-3,
@@ -373,7 +386,7 @@ const clearances: readonly Part[] = [
   {
     what: "FITTABLE, least clearance hot: X in an aluminium housing of 60 mm, steel shaft, 80 °C",
     source: `${elements}; expansions of Callister, Table B.6`,
-    kind: "independent",
+    kind: "other method",
     unit: "mm",
     expected: () => hotLeast(23.6e-6, 11.7e-6),
     within: 1e-6,
@@ -407,7 +420,7 @@ const clearances: readonly Part[] = [
       });
     const common = {
       source: `${holding}; expansions of Callister, Table B.6`,
-      kind: "independent",
+      kind: "other method",
       unit: "mm",
     } as const;
     return [
@@ -432,7 +445,7 @@ const clearances: readonly Part[] = [
   {
     what: "FREETILT: 0.04 mm in a bush of 20 mm",
     source: "The angle whose tangent is the clearance over the length, by bisection",
-    kind: "independent",
+    kind: "other method",
     unit: "°",
     expected: () => rootOf((degrees) => Math.tan((degrees * Math.PI) / 180) - 0.04 / 20, 0, 45),
     within: 1e-12,

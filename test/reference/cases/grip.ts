@@ -43,7 +43,7 @@ export const gripCases: readonly ReferenceCase[] = [
     family,
     what: `GRIPLEFT: ${what}`,
     source: "A ring of a standard linear solid in a rigid housing, by elements over the radius and steps of time",
-    kind: "independent",
+    kind: "other method",
     unit: "mm",
     expected: () =>
       afterHold({ bore: 20, outside: 23, modulus: 2500, poisson: 0.4, interference, kept, hot, now }).left,
@@ -92,7 +92,7 @@ export const gripCases: readonly ReferenceCase[] = [
     family,
     what: "PUSHOUT: 8.4883 MPa, 30 × 5 mm, μ = 0.25",
     source: "Crawford: Plastics Engineering, 3rd ed., Ex. 2.7, pp. 64-65, the other way round: 1 kN gives 8.5 MN/m²",
-    kind: "published",
+    kind: "printed example",
     unit: "kN",
     expected: "1",
     within: 5e-4,
@@ -102,7 +102,7 @@ export const gripCases: readonly ReferenceCase[] = [
     family,
     what: "SPINTORQUE: the same joint under 800 N",
     source: "Friction of thin rings times their radius, and that of the load beside it",
-    kind: "independent",
+    kind: "other method",
     unit: "N·m",
     expected: () => (overRings((width) => 0.2 * 1.8 * Math.PI * 23 * width * (23 / 2)) + 0.2 * 800 * (23 / 2)) / 1000,
     within: 1e-9,
@@ -120,7 +120,7 @@ export const gripCases: readonly ReferenceCase[] = [
     family,
     what: "PRESSIN: the same, by rings",
     source: "Forces on rings seated and rings on the chamfer, resolved along the axis",
-    kind: "independent",
+    kind: "other method",
     unit: "N",
     expected: pressedInByRings,
     within: 1e-9,
@@ -131,7 +131,7 @@ export const gripCases: readonly ReferenceCase[] = [
     what: "PRESSIN without friction: work per length of pressing in",
     source:
       "Elastic energy stored in the joint per length: half of pressure times circumference times radial interference",
-    kind: "independent",
+    kind: "other method",
     unit: "N",
     expected: () => {
       const ring = { ...bush, bushmodulus: 2500 };

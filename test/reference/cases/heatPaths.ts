@@ -10,6 +10,7 @@ const family = "Heat and friction";
 const notebook = "as a companion notebook prints it";
 const incropera = `Incropera and others: Fundamentals of Heat and Mass Transfer, Ex. 3.9, p. 145, ${notebook}`;
 const long = 10_000;
+const som = `Som: Introduction to Heat Transfer, Ex. 2.13, p. 68, ${notebook}`;
 /** Rods that lose heat to the air: diameter, length in mm, conductivity, film, rise of the root in K, heat in W. */
 const rods: readonly [string, number, number, number, number, number, string, string][] = [
   ["copper, very long", 5, long, 398, 100, 75.15, "8.33", incropera],
@@ -18,15 +19,35 @@ const rods: readonly [string, number, number, number, number, number, string, st
     ...(["copper wire, very long", 2.5, long, 396, 10, 70, "0.865"] as const),
     `Kreith, Manglik, Bohn: Principles of Heat Transfer, 7th ed., Ex. 2.6, p. 99, ${notebook}`,
   ],
-  [
-    ...(["copper, 10 mm, very long", 10, long, 370, 10, 100, "9.554781"] as const),
-    `Som: Introduction to Heat Transfer, Ex. 2.13, p. 68, ${notebook}`,
-  ],
+  ["copper, 10 mm, very long", 10, long, 370, 10, 100, "9.554781", som],
   [
     ...(["aluminium, insulated tip", 25, 100, 200, 15, 235, "26.6"] as const),
     `Gavhane: Heat Transfer, Ex. 2.47, p. 2.96, ${notebook}`,
   ],
 ];
+
+/** The same of rods whose tip stands in the air. */
+const tipped: typeof rods = [
+  ["copper, 20 mm long", 10, 20, 370, 10, 100, "0.705573", som],
+  ["copper, 40 mm long", 10, 40, 370, 10, 100, "1.326555", som],
+  ["copper, 200 mm long", 10, 200, 370, 10, 100, "5.562994", som],
+  ["copper, 400 mm long", 10, 400, 370, 10, 100, "8.290014", som],
+  ["copper, 1 m long", 10, 1000, 370, 10, 100, "9.528623", som],
+  [
+    ...(["steel, 150 mm long", 50, 150, 20, 8, 75, "12.089"] as const),
+    `Dwivedi: Heat and Mass Transfer, Ex. 3.7, p. 91, ${notebook}`,
+  ],
+];
+/** A tip in the air loses as much as artanh(h/(m·k))/m more length with an insulated tip, exactly; mm. */
+function tipLength(diameter: number, conductivity: number, film: number): number {
+  const m = Math.sqrt((4 * film) / (conductivity * (diameter / 1000)));
+  return (Math.atanh(film / (m * conductivity)) / m) * 1000;
+}
+/** W of a rod that RUNTEMP sees as the shaft end of a bush without length whose housing takes no heat. */
+function rodHeat(bore: number, endlength: number, shaftconductivity: number, film: number, rise: number): number {
+  const bush = { bore, length: 1e-9, wall: 1, bushconductivity: 1, shaftconductivity, endlength, film, ends: 1 };
+  return rise / (runTemperature({ ...bush, load: 1, speed: 1, friction: 1, ambient: 0 })[1] as number);
+}
 
 const bushes = [
   { bore: 20, length: 15, wall: 1.5, bushconductivity: 0.25, shaftconductivity: 45, film: 10, endlength: 60 },
@@ -105,15 +126,19 @@ const recorded: readonly [string, Parameters<typeof runTemperature>[0], string, 
 ];
 
 export const heatPathCases: readonly ReferenceCase[] = [
-  ...rods.map(([what, bore, endlength, shaftconductivity, film, warm, expected, source]): ReferenceCase => ({
-    family,
-    what: `shaft end as a fin: heat of a rod of ${what}`,
-    source,
-    kind: "published",
-    unit: "W",
-    expected,
-    compute: () => shaftConductance({ bore, length: 0, shaftconductivity, endlength, ends: 1, film }) * warm,
-  })),
+  ...[...rods, ...tipped].map((rod): ReferenceCase => {
+    const [what, bore, endlength, shaftconductivity, film, warm, expected, source] = rod;
+    const more = tipped.includes(rod) ? tipLength(bore, shaftconductivity, film) : 0;
+    return {
+      family,
+      what: `RUNTEMP, shaft end alone: heat of a rod of ${what}${more > 0 ? ", its tip in the air" : ""}`,
+      source,
+      kind: "printed example",
+      unit: "W",
+      expected,
+      compute: () => rodHeat(bore, endlength + more, shaftconductivity, film, warm),
+    };
+  }),
   {
     ...recordedOf(
       family,
@@ -129,8 +154,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
     family,
     what: "bush wall as a tube: steam pipe of 20 m, radii 6 and 8 cm, 20 W/(m·K), 150 to 60 °C",
     source: "Çengel: Heat Transfer, A Practical Approach, steady conduction",
-    kind: "published",
-    memory: true,
+    kind: "memory",
     unit: "kW",
     expected: "786",
     compute: () =>
@@ -140,7 +164,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
     family,
     what: "RUNTEMP, housing at ambient, no shaft end: pipe wall of 50/55 mm, 80 W/(m·K)",
     source: `${cengel}, pipe wall`,
-    kind: "published",
+    kind: "printed example",
     unit: "K",
     expected: "0.022903",
     compute: () => pipe(50, 2.5, 80),
@@ -149,7 +173,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
     family,
     what: "RUNTEMP, housing at ambient, no shaft end: insulation of 55/115 mm, 0.05 W/(m·K)",
     source: `${cengel}, insulation (heat printed to six digits)`,
-    kind: "published",
+    kind: "printed example",
     unit: "K",
     expected: "283.588",
     within: 0.005 / 283.588,
@@ -160,7 +184,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       family,
       what: `wall of a ${bush.bore} mm bush, half of the bore in contact`,
       source: "Finite differences over the radius",
-      kind: "independent",
+      kind: "other method",
       unit: "W/K",
       expected: () => wall(bush),
       within: 5e-7,
@@ -170,7 +194,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       family,
       what: `one end of a ${bush.bore} mm shaft in air, ${bush.endlength} mm long`,
       source: "Finite differences along the shaft, its tip insulated",
-      kind: "independent",
+      kind: "other method",
       unit: "W/K",
       expected: () => fin(bush),
       within: 5e-7,
@@ -180,7 +204,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       family,
       what: `RUNTEMP of a ${bush.bore} mm bush above 30 °C, housing's path known`,
       source: inSlices,
-      kind: "independent",
+      kind: "other method",
       unit: "K",
       expected: () => byFriction * rise(bush, bush.housingpath),
       within: 0.005,
@@ -190,7 +214,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       family,
       what: `RUNTEMP of a ${bush.bore} mm bush above 30 °C, housing at ambient`,
       source: inSlices,
-      kind: "independent",
+      kind: "other method",
       unit: "K",
       expected: () => byFriction * rise(bush, atAmbient),
       within: 0.005,
@@ -200,7 +224,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       family,
       what: `RUNTEMP of a ${bush.bore} mm bush above 30 °C, no way out through the housing`,
       source: inSlices,
-      kind: "independent",
+      kind: "other method",
       unit: "K",
       expected: () => byFriction * rise(bush, 0),
       within: 0.005,
@@ -210,7 +234,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       family,
       what: `HEATPV of a ${bush.bore} mm bush, 40 K above ambient, housing's path known`,
       source: inSlices,
-      kind: "independent",
+      kind: "other method",
       unit: "MPa·m/s",
       expected: () => 40 / rise(bush, bush.housingpath) / (0.18 * bush.bore * bush.length),
       within: 0.005,
@@ -221,7 +245,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
     family,
     what: `HOUSINGPATH: plate of ${thickness} mm and ${conductivity} W/(m·K) round ${outside} mm`,
     source: "Finite differences over rings that widen outwards",
-    kind: "independent",
+    kind: "other method",
     unit: "W/K",
     expected: () => plateByDifferences(outside / 2000, thickness / 1000, conductivity, film),
     within: 1e-6,
@@ -232,7 +256,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       family,
       what: `${what}, equations`,
       source: "A separate program of the same equations, recorded; tip in the air there, d/4 more length here",
-      kind: "independent",
+      kind: "other method",
       unit: "°C",
       expected: equations,
       within: 1e-4,
@@ -243,7 +267,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       what: `${what}, in space`,
       source:
         "Axisymmetric finite volumes of shaft, bush and ring housing, recorded; the model allows 0.5 % of the rise",
-      kind: "independent",
+      kind: "other method",
       unit: "°C",
       expected: volumes,
       within: 0.004,

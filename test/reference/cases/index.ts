@@ -3,6 +3,7 @@ import { ambientCases } from "./ambient";
 import { bandCases } from "./bands";
 import { boreWearCases } from "./boreWear";
 import { contactCases } from "./contact";
+import { exampleCases } from "./examples";
 import { fitCases } from "./fits";
 import { flangedCases } from "./flanged";
 import { gradeCases } from "./grades";
@@ -15,6 +16,7 @@ import { wearCases } from "./wear";
 
 /** Every check against something outside the project, in the order of the families. */
 export const referenceCases: readonly ReferenceCase[] = [
+  ...exampleCases,
   ...loadingCases,
   ...flangedCases,
   ...contactCases,

@@ -12,7 +12,7 @@ export const recorded = (
   family,
   what,
   source: `A separate program of the same equations, recorded; checked there by ${checkedBy}`,
-  kind: "independent",
+  kind: "other method",
   unit,
   expected,
   within: 1e-5,
