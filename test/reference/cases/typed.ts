@@ -1,6 +1,6 @@
 import type { Formula } from "../../../src/core/formula";
 import type { System } from "../../../src/core/kinds";
-import { answered } from "../../../scripts/sync/functionPages";
+import { answered } from "../../../scripts/lib/functionPages";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
 
