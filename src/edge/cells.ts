@@ -10,13 +10,25 @@ export function plainCell(raw: unknown): Cell {
   if (typeof raw === "string") return plainText(raw);
   if (raw instanceof BushError) return raw;
   if (typeof raw !== "object") return String(raw);
-  const rich = raw as { code?: unknown; basicValue?: unknown; type?: unknown; errorCode?: unknown };
-  const code = [rich.code, rich.errorCode, rich.basicValue].find((c) => typeof c === "string" && hostCodes.has(c));
-  if (code !== undefined) return passing(code as string);
+  const rich = raw as Rich;
+  const basic = rich.basicValue ?? rich.primitive;
+  const code = [rich.code, rich.errorCode, basic].find((c) => typeof c === "string" && hostCodes.has(c));
+  // an entity or picture without a value of its own has #VALUE! in its place, and is no error of a formula
+  if (code !== undefined && !pictured.has(rich.type)) return passing(code as string);
   if (rich.type === "Error") return passing("#N/A");
-  if (rich.basicValue !== undefined && typeof rich.basicValue !== "object") return plainCell(rich.basicValue);
+  if (code === undefined && basic !== undefined && typeof basic !== "object") return plainCell(basic);
   return new BushError("value", "cell", "a cell holds an object without a plain value, expected a number or text");
 }
+
+/** A cell with more to it than its value; Excel names the value `basicValue`, its older form on the wire `primitive`. */
+interface Rich {
+  readonly type?: unknown;
+  readonly basicValue?: unknown;
+  readonly primitive?: unknown;
+  readonly code?: unknown;
+  readonly errorCode?: unknown;
+}
+const pictured: ReadonlySet<unknown> = new Set(["Entity", "LinkedEntity", "WebImage", "LocalImage"]);
 
 function plainText(raw: string): Cell {
   const text = raw.trim();

@@ -3,6 +3,8 @@ import type { BushError } from "../core/errors";
 /** What a spreadsheet host needs from us to show an error. Excel and the local sheet share one; Google Sheets has its own. */
 export interface Host {
   error(code: string, message?: string): unknown;
+  /** An argument as the host hands it over; what is no argument at all comes out as null, left out. */
+  argument?(raw: unknown): unknown;
 }
 
 const codes = { value: "#VALUE!", missing: "#N/A" } as const;
@@ -32,8 +34,18 @@ export const toHostError = (host: Host, error: BushError): unknown =>
 
 declare const CustomFunctions: { Error: new (code: string, message?: string) => unknown };
 
-/** Excel, and every host that supplies `CustomFunctions`. Excel refuses codes it does not list, so those pass as #N/A. */
+/**
+ * Excel, and every host that supplies `CustomFunctions`. A function of Excel can answer five error codes; another that
+ * came in goes on as #N/A and says what it was.
+ */
 export const office: Host = {
-  error: (code, message) => new CustomFunctions.Error(officeCodes.has(code) ? code : "#N/A", message),
+  error: (code, message) =>
+    officeCodes.has(code)
+      ? new CustomFunctions.Error(code, message)
+      : new CustomFunctions.Error("#N/A", message ?? `a cell that this needs holds ${code}`),
+  argument: (raw) => (isInvocation(raw) ? null : raw),
 };
-const officeCodes: ReadonlySet<string> = new Set(["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!", "#REF!", "#NAME?"]);
+const officeCodes: ReadonlySet<string> = new Set(["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"]);
+
+/** Arguments come as rows of cells. Behind the last one Excel hands over the call itself, which takes the place of one that was left out. */
+const isInvocation = (raw: unknown): boolean => typeof raw === "object" && raw !== null && !Array.isArray(raw);

@@ -48,7 +48,7 @@ interface Whole {
  */
 export function answer(f: Formula, given: readonly unknown[], host: Host = office): unknown[][] {
   try {
-    return new Call(f, given, host).run();
+    return new Call(f, host.argument ? given.map(host.argument) : given, host).run();
   } catch (error) {
     return [[toHostError(host, asBushError(error, f))]];
   }

@@ -105,6 +105,38 @@ describe("the sheet's edge", () => {
     expect(call(sleevePressure, [{}, 20, 15])).toEqual([[value("load must be a number or text, got an object")]]);
   });
 
+  test("a rich value's older name for its value is read as well; an entity counts by its value alone", () => {
+    expect(call(sleevePressure, [{ type: "FormattedNumber", primitive: 800 }, 20, 15])).toEqual([[800 / 300]]);
+    expect(call(sleevePressure, [{ type: "Error", primitive: "#DIV/0!" }, 20, 15])).toEqual([
+      [new CellError("#DIV/0!")],
+    ]);
+    const entity = { type: "Entity", text: "pivot", properties: {} };
+    expect(call(sleevePressure, [{ ...entity, basicType: "Double", basicValue: 800 }, 20, 15])).toEqual([[800 / 300]]);
+    expect(call(sleevePressure, [{ ...entity, basicType: "Error", basicValue: "#VALUE!" }, 20, 15])).toEqual([
+      [value("load must be a number or text, got an object")],
+    ]);
+  });
+
+  describe("in Excel", () => {
+    // what a function may answer with: Microsoft's description of CustomFunctions.ErrorCode (memory)
+    beforeAll(() => void Object.assign(globalThis, { CustomFunctions: { Error: CellError } }));
+
+    test("the call itself, handed over behind the arguments, is no argument", () => {
+      const invocation = { address: "Sheet1!A1", functionName: "PRESSURE" };
+      expect(answer(sleevePressure, [[[800]], [[20]], [[15]], invocation])).toEqual([[800 / 300]]);
+      expect(answer(sleevePressure, [[[800]], [[20]], invocation, undefined])).toEqual([[value("length is missing")]]);
+    });
+
+    test("a code that a function cannot answer goes on as #N/A that says what it was", () => {
+      const loads = [["#NAME?"], ["#REF!"], ["#SPILL!"], ["#DIV/0!"], ["#NUM!"], ["#NULL!"], ["#N/A"]];
+      const told = (code: string) => [new CellError("#N/A", `a cell that this needs holds ${code}`)];
+      expect(answer(sleevePressure, [loads, [[20]], [[15]], null])).toEqual([
+        ...["#NAME?", "#REF!", "#SPILL!"].map(told),
+        ...["#DIV/0!", "#NUM!", "#NULL!", "#N/A"].map((code) => [new CellError(code)]),
+      ]);
+    });
+  });
+
   test("an answer too large for a number names the arguments", () => {
     const [[cell]] = call(sleevePressure, [1e308, 1e-300, 1e-300]) as [[CellError]];
     expect(cell.message).toBe("load, bore or length: out of range, the answer is not a finite number");
