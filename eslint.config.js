@@ -15,7 +15,7 @@ const oneWay = (folder, forbidden) => ({
 });
 
 export default tseslint.config(
-  { ignores: ["dist", "dist.new", "lib", "coverage", "node_modules"] },
+  { ignores: ["dist", "dist.new-*", "lib", "coverage", "node_modules"] },
   js.configs.recommended,
   tseslint.configs.recommended,
   { languageOptions: { globals: globals.node } },

@@ -7,7 +7,7 @@ import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import MinimizerPlugin from "minimizer-webpack-plugin";
 import webpack from "webpack";
 import { ListPackages } from "./scripts/licences/shipped.mjs";
-import { checkedAddress, localAddress, manifestAt } from "./scripts/lib/manifest.mjs";
+import { checkedAddress, contactAddress, localAddress, manifestAt } from "./scripts/lib/manifest.mjs";
 
 const root = import.meta.dirname;
 const wrappers = readdirSync(path.join(root, "src/functions"))
@@ -71,8 +71,8 @@ class Policy {
   }
 }
 
-/** @type {(env: { base?: string, office?: string }, argv: { mode?: string }) => import("webpack").Configuration[]} */
-export default ({ base = localAddress, office }, { mode = "production" }) => {
+/** @type {(env: { base?: string, office?: string, contact?: string }, argv: { mode?: string }) => import("webpack").Configuration[]} */
+export default ({ base = localAddress, office, contact }, { mode = "production" }) => {
   const common = {
     mode,
     devtool: false,
@@ -111,10 +111,16 @@ export default ({ base = localAddress, office }, { mode = "production" }) => {
           patterns: [
             { from: "manifest.xml", transform: (xml) => manifestAt(xml.toString(), base) },
             { from: "assets/*.png" },
-            ...(office ? [{ from: path.resolve(office), to: "office" }] : []),
+            { from: "LICENSE", to: "licence.txt", toType: "file" },
           ],
         }),
-        new HtmlWebpackPlugin({ filename: "help.html", template: "src/help/help.html", chunks: [] }),
+        new HtmlWebpackPlugin({
+          filename: "help.html",
+          template: "src/help/help.html",
+          chunks: [],
+          contact,
+          contactAddress: contact && contactAddress(contact),
+        }),
         new Policy(),
       ],
     },

@@ -1,22 +1,24 @@
 /**
- * `npm run build [-- --base=https://… --office=folder --only=names --out=folder]`: everything that is served, into dist/.
+ * `npm run build [-- --base=https://… --office=folder --contact=… --only=names --out=folder]`: all that is served, into dist/.
  * --base   the address at which it will stand; the manifest there names it
  * --office a folder with office.js, served beside the pages instead of Microsoft's address
+ * --contact an e-mail or https address for the help page
  * --only   some parts of webpack.config.js, such as functions,taskpane for Excel without the local sheet
  * --out    another folder than dist
  */
 import { spawnSync } from "node:child_process";
-import { existsSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { chmodSync, cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from "node:fs";
 import path from "node:path";
 import { options, outFolder, stop } from "../lib/command.mjs";
 import { writeNotices } from "../licences/notices.mjs";
-import { checkedAddress, manifestFaults } from "../lib/manifest.mjs";
+import { checkedAddress, contactAddress, manifestFaults } from "../lib/manifest.mjs";
 import { root } from "../lib/root.mjs";
 
 const string = { type: "string" };
-const values = options({ base: string, office: string, only: string, out: string });
+const values = options({ base: string, office: string, contact: string, only: string, out: string });
 try {
   if (values.base !== undefined) checkedAddress(values.base);
+  if (values.contact !== undefined) contactAddress(values.contact);
   if (values.office !== undefined && !existsSync(path.join(values.office, "office.js")))
     throw new Error(`--office must be a folder that holds office.js, got ${values.office}`);
 } catch (error) {
@@ -25,12 +27,17 @@ try {
 
 const out = values.out === undefined ? path.join(root, "dist") : outFolder(root, values.out, "third-party-notices.txt");
 
-// built beside the old folder and then put in its place: a build that fails leaves the old one whole
-const fresh = `${out}.new`;
-rmSync(fresh, { recursive: true, force: true });
+// built beside the old folder, under a name that nobody has, and then put in its place: a build that fails leaves the old one whole
+mkdirSync(path.dirname(out), { recursive: true });
+const fresh = mkdtempSync(`${out}.new-`);
+chmodSync(fresh, 0o755); // a server may run as another user
+process.on("exit", () => rmSync(fresh, { recursive: true, force: true }));
 const cli = path.join(root, "node_modules/webpack-cli/bin/cli.js");
 const { status } = spawnSync(process.execPath, [cli, ...webpackArgs()], { cwd: root, stdio: "inherit" });
 if (status !== 0) process.exit(status ?? 1);
+
+// as it is: its licence lets it be passed on in its original form, so no minimizer may see it
+if (values.office) cpSync(values.office, path.join(fresh, "office"), { recursive: true, dereference: true });
 
 const manifest = path.join(fresh, "manifest.xml");
 const faults = existsSync(manifest) ? manifestFaults(readFileSync(manifest, "utf8")) : [];
@@ -55,7 +62,9 @@ rmSync(out, { recursive: true, force: true });
 renameSync(fresh, out);
 
 function webpackArgs() {
-  const env = ["base", "office"].flatMap((name) => (values[name] ? ["--env", `${name}=${values[name]}`] : []));
+  const env = ["base", "office", "contact"].flatMap((name) =>
+    values[name] ? ["--env", `${name}=${values[name]}`] : [],
+  );
   const only = (values.only?.split(",") ?? []).flatMap((name) => ["--config-name", name]);
   return [...env, ...only, "--output-path", fresh];
 }

@@ -13,6 +13,7 @@ export const localAddress = "https://localhost:8443";
 export const manifestFile = path.join(root, "manifest.xml");
 const id = "5f5dbb9c-3e71-4ef3-ba5f-0d4b67f44677";
 const namespace = "BUSH";
+const openingPane = "Office.AutoShowTaskpaneWithDocument";
 
 /** Children that must be there, in the order in which Excel wants them. */
 const required = {
@@ -28,10 +29,10 @@ const required = {
   OfficeTab: "Group",
   Group: "Label Icon Control",
   Control: "Label Supertip Icon Action",
-  Action: "SourceLocation",
+  Action: "TaskpaneId SourceLocation",
   Resources: "Images Urls ShortStrings LongStrings",
 };
-const requirementSets = { SharedRuntime: "1.1", CustomFunctionsRuntime: "1.1" };
+const requirementSets = { SharedRuntime: "1.1", CustomFunctionsRuntime: "1.3", ExcelApi: "1.12" };
 const iconSizes = ["16", "32", "80"];
 /** Longest text that Excel takes, by element. */
 const longest = { "ShortStrings/String": 125, "LongStrings/String": 250, DisplayName: 125, Description: 250 };
@@ -79,6 +80,8 @@ function identityFaults(at, version) {
   say(textOf("OfficeApp/Id") !== id, `Id must stay ${id}`);
   say(textOf("OfficeApp/Version") !== `${version}.0`, `Version must be ${version}.0, the package's version`);
   say(textOf("OfficeApp/Permissions") !== "ReadWriteDocument", "Permissions must be ReadWriteDocument");
+  // by this name a workbook asks for the pane on opening
+  say(textOf("Action/TaskpaneId") !== openingPane, `TaskpaneId must be ${openingPane}`);
   say(!at("OfficeApp/Hosts/Host").some((host) => host.getAttribute("Name") === "Workbook"), "Host Workbook is missing");
   const sets = at("Requirements/Sets/Set");
   for (const [name, least] of Object.entries(requirementSets)) {
@@ -155,14 +158,24 @@ const placeOf = (element) =>
 export function manifestAt(xml, address) {
   const base = checkedAddress(address);
   return xml
-    .replaceAll(`<AppDomain>${localAddress}<`, `<AppDomain>${new URL(base).origin}<`)
-    .replaceAll(localAddress, base);
+    .replaceAll(`<AppDomain>${localAddress}<`, () => `<AppDomain>${new URL(base).origin}<`)
+    .replaceAll(localAddress, () => base);
 }
 
 /** An https address without a slash at its end; the add-in may stand in a folder of a host. */
 export function checkedAddress(address) {
   const url = URL.canParse(address) ? new URL(address) : undefined;
-  if (url?.protocol !== "https:" || url.search || url.hash || url.username)
+  const hasMore = /[?#&<>"'\s]/.test(address) || url?.username || url?.password;
+  if (url?.protocol !== "https:" || hasMore)
     throw new Error(`--base must be an https address such as https://example.org/bushcell, got ${address}`);
   return url.href.replace(/\/+$/, "");
+}
+
+/** The link for a person's or an organisation's e-mail or https address. */
+export function contactAddress(contact) {
+  const isMail = /^[^\s@"<>]+@[^\s@"<>]+\.[^\s@"<>]+$/.test(contact);
+  const address = isMail ? `mailto:${contact}` : contact;
+  if (!isMail && !(URL.canParse(contact) && /^https:\/\/[^\s"<>]+$/.test(contact)))
+    throw new Error(`--contact must be an e-mail or https address, got ${contact}`);
+  return address;
 }

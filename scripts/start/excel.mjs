@@ -8,9 +8,9 @@ import { createServer } from "node:https";
 import os from "node:os";
 import path from "node:path";
 import certificates from "office-addin-dev-certs";
-import handler from "serve-handler";
 import { options, stop } from "../lib/command.mjs";
 import { localAddress, manifestFaults } from "../lib/manifest.mjs";
+import { answerer } from "../lib/serve.mjs";
 import { root } from "../lib/root.mjs";
 
 const { from } = options({ from: { type: "string", default: "dist" } });
@@ -24,18 +24,9 @@ if (!readFileSync(manifest, "utf8").includes(`"${localAddress}/`))
   stop(`${manifest} is for another address: run "npm run build".`);
 
 /** Excel takes nothing but https that the machine trusts; it fetches functions.json from another origin, hence CORS. */
-const headers = [
-  { key: "Access-Control-Allow-Origin", value: "*" },
-  { key: "Cache-Control", value: "no-cache" },
-  { key: "X-Content-Type-Options", value: "nosniff" },
-];
-const server = createServer(await certificate(), (request, response) =>
-  handler(request, response, {
-    public: folder,
-    cleanUrls: false,
-    directoryListing: false,
-    headers: [{ source: "**", headers }],
-  }),
+const server = createServer(
+  await certificate(),
+  answerer(folder, ["localhost"], { "Access-Control-Allow-Origin": "*" }),
 );
 const { port } = new URL(localAddress);
 server.once("error", (error) =>

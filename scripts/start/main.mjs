@@ -1,9 +1,12 @@
 /** `npm start`: build, print the greenhouse duties with their verdicts, serve the local sheet. */
 import { spawnSync } from "node:child_process";
 import path from "node:path";
+import { stop } from "../lib/command.mjs";
 import { serve } from "../lib/serve.mjs";
 import { root } from "../lib/root.mjs";
 
+const port = process.env.PORT ?? "8420";
+if (!/^\d{1,5}$/.test(port) || Number(port) > 65535) stop(`PORT must be a whole number from 0 to 65535, got "${port}"`);
 console.log("Building …");
 const build = spawnSync(process.execPath, [path.join(root, "scripts/build/main.mjs")], { cwd: root, stdio: "inherit" });
 if (build.status !== 0) process.exit(1);
@@ -12,5 +15,5 @@ const jiti = path.join(root, "node_modules/jiti/lib/jiti-cli.mjs");
 const table = spawnSync(process.execPath, [jiti, "scripts/start/duties.ts"], { cwd: root, stdio: "inherit" });
 if (table.status !== 0) process.exit(1);
 console.log("\nAn invented example. Preliminary sizing from typical figures: test in the application.");
-const { url } = await serve(path.join(root, "dist"), Number(process.env.PORT ?? 8420));
+const { url } = await serve(path.join(root, "dist"), Number(port));
 console.log(`\nThe local sheet: ${url}   (Ctrl+C ends it)`);

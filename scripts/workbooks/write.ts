@@ -225,7 +225,11 @@ function finish(file: Uint8Array, { offerAddIn }: WriteSettings): Uint8Array {
 
 const addInId = "5f5dbb9c-3e71-4ef3-ba5f-0d4b67f44677";
 
-/** The pane as an open web extension, for an add-in that an organisation has deployed; written from memory of the format. */
+/**
+ * The pane as an open web extension, for an add-in that an organisation has deployed: visible, and with the property by
+ * which Excel opens it with the document once the manifest's pane has the TaskpaneId of that name. The parts' form is
+ * from memory of [MS-OWEXML].
+ */
 function addOffer(
   parts: Record<string, Uint8Array>,
   change: (name: string, edit: (text: string) => string) => void,
@@ -233,10 +237,10 @@ function addOffer(
   const xml = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
   const office = "http://schemas.microsoft.com/office";
   parts["xl/webextensions/webextension1.xml"] = strToU8(
-    `${xml}<we:webextension xmlns:we="${office}/webextensions/webextension/2010/11" id="{${addInId.toUpperCase()}}"><we:reference id="${addInId}" version="${version}.0" store="EXCatalog" storeType="EXCatalog"/><we:alternateReferences/><we:properties/><we:bindings/><we:snapshot xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"/></we:webextension>`,
+    `${xml}<we:webextension xmlns:we="${office}/webextensions/webextension/2010/11" id="{${addInId.toUpperCase()}}"><we:reference id="${addInId}" version="${version}.0" store="EXCatalog" storeType="EXCatalog"/><we:alternateReferences/><we:properties><we:property name="Office.AutoShowTaskpaneWithDocument" value="true"/></we:properties><we:bindings/><we:snapshot xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"/></we:webextension>`,
   );
   parts["xl/webextensions/taskpanes.xml"] = strToU8(
-    `${xml}<wetp:taskpanes xmlns:wetp="${office}/webextensions/taskpanes/2010/11"><wetp:taskpane dockstate="right" visibility="0" width="350" row="1"><wetp:webextensionref xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships" r:id="rId1"/></wetp:taskpane></wetp:taskpanes>`,
+    `${xml}<wetp:taskpanes xmlns:wetp="${office}/webextensions/taskpanes/2010/11"><wetp:taskpane dockstate="right" visibility="1" width="350" row="1"><wetp:webextensionref xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships" r:id="rId1"/></wetp:taskpane></wetp:taskpanes>`,
   );
   parts["xl/webextensions/_rels/taskpanes.xml.rels"] = strToU8(
     `${xml}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId1" Type="${office}/2011/relationships/webextension" Target="webextension1.xml"/></Relationships>`,

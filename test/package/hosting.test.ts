@@ -1,25 +1,20 @@
 import { spawn } from "node:child_process";
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { get } from "node:https";
 import path from "node:path";
 import { chromium } from "playwright-core";
-import { browserPath, node, root, temporaryFolder } from "./run";
+import { browserPath, node, root, run, temporaryFolder } from "./run";
 
 const folder = temporaryFolder();
 const read = (name: string) => readFileSync(path.join(folder, name), "utf8");
 
 describe("a build for another address", () => {
   beforeAll(() => {
-    const office = path.join(temporaryFolder(), "office-js");
-    mkdirSync(office);
-    writeFileSync(
-      path.join(office, "office.js"),
-      "var CustomFunctions = { associate() {}, Error }; var Office = { HostType: {}, onReady: async () => ({ host: null }) };",
-    );
     const { code, err } = node(
       "scripts/build/main.mjs",
       "--base=https://static.example/tools/bushcell/",
-      `--office=${office}`,
+      "--office=node_modules/@microsoft/office-js/dist",
+      "--contact=desk@static.example",
       "--only=functions,taskpane",
       `--out=${folder}`,
     );
@@ -41,9 +36,16 @@ describe("a build for another address", () => {
   });
 
   test("takes office.js from itself, and its policy allows itself alone", () => {
-    expect(existsSync(path.join(folder, "office/office.js"))).toBe(true);
+    const own = readFileSync(path.join(root, "node_modules/@microsoft/office-js/dist/office.js"), "utf8");
+    expect(read("office/office.js")).toBe(own);
     expect(read("taskpane.html")).toContain("office/office.js");
     expect(scriptSources(read("taskpane.html"))).toBe("'self'");
+  });
+
+  test("its help page names the contact and the terms", () => {
+    expect(read("help.html")).toContain('<a href="mailto:desk@static.example">desk@static.example</a>');
+    expect(read("help.html")).toContain('href="licence.txt"');
+    expect(read("licence.txt")).toBe(readFileSync(path.join(root, "LICENSE"), "utf8"));
   });
 
   test("its pane opens under that policy: nothing is refused, and no request leaves the address", async () => {
@@ -82,14 +84,44 @@ test("a wrong option is refused before anything is built", () => {
   for (const option of [
     "--base=http://static.example",
     "--base=here",
+    "--base=https://static.example/?",
+    "--base=https://static.example/#",
+    "--base=https://:pw@static.example",
+    "--base=https://me@static.example",
+    "--base=https://static.example/$&",
+    "--contact=nobody",
+    "--contact=http://static.example",
     "--office=/nowhere",
     "--bass=https://static.example",
   ]) {
     const { code, err } = node("scripts/build/main.mjs", option, `--out=${path.join(folder, "none")}`);
     expect([option, code]).toEqual([option, 1]);
-    expect(err).toMatch(/--?(base|office|bass)/);
+    expect(err).toMatch(/--?(base|office|bass|contact)/);
   }
   expect(existsSync(path.join(folder, "none"))).toBe(false);
+});
+
+test("each example of docs/hosting.md that sets a cache lets the icons be kept", () => {
+  const guide = readFileSync(path.join(root, "docs/hosting.md"), "utf8");
+  const examples = [...guide.matchAll(/^```\w*\n([^]*?)^```$/gm)]
+    .map((m) => m[1]!)
+    .filter((text) => text.includes("Cache-Control"));
+  expect(examples.length).toBe(5);
+  for (const text of examples) expect(text).toMatch(/assets[^]*?Cache-Control[":= value]*public, max-age=86400/);
+});
+
+test("npm start refuses a PORT that is none before it builds", () => {
+  for (const port of ["abc", "-1", "65536", "80.5", ""]) {
+    const { code, out, err } = run(process.execPath, ["scripts/start/main.mjs"], {
+      env: { ...process.env, PORT: port },
+    });
+    expect([port, code, out, err]).toEqual([
+      port,
+      1,
+      "",
+      `PORT must be a whole number from 0 to 65535, got "${port}"\n`,
+    ]);
+  }
 });
 
 test.each([
@@ -127,17 +159,24 @@ describe("npm run start:excel", () => {
       expect(said).toContain(word);
   });
 
-  test("serves https under a certificate for localhost, open to other origins, never from an old cache", async () => {
+  test("serves https under a certificate for localhost, open to other origins; asked for again but for the icons", async () => {
     const ca = readFileSync(path.join(home, ".office-addin-dev-certs/ca.crt"));
-    const { status, headers } = await new Promise<{ status?: number; headers: Record<string, unknown> }>(
-      (resolve, reject) =>
-        get("https://localhost:8443/functions.json", { ca }, (answer) => {
+    const asked = (file: string) =>
+      new Promise<{ status?: number; headers: Record<string, unknown> }>((resolve, reject) =>
+        get(`https://localhost:8443/${file}`, { ca }, (answer) => {
           answer.resume();
           resolve({ status: answer.statusCode, headers: answer.headers });
         }).on("error", reject),
-    );
-    expect(status).toBe(200);
-    expect(headers).toMatchObject({ "access-control-allow-origin": "*", "cache-control": "no-cache" });
+      );
+    expect(await asked("functions.json")).toMatchObject({
+      status: 200,
+      headers: { "access-control-allow-origin": "*", "cache-control": "no-cache" },
+    });
+    // Excel leaves out an icon that comes with no-cache or no-store (Microsoft's guide to icons of add-ins, memory)
+    expect(await asked("assets/icon-32.png")).toMatchObject({
+      status: 200,
+      headers: { "content-type": "image/png", "cache-control": "public, max-age=86400" },
+    });
   });
 
   test("the help page shows, its policy refuses nothing of it, and a script of another origin is refused", async () => {

@@ -13,7 +13,11 @@ export interface Ran {
 }
 
 /** Runs a program in the project's folder, as a person would from the command line. */
-export function run(command: string, args: readonly string[], options: { input?: string; cwd?: string } = {}): Ran {
+export function run(
+  command: string,
+  args: readonly string[],
+  options: { input?: string; cwd?: string; env?: NodeJS.ProcessEnv } = {},
+): Ran {
   const done = spawnSync(command, args, { cwd: root, encoding: "utf8", ...options });
   return { code: done.status, out: done.stdout, err: done.stderr };
 }

@@ -123,6 +123,10 @@ describe.each(each)("%s.xlsx", (_, book) => {
     const withOffer = partsOf(fileOf(book, offered));
     expect(withOffer.names).toContain("xl/webextensions/webextension1.xml");
     checkPackage(withOffer);
+    // shown with the document, and by the name that the manifest's pane has (Microsoft's guide to opening a pane with a document, memory)
+    expect(withOffer.text("xl/webextensions/taskpanes.xml")).toContain('visibility="1"');
+    const opening = '<we:property name="Office.AutoShowTaskpaneWithDocument" value="true"/>';
+    expect(withOffer.text("xl/webextensions/webextension1.xml")).toContain(opening);
   });
 });
 
