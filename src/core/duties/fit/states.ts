@@ -57,16 +57,13 @@ export const fitProperties: readonly PropertyKey[] = [
   "highestTemperature",
 ];
 
-/** What was found last in a duty, and of which figures: six criteria look at the states of one grade. */
-const known = new WeakMap<Duty, { readonly values: Values; readonly states: FitStates | Missing }>();
+/** What was found last: six criteria look at the states of one grade in one duty, one after the other. */
+let last: { readonly values: Values; readonly duty: Duty; readonly states: FitStates | Missing } | undefined;
 
 /** Clearance and grip of the bush through assembly, cold, hot, wet and cold again. */
 export function fitStates(values: Values, duty: Duty): FitStates | Missing {
-  const last = known.get(duty);
-  if (last?.values === values) return last.states;
-  const states = workedOut(values, duty);
-  known.set(duty, { values, states });
-  return states;
+  if (last?.values !== values || last.duty !== duty) last = { values, duty, states: workedOut(values, duty) };
+  return last.states;
 }
 
 function workedOut(values: Values, duty: Duty): FitStates | Missing {
