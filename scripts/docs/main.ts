@@ -10,9 +10,11 @@ const out = outFolder(root, asked, "site.css");
 const [{ pages }, { pageText }] = await Promise.all([import("./pages"), import("./page")]);
 
 rmSync(out, { recursive: true, force: true });
-mkdirSync(path.join(out, "functions"), { recursive: true });
 const written = pages();
-for (const page of written) writeFileSync(path.join(out, page.file), pageText(page));
+for (const page of written) {
+  mkdirSync(path.dirname(path.join(out, page.file)), { recursive: true });
+  writeFileSync(path.join(out, page.file), pageText(page));
+}
 cpSync(path.join(root, "scripts/docs/site.css"), path.join(out, "site.css"));
 cpSync(path.join(root, "assets/icon-32.png"), path.join(out, "icon-32.png"));
 console.log(`${written.length} pages written: ${path.relative(root, out)}`);

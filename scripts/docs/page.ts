@@ -17,6 +17,7 @@ const places: readonly [string, string][] = [
   ["trainer.html", "For trainers"],
   ["own-data.html", "Own data"],
   ["limits.html", "Limits"],
+  ["measured/index.html", "Measured"],
   ["glossary.html", "Words"],
 ];
 

@@ -5,6 +5,7 @@ import type { Formula } from "../../src/core/formula";
 import { descriptionOf, familiesOf, seeAlso } from "../lib/functionPages";
 import { errorsOf } from "./errors";
 import { html, withAnswers } from "./markdown";
+import { measuredPages } from "./measured";
 import type { Page } from "./page";
 import { pictureOf } from "./pictures";
 import { root } from "../lib/root.mjs";
@@ -14,7 +15,12 @@ const functionFile = (id: string): string => `${id.toLowerCase()}.html`;
 
 /** Every page of the site. */
 export function pages(): Page[] {
-  return [...guidePages(), functionIndex(), ...catalogue.map(functionPage)];
+  return [
+    ...guidePages(),
+    functionIndex(),
+    ...catalogue.map(functionPage),
+    ...measuredPages().map(({ text, ...page }) => ({ ...page, body: html(text) })),
+  ];
 }
 
 /** The hand-written pages; they link to each other and to functions.md as the repository's readers see them. */
@@ -25,6 +31,7 @@ function guidePages(): Page[] {
       const text = readFileSync(path.join(guide, name), "utf8");
       const linked = text
         .replace(/\]\(\.\.\/functions\.md#([a-z]+)\)/g, "](functions/$1.html)")
+        .replace(/\]\(\.\.\/reference-checks\.md#measured\)/g, "](measured/index.html)")
         .replace("](../functions.md)", "](functions/index.html)")
         .replace(/\]\(([a-z-]+)\.md(#[^)]*)?\)/g, "]($1.html$2)");
       return { file: name.replace(/\.md$/, ".html"), title: titleIn(text), body: html(withAnswers(linked)) };

@@ -2,7 +2,9 @@ import type { Compared, ModelErrors } from "../../test/reference/measured/compar
 import { cited } from "../../test/reference/measured/measurements";
 import { table } from "./tables";
 
-export const digits = (x: number, count = 3): string => String(Number(x.toPrecision(count))).replace("e-", "e−");
+/** A number with its first digits; a small one as a power of ten. */
+export const digits = (x: number, count = 3): string =>
+  Math.abs(x) < 1e-3 ? x.toExponential(count - 1).replace(/\.?0*e-/, "e−") : String(Number(x.toPrecision(count)));
 
 /** One line a model: how many, predicted over measured, how many on the unsafe side and by more than the scatter. */
 export const modelRows = (measured: readonly ModelErrors[]): string =>
