@@ -38,6 +38,7 @@ import { spinTorque } from "./fit/spinTorque";
 import { pressIn } from "./fit/pressIn";
 import { gradeProperty } from "./grades/grade";
 import { gradeTable } from "./grades/grades";
+import { mediaResistance } from "./grades/media";
 import { gradeSource } from "./grades/source";
 import { allowable } from "./grades/allowable";
 import { limitUse } from "./grades/use";
@@ -84,6 +85,7 @@ const formulas: readonly Formula[] = [
   gradeProperty,
   gradeTable,
   gradeSource,
+  mediaResistance,
   allowable,
   limitUse,
   verdictLine,
@@ -161,6 +163,7 @@ export {
   gradeProperty,
   gradeTable,
   gradeSource,
+  mediaResistance,
   allowable,
   limitUse,
   verdictLine,

@@ -4,6 +4,7 @@ import {
   gradeProperty as GRADE_,
   gradeTable as GRADES_,
   gradeSource as SOURCE_,
+  mediaResistance as MEDIA_,
   allowable as ALLOWABLE_,
   limitUse as USE_,
   verdictLine as VERDICT_,
@@ -43,7 +44,7 @@ export function GRADES(properties?: any[][], grades?: any[][], units?: any[][]):
 }
 
 /**
- * Where a grade's value comes from: source, place in it, the number as printed, whether it was read or remembered, condition. Answers the source in one line
+ * Where a grade's value comes from: source, place in it, the number as printed, the band whose safe end it is, how well it is founded (label), condition. Answers the source in one line
  * @customfunction SOURCE
  * @param grade Name of a grade in grades or in the library
  * @param property Heading of the property
@@ -52,6 +53,19 @@ export function GRADES(properties?: any[][], grades?: any[][], units?: any[][]):
  */
 export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any[][] {
   return answer(SOURCE_, [grade, property, grades]);
+}
+
+/**
+ * How a grade bears a medium: resistant, limited or attacked, and to what temperature; a note where a declaration has to be asked for. Answers the rating; #N/A where the grade has no data
+ * @customfunction MEDIA
+ * @param grade Name of a grade in grades or in the library
+ * @param medium Class of medium: "water", "sea water", "weak acids"; own data in the guide lists them
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns The rating; #N/A where the grade has no data
+ */
+export function MEDIA(grade: any[][], medium: any[][], grades?: any[][], units?: any[][]): any[][] {
+  return answer(MEDIA_, [grade, medium, grades, units]);
 }
 
 /**

@@ -72,7 +72,7 @@ test("the greenhouse duties have the pressure, speed and PV of the sheet's funct
   expect(compared).toBeGreaterThan(20);
 });
 
-const heading = "duty,grade,load,bore,length,rpm,temperature";
+const heading = "duty,grade,load,bore,length,rpm,temperature,moisture";
 const good = "Seed drum,Demo Medlar,180,15,20,120,5 to 45";
 
 test("exit code 0 where every row fits, and the cautions stand beside the answer", () => {
@@ -102,7 +102,7 @@ test.each([
   ["a missing number", "Drum,Demo Medlar,180,,20,120,20", /^cannot be read: duties row 3: bore is missing/],
   ["no motion", "Drum,Demo Medlar,180,15,20,,20", /^cannot be read: duties row 3: motion is missing/],
   ["no temperature", "Drum,Demo Medlar,180,15,20,120,", /^cannot be read: duties row 3: temperature is missing/],
-  ["a datum that the grade lacks", "Door,POM,700,25,30,15,-30 to 40", /^no data, /],
+  ["a datum that the grade lacks", "Door,epoxy + PTFE,700,25,30,15,5 to 40,wet", /^no data, /],
   ["a row that asks for care", "Drum,Demo Medlar,60,15,5,120,20", /^care, length 0.333 times the bore/],
 ])("exit code 1 for %s, and the other rows are there", (_, line, verdict) => {
   const { code, out } = check(file("bad.csv", `${heading}\n${good}\n${line}\n`));
@@ -116,7 +116,7 @@ test("care passes where it is allowed, and only care", () => {
   const care = file("care.csv", `${heading}\n${good}\nDrum,Demo Medlar,60,15,5,120,20\n`);
   expect(check(care).code).toBe(1);
   expect(check(care, "--allow-care").code).toBe(0);
-  const worse = file("worse.csv", `${heading}\n${good}\nDoor,POM,700,25,30,15,-30 to 40\n`);
+  const worse = file("worse.csv", `${heading}\n${good}\nDoor,epoxy + PTFE,700,25,30,15,5 to 40,wet\n`);
   expect(check(worse, "--allow-care").code).toBe(1);
 });
 

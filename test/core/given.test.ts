@@ -52,10 +52,10 @@ const byId = catalogue
 const unreadable = {
   number: [true, [800], "0x10", "800", NaN, Infinity, {}, new Date(0)],
   choice: ["bogus", 1, true, ["new"], {}],
-  text: [5, true, ["POM"], {}, "  "],
+  text: [5, true, ["POM copolymer"], {}, "  "],
   span: [true, {}, { low: 20 }, { low: NaN, high: 20 }, { low: 20, high: Infinity }, { low: 40, high: 20 }, [20], "x"],
   notation: [true, 7, "no zone"],
-  table: ["POM", 5, true, () => 0],
+  table: ["POM copolymer", 5, true, () => 0],
   list: [5, "5", {}, [true], [NaN], [[1]]],
   any: [true, NaN, {}, [1]],
 } as const;

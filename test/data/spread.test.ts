@@ -64,7 +64,7 @@ const expected: Readonly<Record<string, readonly [Word, string]>> = {
   "Seed-drum gear wheel, flanged, in a plastic bracket": ["fits", "boreTemperature"],
   "Grow-tower foot bearing": ["fits", "wearLife"],
   "Bench-lift drum shaft": ["fits", "wearLife"],
-  "Roller-door shaft": ["no data", "lowestTemperature"],
+  "Roller-door shaft": ["fails", "lowestTemperature"],
   "Steam-lance swivel": ["fails", "highestTemperature"],
   "Seed-tray washer roller": ["fails", "shortPeak"],
   "Lamp-hoist pulley, overhung": ["fails", "edgePressure"],

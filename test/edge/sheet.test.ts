@@ -20,7 +20,7 @@ describe("the sheet's edge", () => {
 
   test("messages speak the sheet's unit system", () => {
     expect(call(sleevePressure, [800, -5, 15], "inch")).toEqual([[value("bore must be above 0 in, got -5")]]);
-    expect(call(verdictLine, ["POM", 1, 0.1, -500], "inch")).toEqual([
+    expect(call(verdictLine, ["POM copolymer", 1, 0.1, -500], "inch")).toEqual([
       [value("temperature must be -459.67 °F or more, got -500")],
     ]);
   });
@@ -80,7 +80,7 @@ describe("the sheet's edge", () => {
 
   test("tables of several rows stand below each other, numbered; a blank row stays blank", () => {
     const lines = call(checkTable, [
-      [["POM"], [""], ["no such grade"]],
+      [["POM copolymer"], [""], ["no such grade"]],
       [[1], [""], [1]],
       [[0.05], [""], [0.05]],
       [[20], [""], [20]],

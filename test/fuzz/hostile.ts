@@ -26,7 +26,7 @@ const text = fc.constantFrom(
   "25 H7",
   "+0.05/+0.10",
   "js99",
-  "POM",
+  "POM copolymer",
   "Demo Sorrel",
   "PV limit",
   "metric",

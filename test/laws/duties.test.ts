@@ -14,7 +14,7 @@ function judged(fields: Fields, grade: string): { use: unknown; governing: unkno
 }
 const wordOf = (verdict: string) => verdict.split(",")[0];
 
-const grade = fc.constantFrom("Demo Sorrel", "Demo Medlar", "Demo Tansy", "Demo Quince", "POM");
+const grade = fc.constantFrom("Demo Sorrel", "Demo Medlar", "Demo Tansy", "Demo Quince", "POM copolymer");
 /** Between two numbers, each decade as often as the next. */
 const spread = (low: number, high: number) => between(Math.log(low), Math.log(high)).map(Math.exp);
 const duty = fc.record({

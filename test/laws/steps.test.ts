@@ -95,7 +95,7 @@ describe.each(worked)("%s", (_, f) => {
 
 describe("where a function has no answer, neither has its working", () => {
   test.each<[string, unknown[]]>([
-    ["USE", ["PA66", 0.6, 0.0942, "5 to 45"]],
+    ["USE", ["PA66", 0.6, 0.0942, "5 to 95"]],
     ["MAXRPM", ["Demo Sorrel", 180000, 15, 20]],
     ["WASHERPRESSURE", [150, 36, 18]],
     ["WASHERSPEED", [36, 18, 60]],

@@ -3,7 +3,6 @@ import type { Duty } from "../duties/model/duty";
 import { missingText, reasonOf } from "../duties/judging/verdict";
 import type { Grade, Library } from "./model/library";
 import { property } from "./model/properties";
-import type { PropertyKey } from "./model/properties";
 import type { System } from "../kinds";
 import { measure } from "../measure";
 import { sourceTitle } from "../sources";
@@ -55,20 +54,23 @@ function checkCautions(check: Check, system: System): string[] {
   ];
 }
 
-/** Figures that were remembered, or hold under a condition. */
+/** Figures that were remembered, by their sources, and the conditions that figures hold under. */
 function figureCautions(grade: Grade, checks: readonly Check[]): string[] {
-  const keys = [...new Set(checks.flatMap(({ figures }) => figures))];
-  return keys.flatMap((key: PropertyKey) => {
+  const recalled = new Map<string, string[]>();
+  const conditions: string[] = [];
+  for (const key of new Set(checks.flatMap(({ figures }) => figures))) {
     const origin = grade.origins[key];
-    if (!origin) return [];
+    if (!origin) continue;
     const { heading } = property(key);
-    return [
-      ...(origin.label === "memory" || origin.label === "memory, band only"
-        ? [`The ${heading} was recalled from ${sourceTitle(origin.source)}, not re-read.`]
-        : []),
-      ...(origin.condition ? [`The ${heading}: ${origin.condition}.`] : []),
-    ];
-  });
+    const { source, label, condition } = origin;
+    if (label === "memory" || label === "memory, band only")
+      recalled.set(source, [...(recalled.get(source) ?? []), heading]);
+    if (condition) conditions.push(`The ${heading}: ${condition}.`);
+  }
+  const lines = [...recalled].map(
+    ([source, headings]) => `Recalled from ${sourceTitle(source)}, not re-read: ${headings.join(", ")}.`,
+  );
+  return [...lines, ...conditions];
 }
 
 function temperatureCautions({ values }: Grade, { temperature }: Duty, system: System): string[] {

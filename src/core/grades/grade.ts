@@ -26,7 +26,7 @@ export function cellOf(grade: Grade, p: Property, system: System): Answer | unde
     case "list":
       return (value as readonly string[]).join(", ");
     case "media":
-      return mediaText(value as Media);
+      return mediaText(value as Media, system);
     case "curve":
       return curveText(value as Curve, p.of, system);
     default:

@@ -475,10 +475,10 @@ describe("answers that are no errors, and errors that are", () => {
     expect(error.message!.length).toBeLessThanOrEqual(120);
   });
   test.each([
-    ["Demo Sorel", /^grade "Demo Sorel" is unknown; nearest: Demo Sorrel/],
-    ["PA66", /^grade "PA66" has no data on /],
-  ])("grade %s", (grade, text) => {
-    const [[error]] = call(fitTable, [pressedBush(), "", grade]) as [[CellError]];
+    ["Demo Sorel", {}, /^grade "Demo Sorel" is unknown; nearest: Demo Sorrel/],
+    ["epoxy + PTFE", { moisture: "wet" }, /^grade "epoxy \+ PTFE" has no data on swelling/],
+  ])("grade %s", (grade, fields, text) => {
+    const [[error]] = call(fitTable, [pressedBush(fields), "", grade]) as [[CellError]];
     expect(error).toMatchObject({ code: "#N/A", message: expect.stringMatching(text) as string });
   });
   test("cold and hot may be one temperature, and deviations as text serve any size", () => {

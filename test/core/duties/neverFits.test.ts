@@ -339,9 +339,13 @@ describe("a life beyond the limits is none", () => {
 });
 
 test("a working shows nothing where the function has no answer", () => {
-  const use = call(limitUse, "PA66", 0.6, 0.0942, "5 to 45");
+  const bare = [
+    ["grade", "running pressure limit"],
+    ["Bare", 20],
+  ];
+  const use = call(limitUse, "Bare", 0.6, 0.0942, "5 to 45", null, bare);
   expect(use[0]![0]).toMatch(/^#N\/A /);
-  expect(call(workedSteps, "USE", ["PA66", 0.6, 0.0942, "5 to 45"])).toEqual(use);
+  expect(call(workedSteps, "USE", ["Bare", 0.6, 0.0942, "5 to 45", null, bare])).toEqual(use);
   const rpm = call(greatestRpm, "Demo Sorrel", 180_000, 15, 20, 25);
   expect(rpm[0]![0]).toMatch(/^#N\/A load: no shaft speed is allowed/);
   expect(call(workedSteps, "MAXRPM", ["Demo Sorrel", 180_000, 15, 20, 25])).toEqual(rpm);

@@ -95,7 +95,7 @@ describe("media", () => {
   test.each([
     ["watr: limited", 'media "watr" is unknown; nearest: water'],
     ["acetone: limited", 'media "acetone" is unknown; a class is "sea water", say: see Own data in the docs'],
-    ["fuels: good", 'media, fuels must be resistant, limited or attacked, got "good"'],
+    ["fuels: good", 'media, fuels must be resistant, limited, attacked or note, as "resistant to 60 °C", got "good"'],
     ["fuels", 'media must be classes and ratings as "water: resistant; fuels: limited", got "fuels"'],
     ["fuels:", 'media must be classes and ratings as "water: resistant; fuels: limited", got "fuels:"'],
     ["fuels: limited; Fuels: attacked", 'media names "fuels" twice'],

@@ -362,7 +362,7 @@ test("a function without a formula, or none at all, is said", () => {
   const [[unknown]] = call(workedSteps, ["PRESURE", 1]) as [[CellError]];
   expect(unknown.code).toBe("#N/A");
   expect(unknown.message).toContain('calculation must be a function of this add-in, got "PRESURE"');
-  const [[wordy]] = call(workedSteps, ["VERDICT", "POM", 1, 1, 20]) as [[CellError]];
+  const [[wordy]] = call(workedSteps, ["VERDICT", "POM copolymer", 1, 1, 20]) as [[CellError]];
   expect(wordy.message).toContain("VERDICT has no formula to work");
 });
 

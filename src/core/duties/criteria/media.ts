@@ -1,29 +1,52 @@
+import type { Rated } from "../../grades/model/media";
 import type { Values } from "../../grades/model/properties";
-import { criterion, lacking, together } from "../judging/criterion";
+import { measure } from "../../measure";
+import { criterion, lacking, rounding, together } from "../judging/criterion";
 import type { Finding } from "../judging/criterion";
 
-const words = { resistant: "fits", limited: "care", attacked: "fails" } as const;
+const words = { resistant: "fits", limited: "care", attacked: "fails", note: "care" } as const;
+const said = {
+  resistant: "resistant",
+  limited: "limited",
+  attacked: "attacked",
+  note: "ask for a declaration of the grade itself",
+} as const;
 const figures = ["media"] as const;
 
-function findingOf({ media: known }: Values, medium: string): Finding {
-  const rating = known?.find((entry) => entry.medium === medium)?.rating;
-  if (rating === undefined) return { ...lacking("media"), say: () => `media: ${medium}` };
-  const word = words[rating];
-  return { word, figures, property: "media", say: word === "fits" ? undefined : () => `${medium}: ${rating}` };
+function findingOf({ media: known }: Values, medium: string, hottest: number): Finding {
+  const rated = known?.find((entry) => entry.medium === medium);
+  if (rated === undefined) return { ...lacking("media"), say: () => `media: ${medium}` };
+  if (rated.rating !== "attacked" && rated.to !== undefined && hottest > rated.to + rounding)
+    return { word: "care", figures, property: "media", say: hotter(rated, rated.to, hottest) };
+  const word = words[rated.rating];
+  return {
+    word,
+    figures,
+    property: "media",
+    say: word === "fits" ? undefined : () => `${medium}: ${said[rated.rating]}`,
+  };
 }
+
+const hotter =
+  ({ medium, rating }: Rated, to: number, hottest: number): Finding["say"] =>
+  (system) => {
+    const [rated, found] = [to, hottest].map((t) => measure("temperature", t, system));
+    return `${medium}: rated ${said[rating]} to ${rated} only, here ${found}`;
+  };
 
 export const media = criterion(
   {
     id: "media",
     heading: "media",
     kind: "ratio",
-    text: "How the grade bears each medium: resistant passes, limited is care, attacked fails",
+    text: "How the grade bears each medium: resistant passes, limited is care, attacked fails; hotter than the rating holds for is care",
     asked: "where media are named",
     askedBy: ["media"],
-    fields: ["media"],
+    fields: ["media", "temperature"],
     properties: ["media"],
     source: { key: "practice", at: "rating of the grade" },
     asks: ({ given }) => given.media !== undefined && given.media.length > 0,
   },
-  (values, { given }) => together(given.media!.map((medium) => findingOf(values, medium))),
+  (values, { given, temperature }) =>
+    together(given.media!.map((medium) => findingOf(values, medium, temperature.high))),
 );

@@ -98,7 +98,7 @@ function allowanceOf(values: Values, duty: Duty): Allowance | Finding {
   if (values.wearHigh === undefined) return lacking("wearHigh", given.hours);
   if (given.allowance === undefined) return unstated("allowance", given.hours);
   const known: readonly PropertyKey[] = values.wearFrom === undefined ? ["wearHigh"] : ["wearHigh", "wearFrom"];
-  if (values.wearFrom === "bush") return { flat: given.allowance, figures: known };
+  if (values.wearFrom === "bush" || duty.part === "washer") return { flat: given.allowance, figures: known };
   // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
   const states = fitStates(values, duty);
   if (!isMissing(states))
@@ -113,7 +113,7 @@ function flatWorking(values: Values, duty: Duty): Working {
   const { allowance } = duty.given;
   const h = figure(allowance!, "length", "Wear allowance");
   const states = fitStates(values, duty);
-  if (values.wearFrom === "bush" || isMissing(states)) return { lines: [], known: { h } };
+  if (values.wearFrom === "bush" || duty.part === "washer" || isMissing(states)) return { lines: [], known: { h } };
   const clearance = greatestOf(states);
   const lines = isFitted(clearance, allowance!)
     ? ["h_0 = pi / 4 * h"]
@@ -131,7 +131,7 @@ export const wearLife = criterion(
     id: "wearLife",
     heading: "wear life",
     kind: "time",
-    text: "The hours wanted, rests included, against the shortest life: the allowance over the grade's high wear rate, its factors, and pressure times speed of the face that wears most; a rate of flat tests, or of unknown ones, by the greatest clearance of the fit",
+    text: "The hours wanted, rests included, against the shortest life: the allowance over the grade's high wear rate, its factors, and pressure times speed of the face that wears most; a rate of flat tests, or of unknown ones, by the greatest clearance of the fit, but on the flat face of a washer",
     asked: "with hours or a wear allowance, in motion",
     askedBy: ["hours", "allowance"],
     fields: [

@@ -27,7 +27,8 @@ export function judge(grade: Grade, { corners }: NamedDuty): Check[] {
 /** How well the weakest figure that counted is founded. */
 export function dataLabel(grade: Grade, checks: readonly Check[]): Label | "" {
   const counted: Label[] = [];
-  for (const { figures } of checks) for (const key of figures) counted.push(labelOf(grade, key));
+  for (const { figures, duty } of checks)
+    for (const key of figures) counted.push(labelOf(grade, key, duty.given.media));
   return weakest(counted) ?? "";
 }
 

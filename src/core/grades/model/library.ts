@@ -1,9 +1,11 @@
 import demo from "../../../../data/grades/demo.json";
 import generic from "../../../../data/grades/generic.json";
-import { fromUnit } from "../../units";
 import type { Label } from "./labels";
-import { kindOf, property } from "./properties";
+import { weakest } from "./labels";
+import type { Origin } from "./origin";
 import type { PropertyKey, Values } from "./properties";
+import { publishedOrigin, publishedMedia, publishedValue } from "./published";
+import type { PublishedMedia, PublishedValue } from "./published";
 import { readProperty } from "./readProperty";
 
 export type GradeKind = "generic" | "demo" | "own";
@@ -14,17 +16,6 @@ export const kindText: Record<GradeKind, string> = {
   demo: "invented for the demo",
   own: "own",
 };
-
-/** Where a published value comes from. */
-export interface Origin {
-  /** A key of data/sources.json. */
-  readonly source: string;
-  readonly at: string;
-  readonly label: Exclude<Label, "own" | "invented">;
-  readonly condition?: string;
-  /** The number and unit that the source prints. */
-  readonly printed: string;
-}
 
 export interface Grade {
   readonly name: string;
@@ -48,10 +39,19 @@ export interface Library {
   readonly unknownColumns: readonly string[];
 }
 
-/** How well a grade's figure is founded; its family and description are this library's own words. */
-export function labelOf({ kind, origins }: Grade, key: PropertyKey): Label {
+/**
+ * How well a grade's figure is founded, of its media the weakest rating, of those named where any are; family and description
+ * are this library's own words.
+ */
+export function labelOf({ kind, origins, values }: Grade, key: PropertyKey, media?: readonly string[]): Label {
+  if (kind === "generic" && key === "media") return weakestRating(values, media);
   if (kind === "generic") return origins[key]?.label ?? "common practice";
   return kind === "own" ? "own" : "invented";
+}
+
+function weakestRating({ media = [] }: Values, named?: readonly string[]): Label {
+  const counted = named ? media.filter(({ medium }) => named.includes(medium)) : media;
+  return weakest(counted.map(({ origin }) => origin!.label)) ?? "common practice";
 }
 
 /** Case and space do not count in a grade's name. */
@@ -74,12 +74,11 @@ export const standardLibrary = (): Library => (standard ??= libraryOf());
 
 let loaded: { readonly families: readonly Grade[]; readonly invented: readonly Grade[] } | undefined;
 const builtIn = () =>
-  (loaded ??= { families: generic.grades.map(publishedGrade), invented: demo.grades.map(inventedGrade) });
+  (loaded ??= {
+    families: (generic.grades as PublishedEntry[]).map(publishedGrade),
+    invented: demo.grades.map(inventedGrade),
+  });
 
-interface PublishedValue extends Omit<Origin, "printed"> {
-  readonly value: number;
-  readonly unit: string;
-}
 interface Entry {
   readonly grade: string;
   readonly family: string;
@@ -87,18 +86,22 @@ interface Entry {
   readonly values: object;
 }
 
-function publishedGrade({ grade, family, description, values }: Entry): Grade {
+interface PublishedEntry extends Entry {
+  readonly media: readonly PublishedMedia[];
+}
+
+function publishedGrade({ grade, family, description, values, media }: PublishedEntry): Grade {
   const entries = Object.entries(values) as [PropertyKey, PublishedValue][];
-  const numbers = entries.map(([key, { value, unit }]) => [key, fromUnit(key, kindOf(property(key))!, value, unit)]);
-  const origins = entries.map(([key, { value, unit, ...origin }]) => [
-    key,
-    { ...origin, printed: `${value} ${unit}`.trim() },
-  ]);
   return {
     name: grade,
     kind: "generic",
-    values: { family, description, ...Object.fromEntries(numbers) },
-    origins: Object.fromEntries(origins),
+    values: {
+      family,
+      description,
+      ...Object.fromEntries(entries.map(([key, published]) => [key, publishedValue(key, published)])),
+      media: publishedMedia(media),
+    },
+    origins: Object.fromEntries(entries.map(([key, published]) => [key, publishedOrigin(key, published)])),
     extra: [],
   };
 }

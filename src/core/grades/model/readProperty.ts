@@ -14,7 +14,7 @@ export const readOwnKind: OwnReader = (entry, cell, unit, system) => {
     case "rating":
       return readRating(name, cell);
     case "media":
-      return readMedia(name, String(cell));
+      return readMedia(name, String(cell), system);
     default: {
       if (typeof cell !== "string") throw mustBe(name, 'points as "23: 40; 80: 25"', cell);
       const { of } = entry as Extract<Property, { kind: "curve" }>;
