@@ -30,12 +30,13 @@ function findBrowser() {
 
 function installBrowser() {
   const mayInstall = existsSync("/etc/debian_version") && process.getuid?.() === 0;
-  const how = "Install Chromium (Debian: sudo apt-get install chromium) or name one in the variable CHROMIUM.";
+  const how =
+    "Install Chromium (Debian: sudo apt-get install chromium-headless-shell) or name one in the variable CHROMIUM.";
   if (!mayInstall) stop(`The browser tests need a Chromium and none was found. ${how}`);
-  console.log(`The browser tests need a Chromium and none was found, so apt-get now installs Debian's package chromium on this system.
+  console.log(`The browser tests need a Chromium and none was found, so apt-get now installs Debian's package chromium-headless-shell on this system.
 To avoid that, stop it here (Ctrl+C) and name a browser: CHROMIUM=/path/to/chromium npm test`);
   const done =
     run("apt-get", ["update", "-qq"]) &&
-    run("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "chromium"]);
-  if (!done || !browserPath()) stop(`Debian's chromium could not be installed. ${how}`);
+    run("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "chromium-headless-shell"]);
+  if (!done || !browserPath()) stop(`Debian's chromium-headless-shell could not be installed. ${how}`);
 }

@@ -10,7 +10,7 @@ function ready(where: { readonly isRoot: boolean; readonly named?: string }) {
     const installed = [];
     const { existsSync } = fs;
     fs.existsSync = (file) =>
-      /chrom/i.test(file) ? installed.includes("chromium") : file === "/etc/debian_version" || existsSync(file);
+      /chrom/i.test(file) ? installed.includes("chromium-headless-shell") : file === "/etc/debian_version" || existsSync(file);
     fs.statSync = () => ({ mtimeMs: 0 });
     child.spawnSync = (command, args) => {
       console.log("RUNS", command, ...args);
@@ -30,13 +30,13 @@ test("before a browser is installed, what, why and how to avoid it are said", ()
   const [said, ...runs] = out.split("RUNS ");
   for (const words of [
     "The browser tests need a Chromium",
-    "apt-get now installs Debian's package chromium",
+    "apt-get now installs Debian's package chromium-headless-shell",
     "CHROMIUM=",
   ])
     expect(said).toContain(words);
   expect(runs.map((line) => line.trim())).toEqual([
     "apt-get update -qq",
-    "apt-get install -y -qq --no-install-recommends chromium",
+    "apt-get install -y -qq --no-install-recommends chromium-headless-shell",
   ]);
 });
 
