@@ -1,3 +1,5 @@
+import type { Place } from "./sheet";
+
 /** Addresses of cells in the A1 style; rows and columns count from 0. */
 export interface Area {
   readonly row: number;
@@ -23,4 +25,10 @@ export function areaOf(address: string): Area {
   const row = Number(top) - 1;
   const col = columnOf(left);
   return { row, col, rows: Number(bottom) - row, cols: columnOf(right) - col + 1 };
+}
+
+/** `'Start here'!$A$1:$B$9` */
+export function referenceTo({ sheet, row, col, rows, cols }: Place): string {
+  const corner = (r: number, c: number): string => addressOf(r, c).replace(/^([A-Z]+)/, "$$$1$$");
+  return `'${sheet.replaceAll("'", "''")}'!${corner(row, col)}:${corner(row + rows - 1, col + cols - 1)}`;
 }

@@ -24,7 +24,7 @@ interface Props {
 const panels: Readonly<Record<TabName, (pane: PaneState) => ReactNode>> = {
   duty: (pane) => <DutyForm pane={pane} />,
   shortlist: (pane) => <Shortlist pane={pane} />,
-  window: (pane) => <Window pane={pane} />,
+  charts: (pane) => <Window pane={pane} />,
   insert: (pane) => <Insert pane={pane} />,
   own: ({ own, duty, host }) => <Own own={own} system={duty.system} host={host} />,
 };

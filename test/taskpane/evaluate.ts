@@ -36,7 +36,7 @@ export class Sheet {
     const [, id, inside] = /^=BUSH\.([A-Z]+)\((.*)\)$/.exec(formula) ?? [];
     if (id === undefined) return [[this.value(formula.slice(1))]];
     const called = catalogue.find(({ spec }) => spec.id === id)!;
-    const given = inside!.split(",").map((arg) => this.argument(arg));
+    const given = inside!.split(/,(?![^(]*\))/).map((arg) => this.argument(arg));
     const rest = Object.values<Arg>(called.spec.args).findIndex(({ kind }) => kind === "rest");
     const args = rest < 0 ? given : [...given.slice(0, rest), given.slice(rest)];
     return answer(called, args, { error: (code, text) => `${code} ${text}` });
@@ -44,6 +44,7 @@ export class Sheet {
   private argument(text: string): unknown {
     if (text === "") return undefined;
     if (text.startsWith('"')) return text.slice(1, -1);
+    if (text.startsWith("BUSH.")) return this.compute(`=${text}`)[0]![0];
     if (text in this.named) return this.named[text];
     if (/^\d+$/.test(text)) return Number(text);
     const [first, last] = text.split(":").map(cornerOf) as [number[], number[]?];

@@ -4,104 +4,95 @@ import { findGrade, kindText, libraryOf, readGrades } from "../../src/core/grade
 import type { System } from "../../src/core/kinds";
 import { fromWorking } from "../../src/core/units";
 import { explain, sayCell } from "../../src/taskpane/cell/explain";
-import { emptyTexts } from "../../src/taskpane/state/fields";
-import type { Texts } from "../../src/taskpane/state/fields";
-import { figuresOf } from "../../src/taskpane/state/figures";
 import { readSelectedRow } from "../../src/taskpane/duty/fromRow";
-import { keepStepUnits } from "../../src/taskpane/state/spectrum";
+import { blockOf } from "../../src/taskpane/insert/blocks";
+import { writeFree } from "../../src/taskpane/insert/insertion";
+import { placedAt } from "../../src/taskpane/insert/placed";
+import type { Piece } from "../../src/taskpane/insert/pieces";
+import { areaText, countFilled, findFormulas, freeze, hasError } from "../../src/taskpane/insert/write";
+import { emptyForm } from "../../src/taskpane/state/form";
+import type { Form, Texts } from "../../src/taskpane/state/form";
+import { figuresOf } from "../../src/taskpane/state/figures";
+import { listOf } from "../../src/taskpane/state/list";
 import { keepUnits } from "../../src/taskpane/state/quantity";
 import { readDuty } from "../../src/taskpane/state/readDuty";
-import { blockOf, widthsOf } from "../../src/taskpane/insert/blocks";
-import type { Piece } from "../../src/taskpane/insert/blocks";
-import { areaText, countFilled, findFormulas, freeze, hasError } from "../../src/taskpane/insert/write";
-import { listOf } from "../../src/taskpane/state/list";
 import { richCell } from "../../src/port/sheet";
-import type { Place, ReadCell, SheetPort, Written } from "../../src/port/sheet";
+import type { Block, Place, ReadCell, SheetPort, Written } from "../../src/port/sheet";
 import { Sheet } from "./evaluate";
 
 const at = { sheet: "S", row: 4, col: 1 };
-const shaft: Texts = { ...emptyTexts, load: "800", bore: "20", length: "15", rpm: "120", temperature: "5 to 45" };
-const spectrum = "800; 120; 10\n1600; 60; 1 h\n700; 0; 15";
+const shaft: Texts = {
+  ...emptyForm[0],
+  ...{ load: "800", bore: "20", length: "15", rpm: "120", temperature: "5 to 45" },
+};
+const spectrum: Form = [
+  { ...shaft, time: "10" },
+  { load: "1600", rpm: "60", time: "1 h" },
+  { motion: "static", load: "700", time: "15" },
+];
 const grades = ["Demo Quince", "PA66"];
 
 interface Given {
-  readonly texts?: Texts;
-  readonly steps?: string;
+  readonly form?: Form;
   readonly system?: System;
-  readonly reference?: string;
+  readonly own?: { readonly text: string; readonly value: unknown };
   readonly library?: ReturnType<typeof libraryOf>;
   readonly grades?: readonly string[];
 }
-const dutyOf = ({ texts = shaft, steps = "", system = "metric" }: Given) => readDuty(texts, steps, system).duty!;
-const block = (piece: Piece, given: Given = {}) =>
-  blockOf({ piece, duty: dutyOf(given), system: "metric", grades, library: libraryOf(), ...given }, at);
-const formulas = (rows: readonly (readonly Written[])[]) => rows.flat().flatMap((cell) => richCell(cell).formula ?? []);
+function dutyOf({ form = [shaft], system = "metric" }: Given) {
+  const { duty, ...rest } = readDuty(form, system);
+  if (!duty) throw new Error(JSON.stringify(rest));
+  return duty;
+}
+const order = (piece: Piece, given: Given) => ({
+  ...{ piece, duty: dutyOf(given), system: "metric" as const, grades, library: libraryOf() },
+  ...given,
+});
+const ordered = (piece: Piece, given: Given = {}) => blockOf(order(piece, given), at);
+const block = (piece: Piece, given: Given = {}) => ordered(piece, given).block;
+const formulas = (rows: Block) => rows.flat().flatMap((cell) => richCell(cell).formula ?? []);
 const contents = (row: readonly Written[]) => row.map((cell) => richCell(cell).value);
 
-test("the duty's line: headings of the field list, numbers, live formulas on their own cells", () => {
-  const [headings, values] = block("duty");
-  expect(contents(headings!)).toEqual([
+test("the duty's row: headings of the field list, numbers, and what DUTIES says beside it", () => {
+  const [headings, values] = block("row");
+  expect(contents(headings!).slice(0, 8)).toEqual([
     "duty",
-    "motion",
+    "part",
     "load [N]",
     "bore [mm]",
     "length [mm]",
+    "motion",
     "rpm [1/min]",
     "temperature [°C]",
-    "moisture",
-    "pressure [MPa]",
-    "speed [m/s]",
-    "PV [MPa·m/s]",
   ]);
-  expect(values!.slice(0, 8)).toEqual(["Duty", "turning", 800, 20, 15, 120, "5 to 45", "dry"]);
-  expect(formulas([values!])).toEqual(["=BUSH.PRESSURE(D6,E6,F6)", "=BUSH.SPEED(E6,G6)", "=BUSH.PVVALUE(J6,K6)"]);
+  expect(values!.slice(0, 8)).toEqual(["Duty 1", "sleeve", 800, 20, 15, "turning", 120, "5 to 45"]);
+  expect(formulas([headings!])).toEqual(["=BUSH.DUTIES(B5:I6)"]);
 });
 
-test("an impact factor is a column of its own: pressure and PV stay without it", () => {
-  const given = { texts: { ...shaft, impactFactor: "2" } };
-  const [headings, values] = block("duty", given);
-  expect(contents(headings!)).toContain("impact factor");
-  expect(formulas([values!])).toEqual(["=BUSH.PRESSURE(D6,E6,F6)", "=BUSH.SPEED(E6,G6)", "=BUSH.PVVALUE(K6,L6)"]);
-});
-
-test("what is 0 keeps its unit where tables take no bare 0", () => {
-  const texts = { ...shaft, temperature: "0" };
-  const [, first, second] = block("duty", { texts, steps: "800; 120; 10\n0; 60; 5" });
-  expect(first!.slice(0, 7)).toEqual(["Duty", "turning", 800, 20, 15, 120, "0 °C"]);
-  expect(second![2]).toBe("0 N");
-});
-
-test("steps are rows of their own; at rest the motion says so", () => {
-  const rows = block("duty", { steps: spectrum });
+test("steps are rows of their own: what differs, and at rest the motion says so; what is 0 keeps its unit", () => {
+  const rows = block("row", {
+    form: [{ ...shaft, temperature: "0", time: "5" }, ...spectrum.slice(1)] as unknown as Form,
+  });
   expect(contents(rows[0]!).slice(0, 9)).toEqual([
     "duty",
-    "motion",
+    "part",
     "load [N]",
     "bore [mm]",
     "length [mm]",
+    "motion",
     "rpm [1/min]",
-    "temperature [°C]",
-    "moisture",
     "time [min]",
+    "temperature [°C]",
   ]);
   expect(rows.slice(1).map((row) => row.slice(0, 9))).toEqual([
-    ["Duty", "turning", 800, 20, 15, 120, "5 to 45", "dry", 10],
-    [null, "turning", 1600, null, null, 60, null, null, 60],
-    [null, "static", 700, null, null, null, null, null, 15],
-  ]);
-  expect(formulas(rows)).toEqual([
-    "=BUSH.PRESSURE(D6,E6,F6)",
-    "=BUSH.SPEED(E6,G6)",
-    "=BUSH.PVVALUE(K6,L6)",
-    "=BUSH.PRESSURE(D7,E6,F6)",
-    "=BUSH.SPEED(E6,G7)",
-    "=BUSH.PVVALUE(K7,L7)",
-    "=BUSH.PRESSURE(D8,E6,F6)",
+    ["Duty 1", "sleeve", 800, 20, 15, "turning", 120, 5, "0 °C"],
+    [null, null, 1600, null, null, "turning", 60, 60, null],
+    [null, null, 700, null, null, "static", null, 15, null],
   ]);
 });
 
-const everything: Texts = {
-  ...emptyTexts,
+const swinging: Texts = {
+  ...emptyForm[0],
   motion: "swinging",
   load: "640 to 960",
   bore: "20",
@@ -110,59 +101,135 @@ const everything: Texts = {
   cycles: "12",
   temperature: "0",
   moisture: "humid",
+  media: "water, fuels",
+  dirt: "some",
   shaft: "soft steel",
   hardness: "150",
   impactFactor: "2",
   designFactor: "1.5",
+  staticLoad: "0 N",
+  wall: "3",
+  housing: "aluminium alloy",
+  boreZone: "E10",
+  outsideZone: "+0.15/+0.20",
+  housingZone: "H7",
+  shaftZone: "h8",
+  keptGrip: "50 to 70 %",
+  hours: "2000",
+  allowance: "0.3",
+};
+const atRestFirst: Form = [
+  { ...swinging, load: "800", time: "5" },
+  { motion: "static", time: "6" },
+  { motion: "swinging", load: "100", swing: "90", cycles: "3", time: "2", temperature: "-5" },
+];
+const washer: Texts = {
+  ...emptyForm[0],
+  part: "washer",
+  load: "900",
+  inner: "18",
+  outer: "36",
+  rpm: "30",
+  temperature: "20",
+};
+const flanged: Texts = {
+  ...shaft,
+  part: "flanged",
+  axialLoad: "300",
+  flangeOutside: "40",
+  flangeThickness: "3",
+  wall: "3",
 };
 
-test.each([
-  ["one step", shaft, ""],
-  ["a spectrum", shaft, spectrum],
-  ["bands, and a temperature of 0", everything, ""],
-  ["a swinging spectrum that begins at rest", everything, "800; 0; 5\n900; 12; 6\n900; 0; 1\n100; 3; 2"],
-  ["a rod that stands still", { ...shaft, motion: "linear", stroke: "40", cycles: "0" }, ""],
-])("the pane reads its own line back: %s", async (_, texts, steps) => {
-  const given = { texts, steps };
-  const rows = block("duty", given).map((row) => contents(row).map((value) => ({ value: value ?? null, text: "" })));
-  const port = { selection: () => ({ sheet: "S", row: 1, col: 0 }), read: () => rows } as unknown as SheetPort;
-  const found = await readSelectedRow(port, "inch");
-  expect(found.unread).toEqual([]);
-  const back = readDuty(found.texts, found.steps, "inch").duty!;
-  expect(back.corners).toEqual(
-    dutyOf(given).corners.map((corner) => ({ ...corner, given: expect.anything() as object })),
+const asRead = (rows: Block): ReadCell[][] =>
+  rows.map((row) => contents(row).map((value) => ({ value: value ?? null, text: "" })));
+const portOf = (cells: ReadCell[][], selected: number) =>
+  ({
+    selection: () => ({ sheet: "S", row: selected, col: 0, rows: 1, cols: 1 }),
+    read: ({ row, col, rows, cols }: Place) => cells.slice(row, row + rows).map((line) => line.slice(col, col + cols)),
+  }) as unknown as SheetPort;
+
+const forms: [string, Form][] = [
+  ["one step", [shaft]],
+  ["a spectrum", spectrum],
+  ["bands, words, zones, shares, and a temperature of 0", [swinging]],
+  ["a swinging spectrum with a rest, one step colder", atRestFirst],
+  ["a rod that stands still", [{ ...shaft, motion: "linear", stroke: "40", cycles: "0" }]],
+  ["a washer", [washer]],
+  ["a flanged bush", [flanged]],
+];
+test.each(forms)("the pane reads its own rows back: %s", async (_, form) => {
+  const cells = asRead(block("row", { form }));
+  const { origin, unread } = await readSelectedRow(portOf(cells, 1), "inch");
+  expect(unread).toEqual([]);
+  const back = readDuty(origin.form, "inch").duty!;
+  expect(back.corners.map(({ given, ...rest }) => rest)).toEqual(
+    dutyOf({ form }).corners.map(({ given, ...rest }) => rest),
   );
-  const grade = findGrade("Demo Sorrel");
-  expect(verdictText(judge(grade, back), "metric")).toBe(verdictText(judge(grade, dutyOf(given)), "metric"));
+  const said = (duty: typeof back) => verdictText(judge(findGrade("Demo Sorrel"), duty), "metric");
+  expect(said(back)).toBe(said(dutyOf({ form })));
 });
 
-test("checks, shortlist and steps refer to the line, name own grades and say inch where it is inch", () => {
-  expect(formulas(block("checks").slice(3))).toEqual([
-    "=BUSH.DUTIES(B5:J7)",
-    "=BUSH.DUTYCHECKS(B5:J7,1)",
-    "=BUSH.DUTYCHECKS(B5:J7,2)",
-  ]);
-  const own = formulas(block("checks", { reference: "OwnGrades[#All]", system: "inch" }));
-  expect(own.at(-1)).toBe('=BUSH.DUTYCHECKS(B5:J7,2,,OwnGrades[#All],"inch")');
-  expect(formulas(block("checks", { system: "inch" })).at(-1)).toBe('=BUSH.DUTYCHECKS(B5:J7,2,,,"inch")');
-  expect(formulas(block("shortlist").slice(2))).toEqual(["=BUSH.DUTYRANK(B5:I6)"]);
-  expect(formulas(block("shortlist", { reference: "OwnGrades[#All]" })).at(-1)).toBe(
-    "=BUSH.DUTYRANK(B5:I6,,OwnGrades[#All])",
+test.each(forms.filter(([, form]) => form.length === 1))("and its own card: %s", async (_, form) => {
+  const { block: rows, table } = ordered("card", { form });
+  expect(table).toEqual({ ...at, rows: rows.length, cols: 2 });
+  const { origin, unread } = await readSelectedRow(portOf(asRead(rows), 1), "metric");
+  expect(unread).toEqual([]);
+  expect(readDuty(origin.form, "metric").duty!.corners.map(({ pv }) => pv)).toEqual(
+    dutyOf({ form }).corners.map(({ pv }) => pv),
   );
-  expect(formulas(block("steps").slice(2))).toEqual([
+});
+
+test("a card holds no steps", () => {
+  expect(() => block("card", { form: spectrum })).toThrow(/^A card holds one step/);
+});
+
+test("pieces refer to the duty's cells and the grade's name, to own grades, and say inch where it is inch", () => {
+  expect(formulas(block("checks"))).toEqual([
+    "=BUSH.DUTYCHECKS(B5:I6,,B8)",
+    expect.stringMatching(/^=BUSH\.DUTYCHECKS\(B5:I6,,B\d+\)$/),
+  ]);
+  expect(formulas(block("room"))).toEqual(["=BUSH.DUTYROOM(B5:I6,,B8)"]);
+  expect(formulas(block("record", { own, library: ownLibrary, grades: ["Own strong"] }))).toEqual([
+    "=BUSH.DUTYSHEET(B5:I6,,B8,OwnGrades[#All])",
+  ]);
+  expect(formulas(block("rank", { system: "inch", form: keepUnits([shaft], "metric") }))).toEqual([
+    '=BUSH.DUTYRANK(B5:I6,,,"inch")',
+  ]);
+  expect(formulas(block("worked"))).toEqual([
     '=BUSH.STEPS("PRESSURE",D6,E6,F6)',
-    '=BUSH.STEPS("SPEED",E6,G6)',
-    '=BUSH.STEPS("PVVALUE",J6,K6)',
+    '=BUSH.STEPS("SPEED",E6,H6)',
+    '=BUSH.STEPS("PVVALUE",BUSH.PRESSURE(D6,E6,F6),BUSH.SPEED(E6,H6))',
   ]);
-  // of a spectrum the step with the greatest PV: 1600·60 is as 800·120, so the one above it
-  expect(formulas(block("steps", { steps: "100; 60; 1\n1600; 60; 1" })).at(-1)).toBe('=BUSH.STEPS("PVVALUE",K7,L7)');
+  expect(formulas(block("worked", { form: [washer] }))[0]).toBe('=BUSH.STEPS("WASHERPRESSURE",D6,E6,F6)');
+  // of a spectrum the step with the greatest PV
+  const second: Form = [
+    { ...shaft, load: "100", time: "1" },
+    { load: "1600", rpm: "60", time: "1" },
+  ];
+  expect(formulas(block("worked", { form: second }))[1]).toBe('=BUSH.STEPS("SPEED",E6,H7)');
 });
 
-test("a duty for each grade: the first holds the figures, the others follow it", () => {
-  const [headings, first, second] = block("checks");
-  expect(contents(headings!).slice(0, 3)).toEqual(["duty", "grade", "motion"]);
-  expect(first!.slice(0, 4)).toEqual(["Duty with Demo Quince", "Demo Quince", "turning", 800]);
-  expect(second!.slice(0, 4)).toEqual(["Duty with PA66", "PA66", { formula: "=D6" }, { formula: "=E6" }]);
+test("a duty that stands in the sheet is referred to where it stands, units of its headings included", async () => {
+  const cells: ReadCell[][] = [
+    ["duty", "load [lbf]", "bore [mm]", "length [mm]", "rpm", "temperature [°C]"],
+    ["Idler", 100, 20, 15, 120, "5 to 45"],
+    ["Vent", 200, 20, 15, 60, 30],
+  ].map((line) => line.map((value) => ({ value, text: String(value) })));
+  const port = portOf(cells, 2);
+  const { origin } = await readSelectedRow(port, "metric");
+  const given = { form: origin.form };
+  const placed = await placedAt(port, origin, at, "metric");
+  const rows = (piece: Piece) => blockOf({ ...order(piece, given), placed }, at).block;
+  expect(formulas(rows("rank"))).toEqual(['=BUSH.DUTYRANK(A1:F3,"Vent")']);
+  expect(formulas(rows("record"))).toEqual(['=BUSH.DUTYSHEET(A1:F3,"Vent",B5)']);
+  expect(formulas(rows("worked"))[0]).toBe('=BUSH.STEPS("PRESSURE",B3&" lbf",C3,D3)');
+  const other = await placedAt(port, origin, { ...at, sheet: "Other" }, "metric");
+  const elsewhere = blockOf({ ...order("worked", given), placed: other }, at).block;
+  expect(formulas(elsewhere)[1]).toBe("=BUSH.STEPS(\"SPEED\",'S'!$C$3,'S'!$E$3)");
+  expect(formulas(blockOf({ ...order("rank", given), placed: other }, at).block)).toEqual([
+    "=BUSH.DUTYRANK('S'!$A$1:$F$3,\"Vent\")",
+  ]);
 });
 
 const ownRows = [
@@ -179,32 +246,38 @@ const ownRows = [
   ["Own weak", 1, 2, 0.1, -40, 100, null],
 ];
 const ownLibrary = readGrades(ownRows, "metric", "grades");
+const own = { text: "OwnGrades[#All]", value: ownRows };
 
 describe.each([
   ["a plain duty", {}],
   [
     "blows, a design factor and a soft shaft",
-    { texts: { ...shaft, impactFactor: "2", designFactor: "1.5", hardness: "150" } },
+    { form: [{ ...shaft, impactFactor: "2", designFactor: "1.5", hardness: "150" }] },
   ],
-  ["a spectrum", { steps: spectrum }],
-  ["bands", { texts: everything }],
-  ["a duty at rest", { texts: { ...shaft, motion: "static" } }],
-  ["inch", { texts: keepUnits(shaft, "metric"), steps: keepStepUnits(spectrum, "metric"), system: "inch" }],
-  ["own grades", { grades: ["Own weak", "Own strong", "Demo Quince"], library: ownLibrary, reference: "Own" }],
+  ["a spectrum", { form: spectrum }],
+  ["bands", { form: [swinging] }],
+  ["a duty at rest", { form: [{ ...shaft, motion: "static" }] }],
+  ["a washer", { form: [washer] }],
+  ["a flanged bush", { form: [flanged] }],
+  ["inch", { form: keepUnits(spectrum, "metric"), system: "inch" }],
+  ["own grades", { grades: ["Own weak", "Own strong", "Demo Quince"], library: ownLibrary, own }],
 ] as [string, Given][])("what is inserted answers what the pane says: %s", (_, given) => {
   const { system = "metric", library = libraryOf(), grades: named = grades } = given;
   const ranked = listOf(dutyOf(given), library);
   const said = (one: Ranked) => verdictText(one.checks, system, one);
-  const sheet = (piece: Piece) => new Sheet(block(piece, given), at, { Own: ownRows });
+  const sheet = (piece: Piece) => new Sheet(block(piece, given), at, { [own.text]: ownRows });
 
-  test("the check table: verdict, data, pressure, speed and PV, and every criterion", () => {
-    const checks = sheet("checks");
-    const perGrade = named.map((name) => ranked.find(({ grade }) => grade.name === name)!);
-    const duties = checks.answers("DUTIES")[0]!.filter((row) => row[0] !== "");
-    expect(duties.map(([, grade, , , , , , , , verdict, data]) => [grade, verdict, data])).toEqual(
-      perGrade.map((one) => [one.grade.name, said(one), dataLabel(one.grade, one.checks)]),
+  test("DUTIES beside the row: pressure, speed and PV as the line above the pane's parts has them", () => {
+    const [line] = sheet("row").answers("DUTIES")[0]!;
+    const { pressure, speed, pv } = figuresOf(dutyOf(given), system);
+    expect(line!.slice(2, 5).map((x) => Number(Number(x).toPrecision(4)))).toEqual(
+      [pressure, speed, pv].map((text) => Number(text.split(" ")[0])),
     );
-    const tables = checks.answers("DUTYCHECKS");
+  });
+
+  test("every criterion: its verdict and its value", () => {
+    const perGrade = named.map((name) => ranked.find(({ grade }) => grade.name === name)!);
+    const tables = sheet("checks").answers("DUTYCHECKS");
     expect(tables).toHaveLength(named.length);
     perGrade.forEach(({ checks: judged }, i) => {
       expect(tables[i]!.slice(0, judged.length).map((row) => [row[0], row[5]])).toEqual(
@@ -219,39 +292,48 @@ describe.each([
         else expect(row[1]).toBe("");
       });
     });
-    // what the line above the pane's parts says
-    const { pressure, speed, pv } = figuresOf(dutyOf(given), system);
-    const shown = duties.map(([, , ...row]) => row.slice(0, 3).map((x) => Number(Number(x).toPrecision(4))));
-    for (const row of shown) expect(row).toEqual([pressure, speed, pv].map((text) => Number(text.split(" ")[0])));
   });
 
   test("the shortlist: the grades that functions look at, in the pane's order and words", () => {
-    const rank = sheet("shortlist").answers("DUTYRANK")[0]!;
+    const rank = sheet("rank").answers("DUTYRANK")[0]!;
     const looked = ranked.filter(({ grade }) => library.scope.includes(grade));
     expect(looked).toEqual(ranked.slice(0, looked.length));
     expect(rank.map(([name, kind, , , verdict, data]) => [name, kind, verdict, data])).toEqual(
       looked.map((one) => [one.grade.name, kindText[one.grade.kind], said(one), dataLabel(one.grade, one.checks)]),
     );
   });
+
+  test("the record: verdict and data of the first grade", () => {
+    const lines = sheet("record").answers("DUTYSHEET")[0]!;
+    const one = ranked.find(({ grade }) => grade.name === named[0])!;
+    const results = lines.filter(([section]) => section === "verdict").map(([, what, , , result]) => [what, result]);
+    expect(results).toEqual(
+      expect.arrayContaining([
+        ["verdict", said(one)],
+        ["data", dataLabel(one.grade, one.checks)],
+      ]),
+    );
+  });
 });
 
-test("a band has no worked steps, and is told so", () => {
-  expect(() => block("steps", { texts: everything })).toThrow(/^A band has no one value to work with/);
-  expect(formulas(block("duty", { texts: everything }))).toEqual([]);
+test("a band has no worked steps, and is told so; a fit that the duty does not state is not inserted as an error", () => {
+  expect(() => block("worked", { form: [swinging] })).toThrow(/^A band has no one value to work with/);
+  expect(() => block("fit")).toThrow(/bore zone is missing.*Nothing was written/);
 });
 
 test("columns are wide enough for their headings and for what spills", () => {
-  const widths = widthsOf("checks", block("checks"));
-  expect(widths[0]).toBeGreaterThanOrEqual("lowest temperature".length);
-  expect(widths[7]).toBeGreaterThan("temperature [°C]".length - 7);
-  expect(Math.max(...widths)).toBeLessThan(45);
+  const { widths, block: rows } = ordered("checks");
+  expect(widths).toHaveLength(rows[0]!.length);
+  expect(widths[0]).toBeGreaterThan("highest temperature".length);
+  expect(widths[7]).toBeGreaterThan("temperature [°C]".length);
+  expect(Math.max(...widths)).toBeLessThan(46);
 });
 
 test("what is written covers the room that spills need", () => {
   const room = (piece: Piece, id: string, given: Given = {}) => {
     const rows = block(piece, given);
     const tops = rows.flatMap((row, i) => (formulas([row])[0]?.includes(`BUSH.${id}(`) ? [i] : []));
-    const answers = new Sheet(rows, at, { Own: ownRows }).answers(id);
+    const answers = new Sheet(rows, at, { [own.text]: ownRows }).answers(id);
     expect(answers.length).toBe(tops.length);
     return tops.map((top, i) => {
       // nothing of ours stands within the answer
@@ -261,12 +343,36 @@ test("what is written covers the room that spills need", () => {
       return answers[i]!.length;
     });
   };
-  expect(room("shortlist", "DUTYRANK")).toEqual([libraryOf().scope.length]);
-  expect(room("shortlist", "DUTYRANK", { library: ownLibrary, reference: "Own" })).toEqual([2]);
-  expect(room("checks", "DUTYCHECKS", { steps: spectrum })).toEqual([criteria.length, criteria.length]);
-  expect(room("checks", "DUTIES", { steps: spectrum })).toEqual([6]);
-  // inputs, the line worked and at least one source
-  for (const rows of room("steps", "STEPS")) expect(rows).toBeGreaterThanOrEqual(2 + 1 + 1);
+  expect(room("rank", "DUTYRANK")).toEqual([libraryOf().scope.length]);
+  expect(room("rank", "DUTYRANK", { library: ownLibrary, own })).toEqual([2]);
+  expect(room("checks", "DUTYCHECKS", { form: spectrum })).toEqual([criteria.length, criteria.length]);
+  for (const [piece, id] of [
+    ["room", "DUTYROOM"],
+    ["record", "DUTYSHEET"],
+    ["worked", "STEPS"],
+  ] as const)
+    for (const rows of room(piece, id)) expect(rows).toBeGreaterThanOrEqual(4);
+  expect(
+    room("fit", "FITTABLE", { form: [{ ...swinging, keptGrip: "60" }], grades: ["Demo Sorrel"] })[0],
+  ).toBeGreaterThan(4);
+});
+
+test("nothing is overwritten: a filled cell refuses the whole and names the next free place", async () => {
+  const cells: ReadCell[][] = Array.from({ length: 7 }, (_, r) =>
+    Array.from({ length: 5 }, (_, c) => ({ value: r === 6 && c === 2 ? "mine" : null, text: "" })),
+  );
+  const written: unknown[] = [];
+  const port = { ...portOf(cells, 0), write: (...all: unknown[]) => void written.push(all), widen() {}, select() {} };
+  const outcome = await writeFree(port, ordered("card"), at);
+  expect(outcome).toEqual({
+    is: "refused",
+    text: "1 cell in B5:C12 on S hold something. Nothing was written.",
+    free: { sheet: "S", row: 8, col: 1 },
+  });
+  expect(written).toEqual([]);
+  const free = await writeFree(port, ordered("card"), { ...at, row: 20 });
+  expect(free).toMatchObject({ is: "written", text: "Written to B21:C28 on S. Undo takes it back." });
+  expect(written).toHaveLength(1);
 });
 
 function fakePort(cells: ReadCell[][]) {

@@ -1,8 +1,8 @@
 import { verdictText } from "../../src/core/duties";
 import { libraryOf, readGrades } from "../../src/core/grades/model";
 import { standingCautions } from "../../src/core/grades/cautionsOf";
-import { emptyTexts } from "../../src/taskpane/state/fields";
-import type { Texts } from "../../src/taskpane/state/fields";
+import { emptyForm } from "../../src/taskpane/state/form";
+import type { Texts } from "../../src/taskpane/state/form";
 import { readDuty } from "../../src/taskpane/state/readDuty";
 import { boundUnit, filterRanked, noFilter } from "../../src/taskpane/shortlist/filter";
 import { listOf } from "../../src/taskpane/state/list";
@@ -11,7 +11,7 @@ import { countWords, dataText, ownCautions, reasonsOf } from "../../src/taskpane
 const dutyOf = (more: Partial<Texts> = {}) => {
   // 600/(20·15) = 2 MPa; v = π·d·n/60 000 = 0.1 m/s
   const shaft = { load: "600", bore: "20", length: "15", rpm: String(6000 / (20 * Math.PI)), temperature: "20 to 60" };
-  return readDuty({ ...emptyTexts, ...shaft, ...more }, "", "metric").duty!;
+  return readDuty([{ ...emptyForm[0], ...shaft, ...more }], "metric").duty!;
 };
 const own = readGrades(
   [

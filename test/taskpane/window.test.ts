@@ -1,10 +1,10 @@
 import { fitTable } from "../../src/core";
 import { fitVerdict, found, judge } from "../../src/core/duties";
 import { findGrade, readGrades, standardLibrary } from "../../src/core/grades/model";
-import { emptyTexts } from "../../src/taskpane/state/fields";
+import { emptyForm } from "../../src/taskpane/state/form";
+import type { Texts } from "../../src/taskpane/state/form";
 import { readDuty } from "../../src/taskpane/state/readDuty";
-import { firstFit, keepFitUnits, nameOf, readFit } from "../../src/taskpane/state/fit";
-import type { FitTexts } from "../../src/taskpane/state/fit";
+import { nameOf, readFit } from "../../src/taskpane/window/fit";
 import { boundsOf, edgeOf, frameOf, hardest, pointsOf } from "../../src/taskpane/window/outline";
 import { call, pressedBush } from "../support";
 
@@ -79,7 +79,7 @@ describe("limits", () => {
   const bounds = (name: string, duty: ReturnType<typeof dutyOf>) =>
     boundsOf(grades.find((grade) => grade.name === name)!.values, duty.corners[0]!);
   // 1 MPa at 0.1 m/s
-  const dutyOf = (more: object = {}, steps = "") => {
+  const dutyOf = (more: Texts = {}, ...later: Texts[]) => {
     const shaft = {
       load: "300",
       bore: "20",
@@ -87,7 +87,7 @@ describe("limits", () => {
       rpm: String(6000 / (20 * Math.PI)),
       temperature: "20 to 50",
     };
-    return readDuty({ ...emptyTexts, ...shaft, ...more }, steps, "metric").duty!;
+    return readDuty([{ ...emptyForm[0], ...shaft, ...more }, ...later], "metric").duty!;
   };
 
   test("are those of the checks: in the duty's surroundings, with its design factor", () => {
@@ -120,7 +120,15 @@ describe("limits", () => {
   test("marks stand at the pressure without the impact factor, one for each step, at the harder corner of a band", () => {
     const points = (duty: ReturnType<typeof dutyOf>) => pointsOf(hardest(duty));
     expect(points(dutyOf({ impactFactor: "2" }))).toEqual(points(dutyOf()));
-    expect(points(dutyOf({}, "300; 10; 1\n600; 20; 1")).map(({ pressure }) => pressure)).toEqual([1, 2]);
+    expect(
+      points(dutyOf({ time: "1" }, { load: "600", rpm: "20", time: "1" })).map(({ pressure, mark }) => [
+        pressure,
+        mark,
+      ]),
+    ).toEqual([
+      [1, "1"],
+      [2, "2"],
+    ]);
     expect(points(dutyOf({ load: "300 to 900" }))[0]!.pressure).toBe(3);
     // a bore leaves p·v as it is: of equal PV the harder pressure, and the factors of the verdict count
     expect(points(dutyOf({ bore: "18 to 22" }))[0]!.pressure).toBe(
@@ -132,19 +140,18 @@ describe("limits", () => {
 });
 
 describe("clearance", () => {
-  const fields = { load: "600", bore: "20", length: "20", rpm: "30", temperature: "-20 to 40", shaft: "soft steel" };
-  const duty = (more: Partial<typeof emptyTexts> = {}) => {
-    const read = readDuty({ ...emptyTexts, ...fields, ...more }, "", "metric");
-    if (!read.duty) throw new Error(JSON.stringify(read));
-    return read.duty;
+  const fields: Texts = {
+    ...{ load: "600", bore: "20", length: "20", rpm: "30", temperature: "-20 to 40", shaft: "soft steel" },
+    ...{ outside: "26", outsideZone: "+0.15/+0.20", boreZone: "E10", housingZone: "H7", shaftZone: "h8" },
+    ...{ housing: "aluminium alloy", assemblyMoisture: "dry", keptGrip: "90" },
   };
-  const texts = { ...firstFit, outside: "26", outsideZone: "+0.15/+0.20", assemblyMoisture: "dry", keptGrip: "90" };
   const sorrel = findGrade("Demo Sorrel", standardLibrary());
-  const rowsOf = (more: Partial<FitTexts> = {}, of = duty()) => {
-    const { rows, ...rest } = readFit(of, { ...texts, ...more }, sorrel, "metric");
-    if (!rows) throw new Error(JSON.stringify(rest));
-    return rows;
+  const fitOf = (more: Texts = {}, ...later: Texts[]) => {
+    const read = readDuty([{ ...emptyForm[0], ...fields, ...more }, ...later], "metric");
+    if (!read.duty) throw new Error(JSON.stringify(read));
+    return readFit(read.duty, sorrel);
   };
+  const rowsOf = (more: Texts = {}, ...later: Texts[]) => fitOf(more, ...later).rows!;
 
   test("its rows are those of FITTABLE on a card of the same fields", () => {
     // bore 20 E10 (+40/+124 µm) after pressing, shaft 20 h8 (0/−33 µm): ISO 286-1:2010, Tables 1, 2 and 4 (memory)
@@ -165,8 +172,8 @@ describe("clearance", () => {
     );
   });
 
-  test("moisture is the duty's; what is not told of the fit is looked at both ways", () => {
-    expect(rowsOf({}, duty({ moisture: "wet" })).map(({ name }) => name)).toContain("hot, wet");
+  test("what is not told of the fit is looked at both ways", () => {
+    expect(rowsOf({ moisture: "wet" }).map(({ name }) => name)).toContain("hot, wet");
     const untold = rowsOf({ assemblyMoisture: "", keptGrip: "" });
     expect(new Set(untold.map(({ assembled }) => assembled))).toEqual(new Set(["dry", "humid"]));
     expect(untold.filter(({ isSupposed }) => isSupposed).map(nameOf)).toEqual(
@@ -174,26 +181,13 @@ describe("clearance", () => {
     );
   });
 
-  test("a bore within a band, and steps of a spectrum, have their clearance too", () => {
-    const wide = rowsOf({}, duty({ bore: "19 to 20" }));
-    expect(wide.map(({ name }) => name)).toEqual(rowsOf().map(({ name }) => name));
-    const read = readDuty({ ...emptyTexts, ...fields }, "600; 30; 5\n300; 10; 5", "metric");
-    expect(rowsOf({}, read.duty)).toEqual(rowsOf());
+  test("a bore within a band, and steps, have their clearance too", () => {
+    expect(rowsOf({ bore: "19 to 20" }).map(({ name }) => name)).toEqual(rowsOf().map(({ name }) => name));
+    expect(rowsOf({ time: "5" }, { load: "300", rpm: "10", time: "5" })).toEqual(rowsOf());
   });
 
-  test("changing the unit system keeps the fit", () => {
-    const kept = keepFitUnits(texts, "metric");
-    expect(kept).toMatchObject({ outside: "26 mm", outsideZone: "+0.15/+0.20 mm", boreZone: "E10", keptGrip: "90" });
-    expect(readFit(duty(), kept, sorrel, "inch").rows).toEqual(rowsOf());
-  });
-
-  test("faults come as their sentence, at their field where there is one", () => {
-    expect(readFit(duty(), { ...texts, boreZone: "no" }, sorrel, "metric").faults.boreZone).toMatch(
-      /^bore zone must be/,
-    );
-    expect(readFit(duty(), { ...texts, boreZone: "Q99" }, sorrel, "metric").fault).toMatch(/bore zone/);
-    expect(readFit(duty(), { ...texts, outside: "18" }, sorrel, "metric").fault).toMatch(/outside/);
-    expect(readFit(duty({ shaft: "" }), texts, sorrel, "metric").fault).toMatch(/^shaft is missing/);
-    expect(readFit(duty(), { ...texts, keptGrip: "900" }, sorrel, "metric").faults.keptGrip).toMatch(/at most 100 %/);
+  test("what is missing of the fit is named", () => {
+    expect(fitOf({ shaftZone: "" }).fault).toMatch(/^shaft zone is missing/);
+    expect(fitOf({ shaft: "" }).fault).toMatch(/^shaft is missing/);
   });
 });

@@ -17,7 +17,7 @@ export { ranked, scopeOf } from "./judging/rank";
 export type { Ranked } from "./judging/rank";
 export { groupsOf, readDuties, readOwn } from "./model/readDuties";
 export type { DutyLine, DutyTable } from "./model/readDuties";
-export { isSame, motionOf, stepValues } from "./model/stepValues";
+export { isSame, motionOf, stepKeys, stepValues } from "./model/stepValues";
 export type { StepValues } from "./model/stepValues";
 export { boreSpan } from "./model/temperatures";
 export { missingText, reasonOf, verdictOf, verdictText } from "./judging/verdict";

@@ -11,7 +11,7 @@ export interface Entry extends Omit<Bounds, "kind"> {
   readonly also?: readonly string[];
   /** A kind that is no quantity and none of the words below is read by the list's own reader. */
   readonly kind: Kind | "text" | "choice" | "list" | "span" | (string & {});
-  /** The words of a choice, or of a list. */
+  /** The words of a choice, or of a list; of a text those that are known. */
   readonly words?: readonly string[];
   /** Other ways of writing a word of a choice. */
   readonly spellings?: Readonly<Record<string, string>>;

@@ -1,148 +1,104 @@
 import { Button, Field as FieldBox, Radio, RadioGroup } from "@fluentui/react-components";
-import { useState } from "react";
-import { field } from "../../core/duties";
-import type { FieldValues } from "../../core/duties";
-import { unitText } from "../../core/describe";
+import type { FieldKey } from "../../core/duties";
 import type { System } from "../../core/kinds";
-import { TextBox, WordChoice } from "../parts/fields";
-import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
-import { activeKeys, choicesOf, hintOf, kindOf, labelOf, unitOf } from "../state/fields";
-import type { FormKey } from "../state/fields";
-import { fromRowText, readSelectedRow } from "./fromRow";
-import { readBack } from "../state/quantity";
-import type { ReadDuty } from "../state/readDuty";
-import { SpectrumField } from "./SpectrumField";
+import { counted } from "../parts/words";
+import { formGroups, groupKeys, headKeys, hintOf, labelOf } from "../state/fields";
+import { keysAt, withText } from "../state/form";
 import type { PaneState } from "../state/usePane";
+import { FieldInput } from "./FieldInput";
+import { Group } from "./Group";
+import { RowActions } from "./RowActions";
+import { Steps } from "./Steps";
+import { summaryOf, todoText } from "./words";
 
+/** The duty as a form, made from the list of duty fields: part and motion first, then what they ask. */
 export function DutyForm({ pane }: { pane: PaneState }) {
   const s = useShared();
-  const { duty: state, host, setShown, goTo } = pane;
-  const { port } = host;
-  const [note, setNote] = useState<{ intent: "success" | "warning" | "error"; text: string }>();
-  const { texts, system, read } = state;
-  const set = (key: FormKey, text: string) => state.setTexts({ ...texts, [key]: text });
-  const number = (key: FormKey) => (
-    <NumberBox key={key} name={key} text={texts[key]} system={system} read={read} onChange={(text) => set(key, text)} />
+  const { duty, own } = pane;
+  const { form, system, read, setForm } = duty;
+  const [texts] = form;
+  const asked = keysAt(form, 0);
+  const input = (key: FieldKey) => (
+    <FieldInput
+      key={key}
+      name={key}
+      text={texts[key] ?? ""}
+      read={read.rows[0]}
+      system={system}
+      words={key === "grade" ? ["", ...own.library.grades.map(({ name }) => name)] : undefined}
+      onChange={(text) => setForm(withText(form, 0, key, text))}
+    />
   );
-  const choice = (key: FormKey) => (
-    <FieldBox key={key} label={labelOf(key)}>
-      <WordChoice
-        value={texts[key]}
-        words={choicesOf(key)}
-        onChange={(_, { value }) => set(key, value)}
-        data-field={key}
-      />
-    </FieldBox>
-  );
-  const movement = activeKeys(texts.motion).filter((key) => ["rpm", "swing", "stroke", "cycles"].includes(key));
-
-  const fromSheet = () => {
-    readSelectedRow(port, system).then(
-      (found) => {
-        state.setTexts(found.texts);
-        state.setSteps(found.steps);
-        setNote({ intent: found.unread.length > 0 ? "warning" : "success", text: fromRowText(found) });
-      },
-      (error: Error) => setNote({ intent: "error", text: error.message }),
-    );
-  };
-
   return (
     <section className={s.panel} aria-label="Duty">
       <FieldBox label="Unit system of plain numbers">
-        <RadioGroup layout="horizontal" value={system} onChange={(_, { value }) => state.setSystem(value as System)}>
+        <RadioGroup layout="horizontal" value={system} onChange={(_, { value }) => duty.setSystem(value as System)}>
           <Radio value="metric" label="metric (mm, N)" />
           <Radio value="inch" label="inch (in, lbf)" />
         </RadioGroup>
       </FieldBox>
-      <div className={s.row}>
-        <Button size="small" onClick={fromSheet}>
-          Read selected row
-        </Button>
-        <span className={s.quiet}>A field also takes text with a unit: 250 lbf</span>
-      </div>
-      {note && <Notice intent={note.intent}>{note.text}</Notice>}
-      {choice("motion")}
-      {number("load")}
-      <div className={s.pair}>{(["bore", "length"] as const).map(number)}</div>
-      {movement.length > 0 && <div className={s.pair}>{movement.map(number)}</div>}
-      {number("temperature")}
-      {choice("moisture")}
-      {number("impactFactor")}
-      <div className={s.pair}>
-        {choice("shaft")}
-        {number("hardness")}
-      </div>
-      {number("designFactor")}
-      {texts.motion !== "static" && <SpectrumField state={state} port={port} />}
-      <Summary
-        read={read}
-        onShortlist={() => {
-          setShown([]);
-          goTo("shortlist");
-        }}
-      />
+      <RowActions duty={duty} port={pane.host.port} />
+      <p className={s.quiet}>
+        A field takes text with a unit (250 lbf) and, but for words, a band (640 to 960; 800 ± 20 %).
+      </p>
+      <div className={s.pair}>{headKeys.map(input)}</div>
+      {formGroups.map((name) => {
+        const { needed, open } = groupKeys(name, asked);
+        const keys = [...needed, ...open];
+        if (keys.length === 0) return null;
+        const isStated = (some: readonly FieldKey[]) => some.some((key) => (texts[key] ?? "") !== "");
+        const summary = summaryOf(keys, read.rows[0], system);
+        return (
+          <Group key={name} name={name} summary={summary} isUsed={needed.length > 0 || isStated(open)}>
+            {needed.length > 0 && <div className={s.pair}>{needed.map(input)}</div>}
+            {open.length > 0 && needed.length > 0 ? (
+              <Group name="More" summary={open.map(labelOf).join(", ").toLowerCase()} isUsed={isStated(open)}>
+                <div className={s.pair}>{open.map(input)}</div>
+              </Group>
+            ) : (
+              <div className={s.pair}>{open.map(input)}</div>
+            )}
+            <details>
+              <summary className={s.summary}>What these mean</summary>
+              <dl className={s.words}>
+                {keys.map((key) => (
+                  <div key={key}>
+                    <dt>{labelOf(key)}</dt>
+                    <dd>{hintOf(key)}</dd>
+                  </div>
+                ))}
+              </dl>
+            </details>
+            {name === formGroups[0] && <Steps duty={duty} />}
+          </Group>
+        );
+      })}
+      <Outcome pane={pane} />
     </section>
   );
 }
 
-interface BoxProps {
-  name: FormKey;
-  text: string;
-  system: System;
-  read: ReadDuty;
-  onChange(text: string): void;
-}
-
-function NumberBox({ name, text, system, read, onChange }: BoxProps) {
-  const fault = read.faults[name];
-  const isOfSteps = read.ofSteps.includes(name);
-  const value = read.values[name as keyof NumberValues];
-  const unit = unitOf(name, system);
-  // a plain number without a unit is not worth saying again
-  const hint =
-    value === undefined || (unit === "" && typeof value === "number")
-      ? hintOf(name)
-      : `= ${readBack(name, value, system)}`;
-  return (
-    <FieldBox
-      label={labelOf(name)}
-      required={field(name).required && !isOfSteps}
-      validationState={fault ? "error" : "none"}
-      validationMessage={fault}
-      hint={fault ? undefined : isOfSteps ? "Each step of the spectrum has its own, which counts" : hint}
-    >
-      <TextBox
-        value={text}
-        onChange={(_, { value }) => onChange(value)}
-        unit={unit}
-        title={unitText(kindOf(name)) || undefined}
-        data-field={name}
-      />
-    </FieldBox>
-  );
-}
-type NumberValues = Pick<FieldValues, "load" | "bore" | "temperature">;
-
-function Summary({ read, onShortlist }: { read: ReadDuty; onShortlist(): void }) {
+/** What is still to do, or the way to the grades that hold. */
+function Outcome({ pane }: { pane: PaneState }) {
   const s = useShared();
-  const { missing, faults, stepsFault, fault, duty } = read;
-  if (duty)
+  const { duty, judged, ranked, setShown, goTo } = pane;
+  if (!duty.read.duty)
     return (
-      <Button appearance="primary" onClick={onShortlist}>
-        Show which grades hold
-      </Button>
-    );
-  const named = (keys: readonly string[]) => keys.map((key) => labelOf(key as FormKey).toLowerCase());
-  const wrong = [...named(Object.keys(faults)), ...(stepsFault ? ["load spectrum"] : [])];
-  return (
-    <>
-      {fault && <Notice intent="error">{fault}</Notice>}
       <p className={s.quiet} role="status">
-        {wrong.length > 0 && `To mend: ${wrong.join(", ")}. `}
-        {missing.length > 0 && `Still needed: ${named(missing).join(", ")}.`}
+        {todoText(duty.read)}
       </p>
-    </>
+    );
+  const holding = ranked.filter(({ word }) => word === "fits" || word === "care").length;
+  return (
+    <Button
+      appearance="primary"
+      onClick={() => {
+        setShown([]);
+        goTo("shortlist");
+      }}
+    >
+      {judged === duty.read.duty ? `Show which grades hold (${counted(holding, "grade")})` : "Show which grades hold"}
+    </Button>
   );
 }

@@ -1,29 +1,31 @@
-import { field } from "../../core/duties";
-import type { FieldKey } from "../../core/duties";
+import { field, fieldHeadings, fields, motionOf } from "../../core/duties";
+import type { FieldKey, FieldValues } from "../../core/duties";
 import type { Cell } from "../../core/formula";
 import type { System } from "../../core/kinds";
-import type { Place, SheetPort } from "../../port/sheet";
-import { plainCells } from "../state/useLibrary";
-import { cellAt, columnsOf, motionOfRows, rowsOf, stepsText } from "./dutyRows";
-import type { Column, DutyRow } from "./dutyRows";
-import { activeKeys, emptyTexts, isChoice, isFormKey } from "../state/fields";
-import type { FormKey, Texts } from "../state/fields";
+import { kinds } from "../../core/kinds";
+import { keyOf } from "../../core/table/readTable";
+import type { Place, ReadCell, SheetPort } from "../../port/sheet";
+import { unitOf } from "../state/fields";
+import { keysAt } from "../state/form";
+import { isReadable } from "../state/readDuty";
+import type { Form, Texts } from "../state/form";
+import type { Origin } from "../state/origin";
 import { withUnit } from "../state/quantity";
-import { stepKeys } from "../state/spectrum";
+import { plainCells } from "../state/useLibrary";
+import { dutyAt, readCells, textOf } from "./dutyRows";
+import type { DutyCells, DutyRow, FoundDuty } from "./dutyRows";
 
-/** How far up a heading row is looked for, how far down the steps of a duty, and how far right both may reach. */
+/** How far up a heading row is looked for, how far down the table is followed, and how far right both may reach. */
 const above = 500;
-const below = 100;
-const across = 60;
+const below = 500;
+const across = 100;
 
 export interface FromRow {
-  /** The whole form: fields that the row does not name are empty. */
-  readonly texts: Texts;
-  /** The load spectrum, where the row is of a duty with steps. */
-  readonly steps: string;
+  /** The whole form, and where it stands: fields that the row does not name are empty. */
+  readonly origin: Origin;
   /** Headings of the fields that were read. */
   readonly read: readonly string[];
-  /** Sentences on what the row says and the form does not hold. */
+  /** Sentences on what the row says and does not count, or cannot be read. */
   readonly unread: readonly string[];
   /** Row of the headings, counted from 1 as the sheet does. */
   readonly headingRow: number;
@@ -33,7 +35,7 @@ export interface FromRow {
 export const fromRowText = ({ headingRow, read, unread }: FromRow): string =>
   [`Read by the headings in row ${headingRow}: ${read.join(", ")}.`, ...unread].join(" ");
 
-/** The duty in the selected row, found by the headings above it; throws a sentence where there is none to read. */
+/** The duty in the selected row, found by the headings above it or beside it; throws a sentence where there is none to read. */
 export async function readSelectedRow(port: SheetPort, system: System): Promise<FromRow> {
   const place = await port.selection();
   if (!place) throw new Error("Select one cell of the row to read.");
@@ -42,64 +44,152 @@ export async function readSelectedRow(port: SheetPort, system: System): Promise<
   const area: Place = { sheet: place.sheet, row: top, col: 0, rows: at + 1 + below, cols: across };
   const cells = await port.read(area);
   if (!cells[at] || cells[at].every(({ value }) => value === null)) throw new Error(`Row ${place.row + 1} is empty.`);
-  for (let r = at - 1; r >= 0; r--) {
-    const columns = columnsOf(cells[r]!);
-    if (new Set(columns.map(({ key }) => key)).size < 2) continue;
-    return { ...formOf(columns, plainCells(cells.slice(r + 1)), at - r - 1, system), headingRow: top + r + 1 };
-  }
-  throw new Error(
-    `No headings above row ${place.row + 1} name at least two of: load, bore, length, rpm, temperature, motion.`,
-  );
+  const found = tableAt(cells, at, place.col) ?? cardAt(cells, at);
+  if (!found)
+    throw new Error(
+      `No headings above row ${place.row + 1} name at least two of: load, bore, length, rpm, temperature, motion.`,
+    );
+  const table: Place = { ...found, sheet: place.sheet, row: top + found.row };
+  const inside = cells
+    .slice(found.row, found.row + found.rows)
+    .map((row) => row.slice(found.col, found.col + found.cols));
+  const read = readCells(plainCells(inside), system);
+  const duty = dutyAt(read, read.isCard ? 2 : at - found.row + 1);
+  if (!duty) throw new Error(`Row ${place.row + 1} holds no duty.`);
+  return { ...formOf(read, duty, plainCells(inside), table, system), headingRow: top + found.row + 1 };
 }
 
-/** Names, and what is of the part and its steps, which are looked at apart. */
-const silent: ReadonlySet<FieldKey> = new Set(["duty", "grade", "part", "time"]);
+type Area = Omit<Place, "sheet">;
+const isFilled = ({ value }: ReadCell): boolean => value !== null;
+const keyIn = ({ value }: ReadCell): FieldKey | undefined =>
+  typeof value === "string" ? keyOf(value, fieldHeadings) : undefined;
 
-/** The form from one of the rows below the headings. */
-function formOf(columns: readonly Column[], cells: Cell[][], at: number, system: System): Omit<FromRow, "headingRow"> {
-  const rows = rowsOf(columns, cells, at, system);
-  checkPart(columns, rows[0]);
-  const motion = motionOfRows(rows);
-  const drive = rows.find((row) => row.motion === motion) ?? rows[0];
-  const ofSteps = rows.length > 1 ? stepKeys(motion) : [];
-  const texts: Partial<Record<FormKey, string>> = { motion };
-  const idle: string[] = [];
-  const lacking: string[] = [];
-  for (const { key, index, unit } of columns) {
-    // a step at rest leaves out how far the others move
-    const row = key === "swing" || key === "stroke" ? drive : rows[0];
-    const value = row.values[key];
-    if (value === undefined || ofSteps.includes(key) || key === "motion" || silent.has(key)) continue;
-    if (!isFormKey(key)) {
-      if (value !== field(key).default) lacking.push(field(key).heading);
-    } else if (!activeKeys(motion).includes(key)) idle.push(field(key).heading);
-    else texts[key] = isChoice(key) ? String(value) : withUnit(String(row.cells[index]), unit ?? "");
+/** The table around a row: from the nearest row above that names two fields down to the first row that is blank. */
+function tableAt(cells: readonly ReadCell[][], at: number, selected: number): Area | undefined {
+  for (let row = at - 1; row >= 0; row--) {
+    const found = besideEachOther(cells[row]!).filter(({ keys }) => keys.size > 1);
+    const most = Math.max(...found.map(({ keys }) => keys.size));
+    const chosen =
+      found.find(({ col, end }) => selected >= col && selected < end) ?? found.find(({ keys }) => keys.size === most);
+    if (!chosen) continue;
+    const { col, end } = chosen;
+    const blank = cells.findIndex((line, r) => r > at && !line.slice(col, end).some(isFilled));
+    return { row, col, rows: (blank < 0 ? cells.length : blank) - row, cols: end - col };
   }
+  return undefined;
+}
+
+interface Run {
+  readonly col: number;
+  /** Behind its last column. */
+  end: number;
+  readonly keys: Set<FieldKey>;
+  /** What a formula answers is no duty to read. */
+  readonly isAnswer: boolean;
+}
+
+/** Headings of one table after the other: where a field is named again, as beside the answer of DUTIES, another begins. */
+function besideEachOther(row: readonly ReadCell[]): Run[] {
+  const runs: Run[] = [];
+  row.forEach((cell, col) => {
+    if (!isFilled(cell)) return;
+    const key = keyIn(cell);
+    const isAnswer = (cell.spilledFrom ?? cell.formula) !== undefined;
+    const last = runs.at(-1);
+    const isNext = last?.isAnswer === isAnswer && (key === undefined || !last.keys.has(key));
+    const run: Run = isNext ? last : { col, end: col, keys: new Set(), isAnswer };
+    if (run !== last) runs.push(run);
+    run.end = col + 1;
+    if (key !== undefined && !isAnswer) run.keys.add(key);
+  });
+  return runs;
+}
+
+/** A card whose headings stand down one column, the values to their right. */
+function cardAt(cells: readonly ReadCell[][], at: number): Area | undefined {
+  const col = cells[at]!.findIndex((cell) => keyIn(cell) !== undefined);
+  if (col < 0) return undefined;
+  const isLine = (row: readonly ReadCell[] | undefined) => row !== undefined && keyIn(row[col]!) !== undefined;
+  let [first, last] = [at, at];
+  while (isLine(cells[first - 1])) first--;
+  while (isLine(cells[last + 1])) last++;
+  return last > first ? { row: first, col, rows: last - first + 1, cols: 2 } : undefined;
+}
+
+function formOf(
+  table: DutyCells,
+  { rows, duty }: FoundDuty,
+  cells: Cell[][],
+  place: Place,
+  system: System,
+): Omit<FromRow, "headingRow"> {
+  const texts = rows.map((row) => textsOf(table, row, cells, system));
+  const form = withMotions(texts, rows) as unknown as Form;
+  const origin: Origin = {
+    table: place,
+    ...(duty === undefined ? {} : { duty }),
+    rows: rows.map(({ number }) => place.row + number - 1),
+    form,
+  };
+  const asked = form.map((_, row) => new Set(keysAt(form, row)));
+  const stated = [...new Set(form.flatMap((row) => Object.keys(row) as FieldKey[]))];
+  const idle = stated.filter((key) => form.every((row, i) => row[key] === undefined || !asked[i]!.has(key)));
+  const faults = rows.flatMap((row) =>
+    [...row.faults].map(([key, { code, message }]) =>
+      code === "passed" ? `${field(key).heading}: ${message}.` : `${message}.`,
+    ),
+  );
+  const unknown = table.unknownColumns.filter((heading) => !heading.startsWith("column "));
   return {
-    texts: { ...emptyTexts, ...texts },
-    steps: rows.length > 1 ? stepsText(columns, rows, motion) : "",
-    read: [...(Object.keys(texts) as FieldKey[]), ...ofSteps].map((key) => field(key).heading),
+    origin,
+    read: stated
+      .filter((key) => !idle.includes(key) && !rows.some((row) => row.faults.has(key)))
+      .map((key) => field(key).heading),
     unread: [
-      ...faultTexts(rows[0]),
-      ...(idle.length > 0 ? [`Not used where the motion is ${motion}: ${idle.join(", ")}.`] : []),
-      ...(lacking.length > 0 ? [`Not judged here, as the form has no field for it: ${lacking.join(", ")}.`] : []),
+      ...faults,
+      ...(idle.length > 0
+        ? [`Not asked of this part and motion: ${idle.map((key) => field(key).heading).join(", ")}.`]
+        : []),
+      ...(unknown.length > 0 ? [`Of no known heading: ${unknown.join(", ")}.`] : []),
     ],
   };
 }
 
-/** What could not be read; a cell's own error does not name its heading. */
-const faultTexts = ({ faults }: DutyRow): string[] =>
-  [...faults].map(([key, { code, message }]) =>
-    code === "passed" ? `${field(key).heading}: ${message}.` : `${message}.`,
-  );
+/** What a row says as it would be typed into the form; what cannot be read too, so that it is marked there. */
+function textsOf(table: DutyCells, row: DutyRow, cells: Cell[][], system: System): Texts {
+  const texts: Partial<Record<FieldKey, string>> = {};
+  for (const { key, index, unit } of table.columns) {
+    if (key === undefined) continue;
+    const cell =
+      (table.isCard ? cells.filter((line) => line[0] !== null)[index]?.[1] : cells[row.number - 1]?.[index]) ?? null;
+    const value = row.values[key];
+    if (value === undefined && !row.faults.has(key)) continue;
+    const { kind } = field(key);
+    const isNumber = kind === "span" || kind === "zone" || kind in kinds;
+    const isForeign = isNumber && unit !== undefined && unit !== unitOf(key, system);
+    const text = typeof value === "string" ? value : isForeign ? withUnit(textOf(cell), unit) : textOf(cell);
+    // a 0 or a percentage that a sheet leaves in doubt is not settled by being typed here
+    if (value !== undefined || !isReadable(key, text, system)) texts[key] = text;
+  }
+  return texts;
+}
 
-/** The form holds plain sleeves: another part read as one would be judged wrongly. */
-function checkPart(columns: readonly Column[], { cells, values: { part }, faults }: DutyRow): void {
-  const fault = faults.get("part");
-  if (fault) throw new Error(`${fault.message}. Nothing was read.`);
-  const has = (key: FieldKey) => cellAt(columns, cells, key) !== null;
-  const isWasher = part === "washer" || ((has("inner") || has("outer")) && !has("bore"));
-  const other = isWasher ? "washer" : part === "flanged" ? "flanged bush" : undefined;
-  if (other)
-    throw new Error(`The row is of a ${other}, and the form knows plain sleeves only. Nothing was read: use DUTIES.`);
+/** Part and motion as they follow from what is filled: the form always has both. */
+function withMotions(texts: readonly Texts[], rows: readonly DutyRow[]): Texts[] {
+  let before: FieldValues = {};
+  return texts.map((row, i) => {
+    const { values, faults } = rows[i]!;
+    if (faults.has("motion")) return row;
+    const isTold = [values, before].some((v) => v.motion ?? v.rpm ?? v.swing ?? v.stroke);
+    const motion = isTold ? motionOf(values, before) : "turning";
+    const isSame = before.motion === motion;
+    before = { motion };
+    const { inner, outer, bore, part } = values;
+    const isWasher = part === undefined && bore === undefined && (inner ?? outer) !== undefined;
+    return {
+      ...row,
+      ...(i === 0 && row.part === undefined && { part: isWasher ? "washer" : fields.part.default }),
+      ...(i > 0 && isSame ? {} : { motion }),
+    };
+  });
 }

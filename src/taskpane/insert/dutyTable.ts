@@ -1,81 +1,104 @@
 import { Band } from "../../core/band";
-import { field, fieldHeading } from "../../core/duties";
+import { field, fieldHeading, fieldKeys, stepKeys } from "../../core/duties";
 import type { FieldKey, FieldValues, NamedDuty } from "../../core/duties";
+import { Deviations } from "../../core/fit/zone";
 import type { Span } from "../../core/formula";
+import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
 import { addressOf } from "../../port/address";
 import type { Corner, Written } from "../../port/sheet";
-import { formKeys, kindOf, unitOf } from "../state/fields";
-import { stepKeys } from "../state/spectrum";
+import { kindOf, unitOf } from "../state/fields";
 
-/** A duty as rows of a sheet, which the pane and every function of duties read back. */
+/** A duty as cells of a sheet, which the pane and every function of duties read back. */
 export interface DutyTable {
-  /** Headings first; then a row for each step, once for each grade. */
+  /** A table's headings and a row for each step, or a card's headings and values. */
   readonly rows: Written[][];
-  /** Headings and rows as a reference. */
+  /** Headings and values as a reference. */
   readonly area: string;
-  /** Where a field of a step stands. */
+  /** Where a field of a step stands; a later step takes over what it leaves out. */
   readonly refs: readonly Readonly<Partial<Record<FieldKey, string>>>[];
 }
 
-/** With grades, one duty for each of them: the first holds the figures, the others follow it. */
-export function dutyTable(duty: NamedDuty, grades: readonly string[], system: System, at: Corner): DutyTable {
+/** Fields that any step fills, in the order of the list; the name first in any case. */
+function usedKeys(steps: readonly Cells[]): FieldKey[] {
+  return fieldKeys.filter((key) => key === "duty" || steps.some((cells) => cells[key] !== undefined));
+}
+
+/** Headings, and below them a row for each step. */
+export function dutyTable(duty: NamedDuty, system: System, at: Corner): DutyTable {
   const steps = duty.steps.map((_, i) => stepCells(duty, i, system));
-  const isFilled = (key: FieldKey) => steps.some((cells) => cells[key] !== undefined);
-  const order: readonly FieldKey[] = [...formKeys, "time"];
-  const keys: FieldKey[] = ["duty", ...(grades.length > 0 ? (["grade"] as const) : []), ...order.filter(isFilled)];
+  const keys = usedKeys(steps);
+  const headings = keys.map((key) => ({ value: fieldHeading(key, system), heading: true as const }));
+  const rows = [headings, ...steps.map((cells) => keys.map((key) => cells[key] ?? null))];
   const address = (row: number, key: FieldKey) => addressOf(at.row + 1 + row, at.col + keys.indexOf(key));
-  const named = grades.length > 0 ? grades.map((grade) => ({ duty: `Duty with ${grade}`, grade })) : [{ duty: "Duty" }];
-  const rows = named.flatMap((names, g) =>
-    steps.map((cells, row) =>
-      keys.map((key): Written => {
-        if (key === "duty" || key === "grade")
-          return row === 0 ? ((names as Partial<typeof cells>)[key] ?? null) : null;
-        if (cells[key] === undefined) return null;
-        return g === 0 ? cells[key] : { formula: `=${address(row, key)}` };
-      }),
-    ),
-  );
-  const refs = steps.map((cells, row) =>
-    Object.fromEntries((Object.keys(cells) as FieldKey[]).map((key) => [key, address(row, key)])),
-  );
-  return {
-    rows: [keys.map((key) => ({ value: fieldHeading(key, system), heading: true as const })), ...rows],
-    area: `${addressOf(at.row, at.col)}:${addressOf(at.row + rows.length, at.col + keys.length - 1)}`,
-    refs,
-  };
+  return { rows, area: areaOf(rows, at), refs: refsOf(steps, address) };
+}
+
+/** Headings down the first of two columns; only a duty of one step has room on one. */
+export function dutyCard(duty: NamedDuty, system: System, at: Corner): DutyTable {
+  if (duty.steps.length > 1) throw new Error("A card holds one step: insert the duty as rows.");
+  const steps = [stepCells(duty, 0, system)];
+  const keys = usedKeys(steps);
+  const rows = keys.map((key): Written[] => [
+    { value: fieldHeading(key, system), heading: true },
+    steps[0]![key] ?? null,
+  ]);
+  const address = (_: number, key: FieldKey) => addressOf(at.row + keys.indexOf(key), at.col + 1);
+  return { rows, area: areaOf(rows, at), refs: refsOf(steps, address) };
+}
+
+const areaOf = (rows: Written[][], at: Corner): string =>
+  `${addressOf(at.row, at.col)}:${addressOf(at.row + rows.length - 1, at.col + rows[0]!.length - 1)}`;
+
+function refsOf(steps: readonly Cells[], address: (row: number, key: FieldKey) => string): DutyTable["refs"] {
+  let above: Partial<Record<FieldKey, string>> = {};
+  return steps.map((cells, row) => {
+    const own = (Object.keys(cells) as FieldKey[]).map((key) => [key, address(row, key)] as const);
+    above = { ...above, ...Object.fromEntries(own) };
+    return above;
+  });
 }
 
 type Cells = Readonly<Partial<Record<FieldKey, string | number>>>;
 
-const movement: readonly FieldKey[] = ["rpm", "swing", "stroke", "cycles"];
-
-/** What a step's row says: the first all of it, later ones what may differ. At rest the motion says so, since a table takes no rate of 0. */
-function stepCells({ steps, corners }: NamedDuty, i: number, system: System): Cells {
-  const { values, motion } = steps[i]!;
-  const isAtRest = corners.every((corner) => corner.steps[i]!.motion === "static");
-  const own: readonly FieldKey[] =
-    i === 0 ? [...formKeys, ...(steps.length > 1 ? (["time"] as const) : [])] : [...stepKeys(motion), ...movement];
-  const keys = own.filter(
-    (key) => key !== "motion" && values[key] !== undefined && !(isAtRest && movement.includes(key)),
+/** What a step's row says: the first all of it, later ones what differs from the row above; the motion is always told. */
+function stepCells(duty: NamedDuty, i: number, system: System): Cells {
+  const { values, motion } = duty.steps[i]!;
+  const above = i === 0 ? {} : duty.steps[i - 1]!.values;
+  const isAtRest = duty.corners.every((corner) => corner.steps[i]!.motion === "static");
+  const keys = (Object.keys(values) as FieldKey[]).filter(
+    (key) =>
+      key !== "motion" &&
+      values[key] !== undefined &&
+      !(isAtRest && movement.has(key)) &&
+      (i === 0 || (stepKeys.has(key) && key !== "duty" && (key === "time" || values[key] !== above[key]))),
   );
   return {
+    ...(i === 0 && { duty: duty.name }),
     motion: isAtRest ? "static" : motion,
-    ...Object.fromEntries(keys.map((key) => [key, cellOf(key, values, system)])),
+    ...Object.fromEntries(keys.map((key) => [key, cellOf(key, values[key]!, system)])),
   };
 }
 
+/** At rest the motion says so, since a table takes no rate of 0. */
+const movement: ReadonlySet<FieldKey> = new Set(["rpm", "swing", "stroke", "cycles"]);
+
 /** A value as a table reads it under its heading: plain in the heading's unit. */
-function cellOf(key: FieldKey, values: FieldValues, system: System): string | number {
-  const value = values[key] as string | number | Band | Span;
-  if (typeof value === "string") return value;
-  const shown = (x: number) => Number(fromWorking(kindOf(key), x, system).toPrecision(12));
-  // hosts may hand a blank over as 0: tables take a bare one under some headings only
-  const cell = (x: number) => (shown(x) === 0 && field(key).typeZero ? `0 ${unitOf(key, system)}` : shown(x));
+function cellOf(key: FieldKey, value: NonNullable<FieldValues[FieldKey]>, system: System): string | number {
+  const { kind, typeZero, blankZero } = field(key);
+  if (value instanceof Deviations) return value.toString(system);
+  if (Array.isArray(value)) return value.join(", ");
+  if (typeof value === "string" || (kind !== "span" && !(kind in kinds))) return String(value);
+  const isPercent = kind === "percent";
+  const shown = (x: number) => Number((isPercent ? x * 100 : fromWorking(kindOf(key), x, system)).toPrecision(12));
+  const unit = unitOf(key, system);
+  const text = (x: number) => `${shown(x)}${unit === "" ? "" : ` ${unit}`}`;
+  // hosts may hand a blank over as 0: tables take a bare one under some headings only; a plain percentage could be a ratio
+  const cell = (x: number) => (isPercent || (shown(x) === 0 && (typeZero ?? blankZero)) ? text(x) : shown(x));
   if (typeof value === "number") return cell(value);
-  const { low, high } = value;
+  const { low, high } = value as Band | Span;
   if (value instanceof Band && value.likely !== undefined)
-    return `${shown(value.likely)} ± ${Number((shown(high) - shown(value.likely)).toPrecision(12))}`;
-  return low === high ? cell(low) : `${shown(low)} to ${shown(high)}`;
+    return `${cell(value.likely)} ± ${Number((shown(high) - shown(value.likely)).toPrecision(12))}`;
+  return low === high ? cell(low) : isPercent ? `${shown(low)} to ${text(high)}` : `${shown(low)} to ${shown(high)}`;
 }

@@ -17,6 +17,30 @@ export const useShared = makeStyles({
   /** Fields of a pair stand on one line whatever the length of their labels. */
   foot: { alignItems: "end" },
   uneven: { gridTemplateColumns: "minmax(0, 1.8fr) minmax(0, 1fr)" },
+  /** A part of a form that folds. */
+  group: {
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+    paddingTop: "8px",
+    "& > summary": { cursor: "pointer", color: tokens.colorBrandForegroundLink },
+    "& > :not(summary)": { marginTop: "8px" },
+  },
+  step: {
+    margin: "8px 0 0",
+    padding: "6px 8px 8px",
+    border: `1px solid ${tokens.colorNeutralStroke1}`,
+    minWidth: 0,
+    display: "grid",
+    gap: "8px",
+    justifyItems: "start",
+    "& > div, & > details": { width: "100%" },
+  },
+  ticks: { display: "grid", gap: "4px", marginTop: "4px" },
+  words: {
+    margin: "4px 0 0",
+    fontSize: tokens.fontSizeBase200,
+    "& dt": { fontWeight: tokens.fontWeightSemibold },
+    "& dd": { margin: "0 0 4px" },
+  },
   heading: {
     margin: 0,
     fontSize: tokens.fontSizeBase400,

@@ -1,19 +1,18 @@
 import type { System } from "../../core/kinds";
-import type { FitTexts } from "./fit";
-import type { Texts } from "./fields";
+import type { Form } from "./form";
 import type { ReadDuty } from "./readDuty";
+import type { Origin } from "./origin";
 
 /** The one duty that all parts of the pane share, as typed and as read. */
 export interface DutyState {
-  readonly texts: Texts;
+  readonly form: Form;
   readonly system: System;
-  /** Lines of the load spectrum. */
-  readonly steps: string;
-  readonly fit: FitTexts;
   readonly read: ReadDuty;
-  setTexts(texts: Texts): void;
+  /** The cells of the sheet that say the same, as long as they do. */
+  readonly origin: Origin | undefined;
+  setForm(form: Form): void;
   /** What was typed keeps its meaning. */
   setSystem(system: System): void;
-  setSteps(text: string): void;
-  setFit(texts: FitTexts): void;
+  /** The form as it stands in cells of the sheet. */
+  setOrigin(origin: Origin): void;
 }

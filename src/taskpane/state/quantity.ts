@@ -1,12 +1,14 @@
 import { Band, splitTolerance } from "../../core/band";
-import type { FieldKey } from "../../core/duties";
+import { field } from "../../core/duties";
+import type { FieldKey, FieldValues } from "../../core/duties";
+import { Deviations } from "../../core/fit/zone";
 import type { Span } from "../../core/formula";
 import { isDimensional, kinds } from "../../core/kinds";
 import type { Kind, System } from "../../core/kinds";
 import { measure } from "../../core/measure";
 import { fromWorking } from "../../core/units";
-import { isChoice, kindOf } from "./fields";
-import type { FormKey, Texts } from "./fields";
+import { kindOf } from "./fields";
+import type { Form, Texts } from "./form";
 
 /** What the pane computes is shown to four digits. */
 const digits = 4;
@@ -15,11 +17,15 @@ export const bareNumber = (kind: Kind, value: number, system: System): string =>
   String(Number(fromWorking(kind, value, system).toPrecision(digits)));
 
 /** What was read, with its unit in the sheet's system; short, for eyes only. */
-export function readBack(key: FieldKey, value: number | Band | Span, system: System): string {
+export function readBack(key: FieldKey, value: NonNullable<FieldValues[FieldKey]>, system: System): string {
+  if (value instanceof Deviations) return value.toString(system);
+  if (Array.isArray(value)) return value.join(", ");
+  const { kind: of } = field(key);
+  if (typeof value === "string" || (of !== "span" && !(of in kinds))) return String(value);
   const kind = kindOf(key);
   const said = (x: number) => measure(kind, x, system);
   if (typeof value === "number") return said(value);
-  const { low, high } = value;
+  const { low, high } = value as Band | Span;
   const ends = low === high ? said(low) : `${said(low)} to ${said(high)}`;
   return value instanceof Band && value.likely !== undefined ? `${ends}, most likely ${said(value.likely)}` : ends;
 }
@@ -32,13 +38,16 @@ export function withUnit(text: string, unit: string): string {
 }
 
 /** The same duty in the other unit system: a plain number gets the unit that it had. */
-export function keepUnits(texts: Texts, from: System): Texts {
-  const kept = Object.entries(texts).map(([name, text]) => {
-    const key = name as FormKey;
-    return [key, isChoice(key) ? text : keepUnit(kindOf(key), text, from)];
-  });
-  return Object.fromEntries(kept) as Texts;
-}
+export const keepUnits = (form: Form, from: System): Form =>
+  form.map((texts) => {
+    const kept = Object.entries(texts).map(([key, text]) => [key, keepUnit(key as FieldKey, text, from)]);
+    return Object.fromEntries(kept) as Texts;
+  }) as unknown as Form;
 
-export const keepUnit = (kind: Kind, text: string, from: System): string =>
-  isDimensional(kind) ? withUnit(text, kinds[kind][from]) : text;
+function keepUnit(key: FieldKey, text: string, from: System): string {
+  const { kind } = field(key);
+  // a class of ISO 286 ends in a digit too
+  if (kind === "zone") return /^[\d\s.,+\-\u2212/]+$/.test(text) ? withUnit(text, kinds.length[from]) : text;
+  const isNumber = kind === "span" || kind in kinds;
+  return isNumber && isDimensional(kindOf(key)) ? withUnit(text, kinds[kindOf(key)][from]) : text;
+}

@@ -1,60 +1,58 @@
 import { NamedDuty, field, fieldHeadings, readOwn, stepValues } from "../../core/duties";
 import type { FieldKey, FieldValues } from "../../core/duties";
 import { BushError } from "../../core/errors";
-import type { Motion } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import { readValue } from "../../core/table/readValue";
-import { activeKeys, isFormKey, part } from "./fields";
-import type { FormKey, Texts } from "./fields";
-import { linesOf, readSteps, stepKeys } from "./spectrum";
+import { keysAt, partOf } from "./form";
+import type { Form, Texts } from "./form";
 
-export interface ReadDuty {
+/** What one row of the form says. */
+export interface ReadRow {
   /** Working values of the fields that could be read. */
   readonly values: FieldValues;
-  readonly faults: Readonly<Partial<Record<FormKey, string>>>;
+  readonly faults: Readonly<Partial<Record<FieldKey, string>>>;
   /** Required fields without text. */
-  readonly missing: readonly FormKey[];
-  /** Fields that each step of the spectrum has for itself: what stands in the form does not count. */
-  readonly ofSteps: readonly FormKey[];
-  /** What is wrong with the spectrum. */
-  readonly stepsFault?: string;
+  readonly missing: readonly FieldKey[];
+}
+
+export interface ReadDuty {
+  readonly rows: readonly [ReadRow, ...ReadRow[]];
   /** What is wrong with the duty as a whole. */
   readonly fault?: string;
   /** There when nothing is at fault or missing; what every part of the pane judges. */
   readonly duty?: NamedDuty;
 }
 
-/** Reads the form and its spectrum, empty where there is none; each fault stays at its field. */
-export function readDuty(texts: Texts, spectrum: string, system: System): ReadDuty {
-  const motion = texts.motion as Motion;
-  const hasSteps = linesOf(spectrum, motion).length > 0;
-  const ofSteps = hasSteps ? stepKeys(motion).filter(isFormKey) : [];
-  const keys = activeKeys(texts.motion).filter((key) => !ofSteps.includes(key));
-  const { steps, ...stepsRead } = stepsOf(spectrum, motion, system);
-  const fields = { ...readFields(texts, keys, system), ofSteps, ...stepsRead };
-  if (fields.missing.length > 0 || Object.keys(fields.faults).length > 0 || !steps) return fields;
-  try {
-    return { ...fields, duty: dutyOf(fields.values, steps) };
-  } catch (error) {
-    if (!(error instanceof BushError)) throw error;
-    const key = fieldHeadings.find(error.argument);
-    if (key === undefined || !isFormKey(key)) return { ...fields, fault: error.message };
-    return { ...fields, faults: { [key]: error.message } };
-  }
+/** The name of a duty that was given none; "Duty" alone would be read as a heading. */
+export const unnamed = "Duty 1";
+
+/** Reads the form row by row; each fault stays at its field. */
+export function readDuty(form: Form, system: System): ReadDuty {
+  const rows = form.map((texts, row) =>
+    readRow(texts, keysAt(form, row), system, row > 0),
+  ) as unknown as ReadDuty["rows"];
+  const first = washerLoad(form, rows[0]);
+  const read: ReadDuty = { rows: [first, ...rows.slice(1)] };
+  if (read.rows.some(({ faults, missing }) => missing.length > 0 || Object.keys(faults).length > 0)) return read;
+  return judgeable(read);
 }
 
-/** What texts say under their fields. A plain number is in the system's unit, a plain percentage in per cent. */
-export function readFields<K extends FieldKey>(texts: Readonly<Record<K, string>>, keys: readonly K[], system: System) {
+/** A washer's load stands in either of two fields. */
+function washerLoad(form: Form, row: ReadRow): ReadRow {
+  if (partOf(form) !== "washer" || row.values.axialLoad === undefined) return row;
+  return { ...row, missing: row.missing.filter((key) => key !== "load") };
+}
+
+/** A plain number is in the system's unit, a plain percentage in per cent. A later step takes over what it leaves empty. */
+function readRow(texts: Texts, keys: readonly FieldKey[], system: System, isLater: boolean): ReadRow {
   const values: Record<string, unknown> = {};
-  const faults: Partial<Record<K, string>> = {};
-  const missing: K[] = [];
+  const faults: Partial<Record<FieldKey, string>> = {};
+  const missing: FieldKey[] = [];
   for (const key of keys) {
-    const text = texts[key].trim();
-    const entry = field(key);
-    const unit = entry.kind === "percent" ? "%" : undefined;
+    const text = (texts[key] ?? "").trim();
     try {
-      if (text !== "") values[key] = readValue(entry, text, unit, system, readOwn);
-      else if (entry.required) missing.push(key);
+      if (text !== "") values[key] = readText(key, text, system);
+      else if (key === "time" || (field(key).required && !isLater)) missing.push(key);
     } catch (error) {
       if (!(error instanceof BushError)) throw error;
       faults[key] = error.message;
@@ -63,23 +61,38 @@ export function readFields<K extends FieldKey>(texts: Readonly<Record<K, string>
   return { values: values as FieldValues, faults, missing };
 }
 
-function stepsOf(text: string, motion: Motion, system: System): { steps?: FieldValues[]; stepsFault?: string } {
+const readText = (key: FieldKey, text: string, system: System): unknown =>
+  readValue(field(key), text, field(key).kind === "percent" ? "%" : undefined, system, readOwn);
+
+/** Whether the form would take a text under this field. */
+export function isReadable(key: FieldKey, text: string, system: System): boolean {
   try {
-    return { steps: readSteps(text, motion, system) };
+    readText(key, text, system);
+    return true;
   } catch (error) {
-    if (error instanceof BushError) return { stepsFault: error.message };
+    if (error instanceof BushError) return false;
     throw error;
   }
 }
 
-/** The form's values as one step, or as what the steps of the spectrum share. */
-function dutyOf(values: FieldValues, steps: readonly FieldValues[]): NamedDuty {
-  const [first = {}, ...later] = steps;
+/** The duty of rows that can be read, or what they have against each other. */
+function judgeable(read: ReadDuty): ReadDuty {
   let above: FieldValues = {};
-  const rows = [{ part, ...values, ...first }, ...later].map((row, i) => {
-    const step = stepValues(row, above, i > 0, steps.length > 1);
-    above = step.values;
-    return step;
-  });
-  return new NamedDuty("", rows);
+  let row = 0;
+  try {
+    const steps = read.rows.map(({ values }, i) => {
+      row = i;
+      const step = stepValues(values, above, i > 0, read.rows.length > 1);
+      above = step.values;
+      return step;
+    });
+    row = 0;
+    return { ...read, duty: new NamedDuty(read.rows[0].values.duty ?? unnamed, steps) };
+  } catch (error) {
+    if (!(error instanceof BushError)) throw error;
+    const key = fieldHeadings.find(error.argument);
+    if (key === undefined || key === "duty") return { ...read, fault: error.message };
+    const rows = read.rows.map((one, i) => (i === row ? { ...one, faults: { [key]: error.message } } : one));
+    return { rows: rows as unknown as ReadDuty["rows"] };
+  }
 }

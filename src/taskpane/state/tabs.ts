@@ -2,7 +2,7 @@
 export const tabs = {
   duty: "Duty",
   shortlist: "Shortlist",
-  window: "Window",
+  charts: "Charts",
   insert: "Insert",
   own: "Grades",
 } as const;

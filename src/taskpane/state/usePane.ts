@@ -3,12 +3,12 @@ import type { NamedDuty, Ranked } from "../../core/duties";
 import type { System } from "../../core/kinds";
 import type { PaneHost } from "../host/host";
 import type { DutyState } from "./dutyState";
-import { emptyTexts } from "./fields";
-import { firstFit, keepFitUnits } from "./fit";
+import { emptyForm, filledOf } from "./form";
+import type { Form } from "./form";
 import { listOf } from "./list";
 import { keepUnits } from "./quantity";
 import { readDuty } from "./readDuty";
-import { keepStepUnits } from "./spectrum";
+import type { Origin } from "./origin";
 import type { TabName } from "./tabs";
 import { useLibrary } from "./useLibrary";
 import type { OwnGrades } from "./useLibrary";
@@ -22,6 +22,8 @@ export interface PaneState {
   readonly judged: NamedDuty | undefined;
   /** All grades judged for it, best first. */
   readonly ranked: readonly Ranked[];
+  /** Names of the grades that charts and inserted tables are of: those to compare, else the duty's own, else the best. */
+  readonly subjects: readonly string[];
   /** Names of the grades to compare. */
   readonly chosen: readonly string[];
   /** Grades that the shortlist shows in full in place of its list. */
@@ -32,23 +34,26 @@ export interface PaneState {
 }
 
 export function usePane(host: PaneHost, goTo: (tab: TabName) => void): PaneState {
-  const [texts, setTexts] = useState(emptyTexts);
+  const [form, setForm] = useState<Form>(emptyForm);
   const [system, setSystem] = useState<System>("metric");
-  const [steps, setSteps] = useState("");
-  const [fit, setFit] = useState(firstFit);
+  const [stated, setOrigin] = useState<Origin>();
   const [chosen, setChosen] = useState<readonly string[]>([]);
   const [shown, setShown] = useState<readonly string[]>([]);
   const own = useLibrary(host.port, system);
-  const read = useMemo(() => readDuty(texts, steps, system), [texts, steps, system]);
+  const read = useMemo(() => readDuty(form, system), [form, system]);
   const changeSystem = (wanted: System) => {
-    setTexts(keepUnits(texts, system));
-    setSteps(keepStepUnits(steps, system));
-    setFit(keepFitUnits(fit, system));
+    const kept = keepUnits(form, system);
+    // what stands in cells stands there in either system
+    if (origin) setOrigin({ ...origin, form: kept });
+    setForm(kept);
     setSystem(wanted);
   };
-  const duty: DutyState = { texts, system, read, steps, fit, setTexts, setSystem: changeSystem, setSteps, setFit };
+  const origin = stated && filledOf(stated.form) === filledOf(form) ? stated : undefined;
+  const duty: DutyState = { form, system, read, origin, setForm, setSystem: changeSystem, setOrigin };
   const judged = useDeferredValue(read.duty);
   const ranked = useMemo(() => (judged ? listOf(judged, own.library) : []), [judged, own.library]);
   const known = chosen.filter((name) => own.library.grades.some((grade) => grade.name === name));
-  return { host, duty, own, judged, ranked, chosen: known, shown, setChosen, setShown, goTo };
+  const single = judged?.grade ?? ranked[0]?.grade.name;
+  const subjects = known.length > 0 ? known : single === undefined ? [] : [single];
+  return { host, duty, own, judged, ranked, subjects, chosen: known, shown, setChosen, setShown, goTo };
 }

@@ -1,86 +1,30 @@
-import { Field as FieldBox, mergeClasses } from "@fluentui/react-components";
-import { useDeferredValue, useId, useMemo, useState } from "react";
-import { fitVerdict } from "../../core/duties";
+import { Field as FieldBox } from "@fluentui/react-components";
+import { useId, useMemo, useState } from "react";
 import type { FitRow, NamedDuty } from "../../core/duties";
-import { metals } from "../../core/fit/metals";
 import type { Grade } from "../../core/grades/model";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
-import { choicesOf, labelOf } from "../state/fields";
 import { bareNumber } from "../state/quantity";
-import type { DutyState } from "../state/dutyState";
 import { ColumnHeadings } from "../parts/ColumnHeadings";
-import { Choice, TextBox, WordChoice } from "../parts/fields";
-import { Notice } from "../parts/Notice";
+import { Choice } from "../parts/fields";
 import { useShared } from "../parts/styles";
 import { ClearanceChart } from "./ClearanceChart";
-import { nameOf, readFit } from "../state/fit";
-import type { FitKey } from "../state/fit";
+import { byVerdict, nameOf, readFit } from "./fit";
 
 interface Props {
-  state: DutyState;
   duty: NamedDuty;
   grades: readonly Grade[];
+  system: System;
 }
 
-const pairs = [
-  ["outside", "outsideZone"],
-  ["boreZone", "zoneHolds"],
-  ["shaftZone", "housingZone"],
-  ["housing", "housingOutside"],
-  ["assemblyMoisture", "keptGrip"],
-] as const satisfies readonly (readonly [FitKey, FitKey])[];
-
-const words: Partial<Record<FitKey, readonly string[]>> = {
-  zoneHolds: choicesOf("zoneHolds"),
-  housing: metals.map(({ name }) => name),
-  assemblyMoisture: choicesOf("assemblyMoisture"),
-};
-const unitsOf = (system: System): Partial<Record<FitKey, string>> => ({
-  outside: kinds.length[system],
-  housingOutside: kinds.length[system],
-  keptGrip: "%",
-});
-
 /** Least and greatest running clearance of the chosen grades in every state that the duty and its fit bring. */
-export function Clearance({ state, duty, grades }: Props) {
+export function Clearance({ duty, grades, system }: Props) {
   const s = useShared();
-  const { system, fit: texts, setFit: setTexts } = state;
   const [name, setName] = useState("");
   const grade = grades.find((g) => g.name === name) ?? grades[0];
-  const settled = useDeferredValue(texts);
-  const hasOutside = settled.outside.trim() !== "";
-  const read = useMemo(
-    () => (grade && hasOutside ? readFit(duty, settled, grade, system) : undefined),
-    [duty, settled, grade, system, hasOutside],
-  );
-  const set = (key: FitKey, value: string) => setTexts({ ...texts, [key]: value });
-  const box = (key: FitKey) => {
-    const fault = read?.faults[key];
-    const choices = words[key];
-    const shared = { value: texts[key], "data-field": key };
-    return (
-      <FieldBox
-        key={key}
-        label={labelOf(key)}
-        required={key === "outside"}
-        validationState={fault ? "error" : "none"}
-        validationMessage={fault}
-      >
-        {choices ? (
-          <WordChoice {...shared} words={choices} onChange={(_, { value }) => set(key, value)} />
-        ) : (
-          <TextBox {...shared} unit={unitsOf(system)[key]} onChange={(_, { value }) => set(key, value)} />
-        )}
-      </FieldBox>
-    );
-  };
+  const read = useMemo(() => (grade ? readFit(duty, grade) : undefined), [duty, grade]);
   return (
     <>
-      <p className={s.quiet}>
-        Bore, temperatures, motion, moisture and shaft are the duty's. A zone is an ISO 286 zone (H7) or two deviations
-        (+0.05/+0.10 mm).
-      </p>
       <FieldBox label="Grade of the bush">
         <Choice value={grade?.name ?? ""} onChange={(_, { value }) => setName(value)}>
           {grades.map((g) => (
@@ -88,13 +32,7 @@ export function Clearance({ state, duty, grades }: Props) {
           ))}
         </Choice>
       </FieldBox>
-      {pairs.map((pair) => (
-        <div key={pair[0]} className={mergeClasses(s.pair, s.foot)}>
-          {pair.map(box)}
-        </div>
-      ))}
-      {!hasOutside && <p className={s.quiet}>Give the outside diameter to see the clearance.</p>}
-      {read?.fault && <Notice intent="error">{read.fault}</Notice>}
+      {read?.fault && <p className={s.quiet}>{read.fault}.</p>}
       {read?.rows && <States rows={read.rows} grade={grade!.name} system={system} />}
     </>
   );
@@ -129,16 +67,6 @@ function States({ rows, grade, system }: { rows: readonly FitRow[]; grade: strin
       </details>
     </>
   );
-}
-
-/** "fits: assembly, cold; fails, grip lost: cold again" */
-function byVerdict(rows: readonly FitRow[]): string {
-  const states = new Map<string, Set<string>>();
-  for (const row of rows) {
-    const verdict = fitVerdict(row);
-    states.set(verdict, (states.get(verdict) ?? new Set()).add(nameOf(row)));
-  }
-  return [...states].map(([verdict, names]) => `${verdict}: ${[...names].join("; ")}`).join(". ");
 }
 
 function Numbers({ rows, system }: { rows: readonly FitRow[]; system: System }) {

@@ -6,7 +6,7 @@ import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
 import { bareNumber } from "../state/quantity";
-import { nameOf } from "../state/fit";
+import { nameOf } from "./fit";
 
 interface Props {
   readonly rows: readonly FitRow[];

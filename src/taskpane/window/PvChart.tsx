@@ -5,7 +5,7 @@ import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
 import { edgeOf, frameOf } from "./outline";
-import type { Bounds, Frame, Point } from "./outline";
+import type { Bounds, Frame, MarkedPoint, Point } from "./outline";
 
 export interface Curve {
   readonly name: string;
@@ -14,8 +14,8 @@ export interface Curve {
 
 interface Props {
   readonly curves: readonly Curve[];
-  /** One filled mark, or the numbered marks of the steps. */
-  readonly points: readonly Point[];
+  /** One filled mark, or the marks of steps and faces. */
+  readonly points: readonly MarkedPoint[];
   readonly system: System;
   readonly summaryId: string;
 }
@@ -115,7 +115,7 @@ export function PvChart({ curves, points, system, summaryId }: Props) {
           <g key={i}>
             <circle className={s.step} cx={cx} cy={cy} r={4} />
             <text className={s.text} x={cx + 6} y={cy + 12}>
-              {i + 1}
+              {point.mark}
             </text>
           </g>
         );

@@ -46,7 +46,7 @@ export function Window({ pane }: { pane: PaneState }) {
       <h2 className={s.heading}>Pressure and speed</h2>
       {isMoving(duty) ? <Moving duty={duty} shown={shown} system={system} /> : <AtRest shown={shown} system={system} />}
       <h2 className={s.heading}>Clearance</h2>
-      <Clearance state={state} duty={duty} grades={shown.map(({ grade }) => grade)} />
+      <Clearance system={system} duty={duty} grades={shown.map(({ grade }) => grade)} />
     </section>
   );
 }
@@ -111,7 +111,7 @@ function Moving({ duty, shown, system }: { duty: NamedDuty; shown: readonly Rank
             <tbody>
               {points.map((point, i) => (
                 <tr key={i}>
-                  <th scope="row">{points.length === 1 ? "duty" : `step ${i + 1}`}</th>
+                  <th scope="row">{point.mark || "duty"}</th>
                   <td>
                     {bareNumber("pressure", point.pressure, system)}
                     {impactFactor > 1 && ` × ${impactFactor}`}

@@ -1,5 +1,5 @@
 import { boreSpan, rounding } from "../../core/duties";
-import type { Duty, NamedDuty } from "../../core/duties";
+import type { Duty, Face, NamedDuty, Step } from "../../core/duties";
 import { pressureLimit, pvLimit, speedLimit } from "../../core/grades/model";
 import type { Limit, Values } from "../../core/grades/model";
 import { pressureSpeed } from "../../core/loading/pvValue";
@@ -8,6 +8,11 @@ import { pressureSpeed } from "../../core/loading/pvValue";
 export interface Point {
   readonly speed: number;
   readonly pressure: number;
+}
+
+/** A point with what it is called: "2", "1 flange"; nothing where it is the only one. */
+export interface MarkedPoint extends Point {
+  readonly mark: string;
 }
 
 /** The limits of a grade in this duty; `undefined` is no data, 0 that nothing is borne. */
@@ -27,7 +32,8 @@ export const hardest = ({ corners }: NamedDuty): Duty =>
     return (isEqual ? pressureOf(b) > pressureOf(a) : other > pv) ? b : a;
   });
 const pressureOf = ({ steps, impactFactor, designFactor }: Duty): number =>
-  impactFactor * designFactor * Math.max(...steps.map(({ bore }) => bore!.pressure));
+  impactFactor * designFactor * Math.max(...steps.flatMap(facesOf).map(({ pressure }) => pressure));
+const facesOf = ({ bore, face }: Step): Face[] => [bore, face].flatMap((one) => one ?? []);
 
 /** Limits as the criteria have them: in these surroundings, at the bore's temperature, with the design factor. */
 export function boundsOf(values: Values, duty: Duty): Bounds {
@@ -47,8 +53,17 @@ function bound(limit: Limit, factor = 1): number | undefined {
   return limit.state === "missing" ? undefined : 0;
 }
 
-/** Where each step stands: its pressure without the impact factor, which plays no part in PV. */
-export const pointsOf = ({ steps }: Duty): Point[] => steps.map(({ bore }) => bore!);
+/** Where each step stands, a flanged bush with its bore and its flange: the pressure without the impact factor, which plays no part in PV. */
+export const pointsOf = ({ steps }: Duty): MarkedPoint[] =>
+  steps.flatMap(({ bore, face }, i) => {
+    const step = steps.length > 1 ? String(i + 1) : "";
+    const marked = (point: Face, of: string) => ({ ...point, mark: [step, of].filter(Boolean).join(" ") });
+    const isBoth = bore !== undefined && face !== undefined;
+    return [
+      ...(bore ? [marked(bore, isBoth ? "bore" : "")] : []),
+      ...(face ? [marked(face, isBoth ? "flange" : "")] : []),
+    ];
+  });
 
 export const pvOf = ({ pressure, speed }: Point): number => pressureSpeed({ pressure, speed });
 

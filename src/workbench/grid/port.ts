@@ -1,7 +1,7 @@
 import { BooleanNumber, CellValueType } from "@univerjs/presets";
 import type { FUniver, ICellData, IRange, Nullable } from "@univerjs/presets";
 import { ErrorType, FormulaDataModel, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
-import { addressOf, areaOf } from "../../port/address";
+import { areaOf, referenceTo } from "../../port/address";
 import { noteOf } from "./notes";
 import { richCell } from "../../port/sheet";
 import type { NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
@@ -121,12 +121,6 @@ export function gridPort(api: FUniver): GridPort {
     },
   };
   return port;
-}
-
-/** `'Start here'!$A$1:$B$9` */
-export function referenceTo({ sheet, row, col, rows, cols }: Place): string {
-  const corner = (r: number, c: number): string => addressOf(r, c).replace(/^([A-Z]+)/, "$$$1$$");
-  return `'${sheet.replaceAll("'", "''")}'!${corner(row, col)}:${corner(row + rows - 1, col + cols - 1)}`;
 }
 
 function placeIn(reference: string): Place | undefined {

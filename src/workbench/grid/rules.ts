@@ -2,10 +2,9 @@ import type { FUniver } from "@univerjs/presets";
 import { CFRuleType, CFSubRuleType } from "@univerjs/presets/preset-sheets-conditional-formatting";
 import type { IFormulaHighlightCell } from "@univerjs/presets/preset-sheets-conditional-formatting";
 import { orList } from "../../core/errors";
-import { areaOf } from "../../port/address";
+import { areaOf, referenceTo } from "../../port/address";
 import type { Book, BookSheet, Mark } from "../../book/book";
 import { markStyles } from "../../book/looks";
-import { referenceTo } from "./port";
 import { gridRange } from "./snapshot";
 import { gridStyle } from "./styles";
 

@@ -3,6 +3,7 @@ import type { Motion } from "../../grades/model/limits";
 import { motions } from "../../grades/model/limits";
 import { shafts } from "../../grades/model/shafts";
 import { mediaClasses } from "../../grades/model/media";
+import { metals } from "../../fit/metals";
 import type { Zone } from "../../fit/zone";
 import type { System } from "../../kinds";
 import { kinds } from "../../kinds";
@@ -463,6 +464,7 @@ export const fields = {
     heading: "housing",
     also: ["housing metal", "housing material"],
     kind: "text",
+    words: metals.map(({ name }) => name),
     group: "housing",
     text: "Metal of the housing",
   },

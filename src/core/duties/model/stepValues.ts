@@ -15,7 +15,7 @@ export interface StepValues {
 }
 
 /** What may differ from step to step; all else is of the whole duty. */
-const stepKeys: ReadonlySet<FieldKey> = new Set([
+export const stepKeys: ReadonlySet<FieldKey> = new Set([
   "duty",
   "load",
   "axialLoad",

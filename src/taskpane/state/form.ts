@@ -1,0 +1,55 @@
+import type { FieldKey, Part } from "../../core/duties";
+import { parts } from "../../core/duties";
+import { motions } from "../../core/grades/model";
+import type { Motion } from "../../core/grades/model";
+import { askedKeys, isOfStep } from "./fields";
+
+/** Texts as typed, by field; what is left out is empty. */
+export type Texts = Readonly<Partial<Record<FieldKey, string>>>;
+
+/** A duty as typed: a row as a table of duties has it, and below it one for each further step, which says what differs. */
+export type Form = readonly [Texts, ...Texts[]];
+
+export const emptyForm: Form = [{ part: "sleeve", motion: "turning" }];
+
+const wordOf = <W extends string>(words: readonly W[], text: string | undefined): W =>
+  words.find((word) => word === text) ?? words[0]!;
+
+export const partOf = (form: Form): Part => wordOf(parts, form[0].part);
+
+/** The motion of a step: its own, or that of the step above. */
+export function motionAt(form: Form, row: number): Motion {
+  const stated = form.slice(0, row + 1).findLast(({ motion }) => motion);
+  return wordOf(motions, stated?.motion);
+}
+
+/** The fields that a row of the form asks for. */
+export function keysAt(form: Form, row: number): FieldKey[] {
+  const keys = askedKeys(partOf(form), motionAt(form, row), form.length > 1);
+  return row === 0 ? keys : keys.filter(isOfStep);
+}
+
+/** The form with one text changed. */
+export const withText = (form: Form, row: number, key: FieldKey, text: string): Form =>
+  form.map((texts, i) => (i === row ? { ...texts, [key]: text } : texts)) as unknown as Form;
+
+/** A further step, as long as the one above and otherwise like it. */
+export const withStep = (form: Form): Form => [...form, {}] as unknown as Form;
+
+/** Without one of the steps; what the next one takes over stays as it was where the first goes. */
+export function withoutStep(form: Form, row: number): Form {
+  if (row > 0) return form.filter((_, i) => i !== row) as unknown as Form;
+  const [first, second = {}, ...later] = form;
+  const filled = Object.fromEntries(Object.entries(second).filter(([, text]) => text !== ""));
+  return [{ ...first, ...filled }, ...later];
+}
+
+/** Texts that are filled, so that two forms can be compared. */
+export const filledOf = (form: Form): string =>
+  JSON.stringify(
+    form.map((texts) =>
+      Object.entries(texts)
+        .filter(([, text]) => text !== "")
+        .sort(),
+    ),
+  );
