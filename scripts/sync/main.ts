@@ -1,12 +1,16 @@
 /**
  * Writes what repeats the specs and the list of properties for readers that cannot import them: the wrappers with their
  * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of the README, of docs/guide/own-data.md and of
- * docs/guide/duties.md, the schemas of grades and duties. `--check` compares and changes nothing.
+ * docs/guide/duties.md, the schemas of grades and duties; and what the models miss of the measurements (data/misses.json), which the texts of
+ * specs tell and docs/guide/limits.md. `--check` compares and changes nothing.
  */
+import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import * as core from "../../src/core";
+import { misses } from "../../test/reference/measured/misses";
 import { between } from "../lib/between";
+import { withFigures } from "../lib/figures";
 import { dutiesSchema } from "./dutiesSchema";
 import { criterionTable, fieldTable } from "./dutyTables";
 import { functionReference } from "../lib/functionPages";
@@ -26,6 +30,13 @@ async function put(path: string, text: string): Promise<void> {
   if (!check) writeFileSync(path, pretty);
 }
 
+const missed = misses();
+await put("data/misses.json", `${JSON.stringify(missed, null, 2)}\n`);
+if (stale.length > 0 && !check) {
+  // the texts of the specs loaded here still tell the old figures
+  console.log("Written: data/misses.json; once more with its figures.");
+  process.exit(spawnSync("npx", ["jiti", import.meta.filename], { stdio: "inherit" }).status ?? 1);
+}
 for (const [file, text] of wrappers(catalogue)) await put(`src/functions/${file}.ts`, text);
 await put("docs/functions.md", functionReference(catalogue));
 const parts: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -38,6 +49,8 @@ for (const [path, named] of Object.entries(parts))
     path,
     Object.entries(named).reduce((text, [name, part]) => between(text, name, part), readFileSync(path, "utf8")),
   );
+const limits = "docs/guide/limits.md";
+await put(limits, withFigures(readFileSync(limits, "utf8"), missed));
 for (const [name, schema] of Object.entries({ grades: gradesSchema, duties: dutiesSchema }))
   await put(`data/${name}.schema.json`, `${JSON.stringify(schema, null, 2)}\n`);
 

@@ -176,7 +176,7 @@ export function RUNCLEARANCE(
  * @customfunction GRIPLEFT
  * @param interference Diametral interference when pressed in; at most a tenth of outside; mm (in), 0 mm or more
  * @param outside Outside diameter of the bush; mm (in), above 0 mm
- * @param kept Share of the modulus left after the whole time hot; measured, since extrapolation near a glass transition keeps too much; from 0 to 1
+ * @param kept Share of the modulus left after the whole time hot; measured, since extrapolation from an hour kept up to 1.9 times too much near a glass transition; from 0 to 1
  * @param mismatchhot Free strain of the bush less that of the housing since pressing, when hottest; by heat and moisture, 0.4 % is 0.004; from -0.2 to 0.2
  * @param mismatchnow The same in the state that is asked for; below 0 where the bush has shrunk or dried; from -0.2 to 0.2
  * @returns mm (in)

@@ -1,10 +1,11 @@
+import misses from "../../../data/misses.json";
 import { formula } from "../formula";
 import { checkStrain } from "./lame";
 
 /**
  * δ = δ0 + D·e_now − (1 − R)·(δ0 + D·e_hot): the bush, squeezed hardest when hot, keeps the share R of its grip there, and the rest is gone for
  * good. Exact for a stiff housing and a hold to rest; a yielding housing keeps more (safe). A share kept that was extrapolated from an hour errs high
- * (unsafe) near a glass transition, 1.2 to 1.9 times at a year. The check belongs to the coldest state after the hottest.
+ * (unsafe) near a glass transition, as data/misses.json has it. The check belongs to the coldest state after the hottest.
  */
 export const gripLeft = formula(
   {
@@ -24,7 +25,7 @@ export const gripLeft = formula(
         symbol: "R",
         from: 0,
         to: 1,
-        text: "Share of the modulus left after the whole time hot; measured, since extrapolation near a glass transition keeps too much",
+        text: `Share of the modulus left after the whole time hot; measured, since extrapolation from an hour kept up to ${misses.keptTooMuch.nearTransition} times too much near a glass transition`,
       },
       mismatchhot: {
         kind: "ratio",

@@ -1,17 +1,20 @@
+import misses from "../../../data/misses.json";
 import { formula } from "../formula";
 import { boreAt } from "./derating";
 import { checkHighest, limitArgs, riseLines } from "./limitArgs";
 
+const { at90, at150, at250 } = misses.boreLowBy;
+
 /**
  * T = Ta + (T_max − T_ref)·(PV/PV_ref)^(1/m), the law of DERATEDPV turned round. Exact at the limit. Below it the law is low (unsafe)
- * where friction falls as the bush warms up: at half the limit 113 K where 142 were measured (PTFE composite, T_max 250), by up to 4 K
- * for a T_max of 90.
+ * where friction falls as the bush warms up, by the figures of data/misses.json; not at the highest temperature itself, whose friction is that of
+ * the limit.
  */
 export const boreTemperature = formula(
   {
     id: "BORETEMP",
     family: "Heat and friction",
-    text: "Temperature of the bore that a PV implies, as the PV limit brings the bush to its highest temperature; low below that limit where friction falls with heat: by up to 4 K for a highest temperature of 90 °C, by a fifth of the rise for 250 °C",
+    text: `Temperature of the bore that a PV implies, as the PV limit brings the bush to its highest temperature; low below that limit where friction falls with heat: by up to ${at90} K for a highest temperature of 90 °C, ${at150} K for 150 °C, ${at250} K for 250 °C`,
     args: {
       pv: { kind: "pv", symbol: "PV", from: 0, text: "PV of the duty" },
       pvlimit: limitArgs.pvlimit,

@@ -1,3 +1,4 @@
+import misses from "../../../data/misses.json";
 import { formula, Measure } from "../formula";
 import { spectrumOf } from "../loading/spectrum";
 import { cycleBetween, cycleLine, peakLine, peakOf } from "./firstOrder";
@@ -12,7 +13,7 @@ export const peakRise = formula(
   {
     id: "PEAKRISE",
     family: "Heat and friction",
-    text: "Greatest rise of a cycle that repeats, to the first order; safe with the heat capacity of the bush and of only the shaft inside it, up to 2.5 times too low with the whole shaft's",
+    text: `Greatest rise of a cycle that repeats, to the first order; safe with the heat capacity of the bush and of only the shaft inside it, up to 2.5 times too low with the whole shaft's (${misses.spells.wholeMass} times at a rod's heated end, measured)`,
     args: {
       rises: {
         kind: "list",

@@ -1,4 +1,5 @@
 import { depthOf, loadText } from "../loading/conforming";
+import misses from "../../../data/misses.json";
 import { formula, Measure } from "../formula";
 import type { Lookup } from "../formula";
 import { isFitted } from "../loading/conforming";
@@ -12,7 +13,7 @@ export const wearDepth = formula(
   {
     id: "WEAR",
     family: "Wear and cost",
-    text: "Wear depth after a sliding distance, load fixed to the bush and the shaft moving; a rate from flat tests needs from and clearance, without them the depth is at least 21 % too small",
+    text: `Wear depth after a sliding distance, load fixed to the bush and the shaft moving; a rate from flat tests needs from and clearance, without them the depth is at least 21 % too small. One rate for other pressures and speeds was up to ${misses.wear.oneRate} times too low`,
     args: {
       wearrate: {
         kind: "wearRate",

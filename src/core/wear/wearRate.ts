@@ -1,3 +1,4 @@
+import misses from "../../../data/misses.json";
 import { formula } from "../formula";
 import type { NumberArg } from "../formula";
 
@@ -12,7 +13,7 @@ export const wearRate = formula(
   {
     id: "WEARRATE",
     family: "Wear and cost",
-    text: "Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Too low where a factor that applies is left at 1. Not for metals with solid lubricant",
+    text: `Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Too low where a factor that applies is left at 1; the rate of another processing was up to ${misses.wear.otherProcessing} times too low. Not for metals with solid lubricant`,
     args: {
       base: { kind: "wearRate", symbol: "k0", from: 0, text: "Specific wear rate of the tests" },
       geometry: factor("a", "Factor of the motion; load that turns with the shaft 0.5, fixed load 1, oscillation 2"),

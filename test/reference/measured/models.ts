@@ -33,7 +33,7 @@ export const models: readonly Model[] = [
     family: "Fits and clearance",
     functions: ["RUNCLEARANCE", "GRIPLEFT", "FITTABLE"],
     how: "Change of a free bush, with the one coefficient that the library has for the polymer or metal.",
-    why: "PTFE changes its crystals at 19 and 30 °C and lengthens there by about a third of a percent within a few kelvin, inside the temperatures at which bushes are pressed in; no single coefficient follows that. Deep cold goes the other way: every coefficient falls with temperature, so that one number takes off too much, which is safe for the grip. With crystallinity the coefficient of PTFE changes three times.",
+    why: "PTFE changes its crystals at 19 and 30 °C and lengthens there by about a third of a percent within a few kelvin, inside the temperatures at which bushes are pressed in; no single coefficient follows that. The library has the greatest coefficient that is printed for it (216e-6, Callister, Table B.6), which holds from 20 °C down and from 60 °C up; a figure from the middle of what is printed, 140e-6, would be a third too low. Deep cold goes the other way: every coefficient falls with temperature, so that one number takes off too much, which is safe for the grip. With crystallinity the coefficient of PTFE changes three times.",
     predict: given(predict.strain),
   },
   {
@@ -75,7 +75,7 @@ export const models: readonly Model[] = [
     how: "An elastic layer under a rigid shaft.",
     why: "Only other methods for the same assumptions bound it (see Reference checks): elements of the bonded wall, and cells.",
     looked:
-      "Web pages, documentation and public repositories were searched on measured contact of shafts in polymer bushes, photoelastic pins in holes, pressure-sensitive film in polyethylene joints, and half angles of contact. What was found treats spheres, knees, or a pin in a wide plate, which the model is not for; no printed pressure or width of contact of a lined bore could be read.",
+      "Web pages, documentation and public repositories were searched on measured contact of shafts in polymer bushes, photoelastic pins in holes, pressure-sensitive film in polyethylene joints, and half angles of contact. What was found treats spheres, knees and hip cups, or a pin in a wide plate, which the model is not for, or computes bushes by another theory without measuring; no printed pressure or width of contact of a lined bore could be read.",
     predict: none,
   },
   {
@@ -140,7 +140,7 @@ export const models: readonly Model[] = [
     family: "Wear and cost",
     functions: ["WEAR", "LIFE"],
     how: "Depth in proportion to pressure and distance; the rate of each point is the geometric mean of what all the other points of its series measured.",
-    why: "Between points of one test series at other pressures and speeds the rate itself changes by half and twice: films of debris form and break. A rate measured at one point is not known elsewhere to better than that.",
+    why: "Between points of one test series at other pressures and speeds the rate itself changes by half and twice: films of debris form and break. A rate measured at one point is not known elsewhere to better than that: a verdict that rests on a single rate, or on a band narrower than this spread, says care where so much more wear has no room.",
     predict: predict.wear,
   },
   {
@@ -158,7 +158,7 @@ export const models: readonly Model[] = [
     family: "Grades, limits, verdicts",
     functions: ["ALLOWABLE", "USE", "DUTIES"],
     how: "The limit of room temperature, as it stands where a grade has no curve.",
-    why: "Every polymer bears less when hot. One measurement is not enough for a law; verdicts say care where the bush is warm and its limit used as far as the measured loss.",
+    why: "Every polymer bears less when hot. One measurement, of a polyimide at 320 °C, is not enough for a law: the line of a verdict that rests on such a limit says that it was not lowered. Give the grade a curve.",
     predict: given(predict.withoutCurve),
   },
   {

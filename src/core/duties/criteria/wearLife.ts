@@ -1,3 +1,4 @@
+import misses from "../../../../data/misses.json";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { isFitted, loadText } from "../../loading/conforming";
 import { cycleLine } from "../../heat/firstOrder";
@@ -122,6 +123,18 @@ function flatWorking(values: Values, duty: Duty): Working {
   return { lines, known: { h, C }, first: fitWorking(widest(states), "greatest") };
 }
 
+/**
+ * How many times a wear may exceed the high rate: points of one test at other pressures and speeds differed so far from what the others
+ * told, which a band of rates covers as far as it is wide and a single rate not at all.
+ */
+const exceeded = ({ wearLow, wearHigh }: Values): number =>
+  wearLow === undefined ? misses.wear.oneRate : Math.max(1, (misses.wear.oneRate * wearLow) / wearHigh!);
+
+const overrun = ({ wearLow }: Values, times: number): string => {
+  const rates = wearLow === undefined ? "one wear rate alone" : "a narrow band of wear rates";
+  return `wear life: ${rates}, exceeded up to ${Number(times.toPrecision(2))} times elsewhere in one test`;
+};
+
 /** Hours until it is worn by the grade's high rate; endless where nothing wears. */
 const lifeOf = (flat: number, rate: number, duty: Duty): number =>
   flat / (rate * factorsOf(duty) * meanWork(duty) * 3600);
@@ -131,7 +144,7 @@ export const wearLife = criterion(
     id: "wearLife",
     heading: "wear life",
     kind: "time",
-    text: "The hours wanted, rests included, against the shortest life: the allowance over the grade's high wear rate, its factors, and pressure times speed of the face that wears most; a rate of flat tests, or of unknown ones, by the greatest clearance of the fit, but on the flat face of a washer",
+    text: "The hours wanted, rests included, against the shortest life: the allowance over the grade's high wear rate, its factors, and pressure times speed of the face that wears most; a rate of flat tests, or of unknown ones, by the greatest clearance of the fit, but on the flat face of a washer. Where the rates are no band as wide as the spread that was measured within one test, care if so much more wear has no room",
     asked: "with hours or a wear allowance, in motion",
     askedBy: ["hours", "allowance"],
     fields: [
@@ -146,7 +159,7 @@ export const wearLife = criterion(
       "counterfaceFactor",
       "finishFactor",
     ],
-    properties: ["wearHigh", "wearFrom", ...fitProperties],
+    properties: ["wearHigh", "wearLow", "wearFrom", ...fitProperties],
     source: { key: "archard", at: "linear wear law, solved for the time" },
     asks: ({ isMoving, given }) => isMoving && (given.hours !== undefined || given.allowance !== undefined),
     working: (values, duty) => {
@@ -186,6 +199,10 @@ export const wearLife = criterion(
     if (hours === undefined) return { ...unstated("hours"), limit: Number.isFinite(limit) ? limit : undefined };
     const use = hours / limit;
     const shown = Number.isFinite(limit) ? { limit } : {};
-    return { word: holds(use) ? "fits" : "fails", figures, value: hours, ...shown, use, property: "wearHigh" };
+    const times = exceeded(values);
+    const word = !holds(use) ? "fails" : holds(use * times) ? "fits" : "care";
+    const say = word === "care" ? () => overrun(values, times) : undefined;
+    const counted: readonly PropertyKey[] = values.wearLow === undefined ? figures : [...figures, "wearLow"];
+    return { word, figures: counted, value: hours, ...shown, use, property: "wearHigh", say };
   },
 );

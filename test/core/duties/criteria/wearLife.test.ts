@@ -27,6 +27,28 @@ test("the hours wanted against the shortest life, by the high rate", () => {
   expect(said("wearLife", without("wearHigh"), wanted(1))).toBe("no data, wear life: wear rate high");
 });
 
+/**
+ * Materials Science-Poland 2025, doi 10.2478/msp-2025-0039, table of friction and wear: PLA wore 22 µm/km at 0.05 MPa where the other five points
+ * of the series lead to 8.78, 2.51 times as much: 2.6, rounded up.
+ */
+test("a single rate, or a band narrower than was measured within one test, is care where so much more wear has no room", () => {
+  const single = without("wearLow");
+  expect(finding("wearLife", single, wanted(life / 2.61)).word).toBe("fits");
+  expect(finding("wearLife", single, wanted(life / 2.59)).word).toBe("care");
+  expect(finding("wearLife", single, wanted(life * 1.001)).word).toBe("fails");
+  expect(said("wearLife", single, wanted(life / 2))).toBe(
+    "care, wear life: one wear rate alone, exceeded up to 2.6 times elsewhere in one test",
+  );
+  // a band of 1e-6 to 2e-6 covers a factor of 2 of the 2.6
+  const narrow = { ...full, wearLow: 1e-6 };
+  expect(finding("wearLife", narrow, wanted(life / 1.31)).word).toBe("fits");
+  expect(finding("wearLife", narrow, wanted(life / 1.29)).word).toBe("care");
+  expect(said("wearLife", narrow, wanted(life))).toBe(
+    "care, wear life: a narrow band of wear rates, exceeded up to 1.3 times elsewhere in one test",
+  );
+  expect(finding("wearLife", { ...full, wearLow: 2e-6 / 2.6 }, wanted(life)).word).toBe("fits");
+});
+
 test.each([
   ["geometryFactor", 2],
   ["heatFactor", 0.5],

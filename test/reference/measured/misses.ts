@@ -1,0 +1,40 @@
+import type { Compared } from "./compare";
+import { modelErrors, unsafeBy } from "./compare";
+
+const pointsOf = (key: string): readonly Compared[] => modelErrors().find(({ model }) => model.key === key)!.points;
+/** Rounded up, so that "by up to" holds. */
+const up = (x: number, step: number): number => Number((Math.ceil(x / step - 1e-9) * step).toPrecision(6));
+const worst = (points: readonly Compared[]): number => Math.max(...points.map(unsafeBy));
+
+/** K by which the bore was warmer than BORETEMP says, at most, for grades of that highest temperature. */
+const boreLow = (highest: number): number =>
+  up(
+    Math.max(
+      ...pointsOf("boreTemperature")
+        .filter(({ given }) => given.highest === highest)
+        .map(({ measured, predicted }) => measured - predicted),
+    ),
+    0.5,
+  );
+const relaxed = (isNear: boolean, hours: number): Compared[] =>
+  pointsOf("relaxation").filter(({ given, what }) =>
+    isNear ? given.near === true && (given.hours as number) >= hours : what.includes("cold") && given.hours === hours,
+  );
+/** How many times more PTFE lengthens from 20 to 25 °C than its coefficient says. */
+const ptfeStep = (): number =>
+  worst(pointsOf("expansion").filter(({ given }) => given.grade === "PTFE" && given.from === 20 && given.to === 25));
+const spells = (isWhole: boolean): Compared[] =>
+  pointsOf("peakRise").filter(({ what }) => what.includes("whole") === isWhole);
+
+/** The figures of the measurements that the texts of functions and criteria and the page of limits tell; written to data/misses.json. */
+export const misses = () => ({
+  boreLowBy: { at90: boreLow(90), at150: boreLow(150), at250: boreLow(250) },
+  keptTooMuch: {
+    coldYear: up(100 * (worst(relaxed(false, 8766)) - 1), 0.1),
+    nearTransition: up(worst(relaxed(true, 100)), 0.1),
+  },
+  ptfe: { step: up(ptfeStep(), 0.1) },
+  wear: { oneRate: up(worst(pointsOf("wear")), 0.1), otherProcessing: up(worst(pointsOf("wearRate")), 1) },
+  spells: { ownConstant: up(100 * (1 - 1 / worst(spells(false))), 1), wholeMass: up(worst(spells(true)), 0.1) },
+  friction: { middle: up(worst(pointsOf("friction")), 0.05) },
+});
