@@ -15,13 +15,27 @@ const suggested = 3;
 export function nearest(name: string, names: readonly string[]): string[] {
   const wanted = normal(name);
   if (wanted === "") return [];
-  const farthest = Math.max(1, Math.floor(wanted.length / 3));
-  return names
-    .map((candidate) => ({ candidate, far: distance(wanted, normal(candidate), farthest) }))
-    .filter(({ far }) => far <= farthest)
-    .sort((a, b) => a.far - b.far)
-    .slice(0, suggested)
-    .map(({ candidate }) => candidate);
+  const found: { readonly at: number; readonly far: number }[] = [];
+  let farthest = Math.max(1, Math.floor(wanted.length / 3));
+  const candidates = normalsOf(names);
+  for (let at = 0; at < candidates.length && farthest >= 0; at++) {
+    const far = distance(wanted, candidates[at]!, farthest);
+    if (far > farthest) continue;
+    const behind = found.findIndex((other) => other.far > far);
+    found.splice(behind < 0 ? found.length : behind, 0, { at, far });
+    found.splice(suggested);
+    // of a hundred thousand names only a nearer one is worth counting out
+    if (found.length === suggested) farthest = found.at(-1)!.far - 1;
+  }
+  return found.map(({ at }) => names[at]!);
+}
+
+const normals = new WeakMap<readonly string[], readonly string[]>();
+/** A list that is asked again and again is made comparable once. */
+function normalsOf(names: readonly string[]): readonly string[] {
+  const known = normals.get(names) ?? names.map(normal);
+  normals.set(names, known);
+  return known;
 }
 
 /** Keystrokes from one to the other, not counted out where they must be above `most`; a name inside the other is one away. */

@@ -75,6 +75,17 @@ function tidy(unit: string): string {
     .replace(/^(rev|revs|r|cycles?|strokes?|swings?|1)\s*\//, "/");
 }
 
+/** Units that exist and that nobody means here: a slip of the shift key, and a thousand million off. */
+const slips: readonly (readonly [slip: RegExp, meant: string])[] = [
+  [/\bmPa\b/, "MPa"],
+  [/\bMm\b/, "mm"],
+];
+function meantBy(unit: string): string | undefined {
+  const found = slips.find(([slip]) => slip.test(unit));
+  return found && unit.replace(...found);
+}
+const askedFor = (meant: string | undefined): string => (meant ? ` (did you mean ${meant}?)` : "");
+
 const cache = new Map<string, Scale | BushError>();
 const cacheLimit = 2000;
 
@@ -92,6 +103,7 @@ function scaleOf(name: string, kind: Kind, unit: string): Scale {
 }
 
 function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
+  if (meantBy(unit)) return wrongUnit(name, kind, unit);
   const simple = bare[kind];
   if (simple) {
     const factor = simple[unit];
@@ -128,7 +140,7 @@ function wrongUnit(name: string, kind: Kind, unit: string): BushError {
         : metric === inch
           ? `in ${metric}`
           : `in a unit like ${metric} or ${inch}`;
-  return mustBe(name, accepted, unit);
+  return mustBe(name, `${accepted}${askedFor(meantBy(unit))}`, unit);
 }
 
 const systemScales = new Map<string, Scale>();
@@ -260,8 +272,9 @@ const temperatureOf = (unit: string): Scale | undefined =>
   absolute[/^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : tidy(unit)];
 
 function unitNamed(name: string, unit: string): Unit {
-  const parsed = unit.trim() === "" ? undefined : parseUnit(tidy(unit));
-  if (!parsed) throw mustBe(name, 'a unit such as "MPa", "psi" or "ft/min"', unit);
+  const meant = meantBy(unit);
+  const parsed = unit.trim() === "" || meant ? undefined : parseUnit(tidy(unit));
+  if (!parsed) throw mustBe(name, `a unit such as "MPa", "psi" or "ft/min"${askedFor(meant)}`, unit);
   // of a temperature in another dress, such as kK or (degC), it cannot be said from where it counts
   if (kelvin.equalBase(parsed) && !temperatureOf(unit)) throw mustBe(name, "°C, K, °F or °R for a temperature", unit);
   return parsed;

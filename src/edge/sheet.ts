@@ -232,7 +232,8 @@ class Call {
   private number(value: number, kind: Kind | "text" | "measure", system: System): number | BushError {
     const shown =
       system === "metric" || kind === "text" || kind === "measure" ? value : fromWorking(kind, value, system);
-    return Number.isFinite(shown) ? shown : this.notFinite();
+    // no sheet shows a −0 as 0, and 0 + −0 is 0
+    return Number.isFinite(shown) ? shown + 0 : this.notFinite();
   }
 
   private notFinite(): BushError {

@@ -245,7 +245,20 @@ test.each<[string, string, number]>([
   close(convert(1, from, to), factor, 1e-15);
 });
 
+test.each<[string, Kind, string]>([
+  ["15 Mm", "length", "mm"],
+  ["5 mPa", "pressure", "MPa"],
+  ["0.1 mPa*m/s", "pv", "MPa*m/s"],
+])("%s is a slip of the shift key, and the unit that was meant is named", (text, kind, meant) => {
+  expect(() => readQuantity("value", kind, text, "metric")).toThrow(`did you mean ${meant}?`);
+});
+
 describe("UNIT's conversion", () => {
+  test("asks whether another unit was meant", () => {
+    expect(() => convert(5, "mPa", "psi")).toThrow("did you mean MPa?");
+    expect(() => convert(5, "in", "Mm")).toThrow("did you mean mm?");
+  });
+
   test.each<[number, string, string, number]>([
     [20, "celsius", "K", 293.15],
     [300, "kelvin", "°C", 26.85],

@@ -14,6 +14,17 @@ test.each([
   ["", "grade nothing is unknown; GRADES() lists the library"],
 ])("%p is unknown and never picked", (name, message) => expect(() => findGrade(name)).toThrow(message));
 
+test("of many names the nearest, the first of those as near, and none where none is", () => {
+  const names = Array.from({ length: 100_000 }, (_, i) => `Own ${String(i).padStart(5, "0")}`);
+  expect(nearest("Own 0421", names)).toEqual(["Own 00421", "Own 01421", "Own 02421"]);
+  expect(nearest("Own 042x7", ["Own 99999", "Own 04217", "own-042x7", "Own 04227", "Own 04237"])).toEqual([
+    "own-042x7",
+    "Own 04217",
+    "Own 04227",
+  ]);
+  expect(nearest("nothing like it", names)).toEqual([]);
+});
+
 test("an own grade comes before a built-in one of its name", () => {
   const own = { name: "pa 66", kind: "own", values: { pvLimit: 0.2 }, origins: {}, extra: [] } as const;
   const library = libraryOf([own]);

@@ -9,15 +9,7 @@ import type { Property } from "./properties";
 export function findGrade(name: string, library: Library = standardLibrary()): Grade {
   const found = library.byName.get(gradeKey(name));
   if (found) return found;
-  throw noDatum(
-    "grade",
-    unknownName(
-      "grade",
-      name,
-      [...library.byName.values()].map((g) => g.name),
-      "GRADES() lists the library",
-    ),
-  );
+  throw noDatum("grade", unknownName("grade", name, library.names, "GRADES() lists the library"));
 }
 
 /** The property of that heading; `argument` is the one that names it. */

@@ -35,6 +35,8 @@ export interface Library {
   readonly grades: readonly Grade[];
   /** Every grade that can be named. */
   readonly byName: ReadonlyMap<string, Grade>;
+  /** Their names as written. */
+  readonly names: readonly string[];
   /** Headings of the user's table that name no property. */
   readonly unknownColumns: readonly string[];
 }
@@ -64,8 +66,10 @@ export function libraryOf(rows: readonly Grade[] | "demo" = [], unknownColumns: 
   const byName = new Map<string, Grade>();
   for (const grade of [...own, ...families, ...invented])
     if (!byName.has(gradeKey(grade.name))) byName.set(gradeKey(grade.name), grade);
-  if (rows === "demo") return { own, scope: invented, grades: invented, byName, unknownColumns };
-  return { own, scope: own.length > 0 ? own : families, grades: [...byName.values()], byName, unknownColumns };
+  const named = [...byName.values()];
+  const names = named.map(({ name }) => name);
+  if (rows === "demo") return { own, scope: invented, grades: invented, byName, names, unknownColumns };
+  return { own, scope: own.length > 0 ? own : families, grades: named, byName, names, unknownColumns };
 }
 
 let standard: Library | undefined;
