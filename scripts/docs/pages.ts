@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { catalogue } from "../../src/core";
+import { catalogue, familyList } from "../../src/core";
 import type { Formula } from "../../src/core/formula";
-import { descriptionOf, familiesOf, seeAlso } from "../lib/functionPages";
+import { descriptionOf, seeAlso } from "../lib/functionPages";
 import { errorsOf } from "./errors";
 import { html, withAnswers } from "./markdown";
 import { measuredPages } from "./measured";
@@ -41,9 +41,11 @@ function guidePages(): Page[] {
 const titleIn = (markdown: string): string => /^# (.*)$/m.exec(markdown)![1]!;
 
 function functionIndex(): Page {
-  const sections = familiesOf(catalogue).map(
-    ([family, members]) =>
-      `## ${family}\n\n${members.map(({ spec }) => `- [${spec.id}](${functionFile(spec.id)}): ${spec.text}`).join("\n")}`,
+  const sections = familyList.map(
+    ({ title, functions }) =>
+      `## ${title}\n\n${Object.values(functions)
+        .map(({ spec }) => `- [${spec.id}](${functionFile(spec.id)}): ${spec.text}`)
+        .join("\n")}`,
   );
   const text = `# Functions\n\nWritten as \`BUSH.NAME\` in Excel and the local sheet, \`BUSH_NAME\` in Google Sheets. Every argument takes one value or a range.\n\n${sections.join("\n\n")}`;
   return { file: "functions/index.html", title: "Functions", body: html(text) };

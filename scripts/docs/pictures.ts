@@ -1,17 +1,4 @@
-import {
-  boreTemperature,
-  deratedPv,
-  edgePressure,
-  flangedBush,
-  freeTilt,
-  peakPressure,
-  peakRise,
-  runClearance,
-  runTemperature,
-  sleevePressure,
-  wearDepth,
-  wearLife,
-} from "../../src/core";
+import { functions } from "../../src/core";
 import { NamedDuty, stepValues } from "../../src/core/duties";
 import { fitStates } from "../../src/core/duties/fit/states";
 import { isMissing } from "../../src/core/duties/judging/criterion";
@@ -23,7 +10,8 @@ import type { Chart, Point } from "./chart";
 /** Pictures of the models by the function on whose page they stand; every curve is computed by that function. */
 export const pictures: Readonly<Record<string, () => Chart>> = {
   DERATEDPV: () => {
-    const pv = (exponent: number) => (ambient: number) => deratedPv({ pvlimit: 0.12, highest: 90, ambient, exponent });
+    const pv = (exponent: number) => (ambient: number) =>
+      functions.DERATEDPV({ pvlimit: 0.12, highest: 90, ambient, exponent });
     return {
       id: "picture",
       title: "PV limit against the surroundings",
@@ -37,7 +25,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
     };
   },
   BORETEMP: () => {
-    const bore = (ambient: number) => (pv: number) => boreTemperature({ pv, pvlimit: 0.12, highest: 90, ambient });
+    const bore = (ambient: number) => (pv: number) => functions.BORETEMP({ pv, pvlimit: 0.12, highest: 90, ambient });
     return {
       id: "picture",
       title: "Bore temperature against PV",
@@ -65,7 +53,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
       ...{ bushconductivity: 0.25, shaftconductivity: 45, endlength: 60, ends: 2 },
     };
     const at = (end: 0 | 1, housingpath?: number) => (load: number) =>
-      runTemperature({ ...bush, load, ...(housingpath === undefined ? {} : { housingpath }) })[end] as number;
+      functions.RUNTEMP({ ...bush, load, ...(housingpath === undefined ? {} : { housingpath }) })[end] as number;
     return {
       id: "picture",
       title: "Running temperature against load",
@@ -82,7 +70,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
   PEAKRISE: () => {
     const [steady, on, off] = [60, 6, 18];
     const course = (timeconstant: number): Point[] => {
-      const peak = peakRise({ rises: [steady, 0], times: [on, off], timeconstant });
+      const peak = functions.PEAKRISE({ rises: [steady, 0], times: [on, off], timeconstant });
       const low = afterStep(peak, { steady: 0, time: off }, timeconstant);
       return Array.from({ length: 2 }, (_, cycle) => cycle * (on + off)).flatMap((start): Point[] => [
         ...curve((t) => afterStep(low, { steady, time: t - start }, timeconstant), start, start + on, 30),
@@ -117,8 +105,9 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
   },
   PEAKPRESSURE: () => {
     const bush = { load: 3000, bore: 20, length: 20, wall: 1.5, modulus: 2500 };
-    const peak = (poisson: number) => (clearance: number) => peakPressure({ ...bush, poisson, clearance })[0]!;
-    const mean = sleevePressure(bush);
+    const peak = (poisson: number) => (clearance: number) =>
+      functions.PEAKPRESSURE({ ...bush, poisson, clearance })[0]!;
+    const mean = functions.PRESSURE(bush);
     return {
       id: "picture",
       title: "Peak pressure against clearance",
@@ -142,8 +131,8 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
   },
   EDGEPRESSURE: () => {
     const layer = { load: 600, bore: 20, length: 15, wall: 1.5, clearance: 0.08, modulus: 2500, poisson: 0.4 };
-    const edge = (figure: 0 | 1) => (tilt: number) => edgePressure({ ...layer, tilt })[figure] as number;
-    const [mean, touching] = [sleevePressure(layer), freeTilt(layer)];
+    const edge = (figure: 0 | 1) => (tilt: number) => functions.EDGEPRESSURE({ ...layer, tilt })[figure] as number;
+    const [mean, touching] = [functions.PRESSURE(layer), functions.FREETILT(layer)];
     return {
       id: "picture",
       title: "Edge pressure against the tilt of the shaft",
@@ -166,7 +155,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
   },
   WEAR: () => {
     const worn = (from: "bush" | "flat", clearance: number) => (distance: number) =>
-      wearDepth({ wearrate: 2e-6, pressure: 2.5, distance, from, clearance });
+      functions.WEAR({ wearrate: 2e-6, pressure: 2.5, distance, from, clearance });
     return {
       id: "picture",
       title: "Wear depth against sliding distance",
@@ -183,7 +172,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
   },
   LIFE: () => {
     const life = (from: "bush" | "flat", clearance: number) => (allowance: number) =>
-      wearLife({ wearrate: 2e-6, pressure: 2.5, speed: 0.1, from, clearance, allowance });
+      functions.LIFE({ wearrate: 2e-6, pressure: 2.5, speed: 0.1, from, clearance, allowance });
     return {
       id: "picture",
       title: "Life against wear allowance",
@@ -200,7 +189,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
   },
   FLANGEDBUSH: () => {
     const bush = { radial: 600, bore: 20, length: 20, inner: 21, outer: 30, rpm: 60, friction: 0.15 };
-    const pv = (column: number) => (axial: number) => flangedBush({ ...bush, axial })[column]!;
+    const pv = (column: number) => (axial: number) => functions.FLANGEDBUSH({ ...bush, axial })[column]!;
     return {
       id: "picture",
       title: "PV of a flanged bush against its axial load",
@@ -219,7 +208,8 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
       ...{ clearance: 0.05, bore: 20, outside: 23, interference: 0.06, closein: 1.04 },
       ...{ bushexpansion: 9e-5, housingexpansion: 1.17e-5, shaftexpansion: 1.17e-5 },
     };
-    const at = (swelling: number) => (temperature: number) => runClearance({ ...bush, swelling, temperature });
+    const at = (swelling: number) => (temperature: number) =>
+      functions.RUNCLEARANCE({ ...bush, swelling, temperature });
     return {
       id: "picture",
       title: "Running clearance against temperature",

@@ -1,4 +1,4 @@
-import { workedSteps } from "../../src/core";
+import { familyList, functions } from "../../src/core";
 import { functionText, parametersOf, signatureOf } from "../../src/core/describe";
 import { isNumberArg, isSpill } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
@@ -9,22 +9,15 @@ import { answer } from "../../src/edge/sheet";
 import { gathered } from "./gathered";
 
 /** docs/functions.md: every function with its arguments, formula, an executed example and its source. */
-export function functionReference(catalogue: readonly Formula[]): string {
-  const families = familiesOf(catalogue);
+export function functionReference(): string {
+  const families = familyList.map(({ title, functions: own }) => ({ title, members: Object.values(own) }));
   const index = families.map(
-    ([family, members]) =>
-      `- ${family}: ${members.map((f) => `[${f.spec.id}](#${f.spec.id.toLowerCase()})`).join(", ")}`,
+    ({ title, members }) =>
+      `- ${title}: ${members.map((f) => `[${f.spec.id}](#${f.spec.id.toLowerCase()})`).join(", ")}`,
   );
-  const sections = families.map(([family, members]) => [`# ${family}`, ...members.map(section)].join("\n\n"));
+  const sections = families.map(({ title, members }) => [`# ${title}`, ...members.map(section)].join("\n\n"));
   return `<!-- Written by \`npm run sync\` from the specs in src/core; edits here are lost. -->\n\n# Functions\n\n${index.join("\n")}\n\n${sections.join("\n\n")}\n`;
 }
-
-/** The families in the catalogue's order, each with its functions. */
-export const familiesOf = (catalogue: readonly Formula[]): [family: string, members: Formula[]][] =>
-  [...new Set(catalogue.map((f) => f.spec.family))].map((family) => [
-    family,
-    catalogue.filter((f) => f.spec.family === family),
-  ]);
 
 /** One function's section, its own heading included; links lead to headings of the same page. */
 const section = (f: Formula): string =>
@@ -99,7 +92,7 @@ function labelled({ spec: { result } }: Formula, cells: readonly string[], units
 /** The formula's lines as they hold for the example, taken from its worked steps. */
 function workingLines(f: Formula): string[] {
   if (!f.spec.working) return [];
-  const steps = answer(workedSteps, [f.spec.id, f.spec.example.map((x) => (Array.isArray(x) ? x : [[x]]))], plainHost);
+  const steps = answer(functions.STEPS, [f.spec.id, f.spec.example.map((x) => (Array.isArray(x) ? x : [[x]]))], plainHost);
   return steps.map((line) => String(line[1])).filter((line) => line.includes("="));
 }
 

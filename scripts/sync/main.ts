@@ -7,7 +7,6 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
-import * as core from "../../src/core";
 import { misses } from "../../test/reference/measured/misses";
 import { between } from "../lib/between";
 import { withFigures } from "../lib/figures";
@@ -16,10 +15,12 @@ import { criterionTable, fieldTable } from "./dutyTables";
 import { functionReference } from "../lib/functionPages";
 import { gradesSchema } from "./gradesSchema";
 import { propertyTable } from "./propertyTable";
-import { functionTable, nameFormulas, wrappers } from "./wrappers";
+import { unregistered } from "./unregistered";
+import { functionTable, wrappers } from "./wrappers";
+import { stop } from "../lib/command.mjs";
 
-nameFormulas(core);
-const { catalogue } = core;
+const missing = unregistered();
+if (missing.length > 0) stop(missing.join("\n"));
 const check = process.argv.includes("--check");
 const stale: string[] = [];
 
@@ -37,10 +38,10 @@ if (stale.length > 0 && !check) {
   console.log("Written: data/misses.json; once more with its figures.");
   process.exit(spawnSync("npx", ["jiti", import.meta.filename], { stdio: "inherit" }).status ?? 1);
 }
-for (const [file, text] of wrappers(catalogue)) await put(`src/functions/${file}.ts`, text);
-await put("docs/functions.md", functionReference(catalogue));
+for (const [file, text] of wrappers()) await put(`src/functions/${file}.ts`, text);
+await put("docs/functions.md", functionReference());
 const parts: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  "README.md": { functions: functionTable(catalogue) },
+  "README.md": { functions: functionTable() },
   "docs/guide/own-data.md": { properties: propertyTable() },
   "docs/guide/duties.md": { fields: fieldTable(), criteria: criterionTable() },
 };

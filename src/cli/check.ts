@@ -1,4 +1,4 @@
-import { dutyTable } from "../core";
+import { functions } from "../core";
 import { readDuties } from "../core/duties";
 import type { Cell } from "../core/formula";
 import type { System } from "../core/kinds";
@@ -26,7 +26,10 @@ const host = { error: (code: string, message?: string) => new Unread(code, messa
 /** What DUTIES answers: a line for each duty, with the row at which it starts in front; one that cannot be read says why. */
 export function check(cells: Cell[][], grades: Cell[][] | undefined, system: System): Checked {
   const { lines: duties, first, unknownColumns } = readDuties(cells, system, "duties");
-  const [heading, ...rows] = answer(dutyTable, [cells, grades, system], host) as [string[], ...(Shown | Unread)[][]];
+  const [heading, ...rows] = answer(functions.DUTIES, [cells, grades, system], host) as [
+    string[],
+    ...(Shown | Unread)[][],
+  ];
   const lines = duties.map(({ number }) => [number, ...rows[number - first]!.map(shown)]);
   const verdict = 1 + heading.indexOf("verdict");
   const verdicts = lines.map((line) => String(line[verdict]));

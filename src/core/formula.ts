@@ -87,15 +87,6 @@ export interface Source {
   readonly at?: string;
 }
 
-export type Family =
-  | "Loading, motion, PV"
-  | "Grades, limits, verdicts"
-  | "Duties"
-  | "Heat and friction"
-  | "Fits and clearance"
-  | "Wear and cost"
-  | "Units and teaching";
-
 /** A symbol that a working defines on its way to the result: its unit in the metric system and what it is. */
 export interface Between {
   readonly unit: string;
@@ -111,7 +102,6 @@ export interface Lookup {
 /** The one description of a calculation: validation, units, hints, docs, labels and worked steps all come from it. */
 export interface Spec<A extends Args = Args> {
   readonly id: string;
-  readonly family: Family;
   /** One sentence without a full stop. */
   readonly text: string;
   readonly args: A;

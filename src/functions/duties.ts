@@ -1,16 +1,6 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
-import {
-  dutyTable as DUTIES_,
-  dutyChecks as DUTYCHECKS_,
-  dutyRank as DUTYRANK_,
-  dutyRoom as DUTYROOM_,
-  dutySweep as DUTYSWEEP_,
-  dutyBand as DUTYBAND_,
-  fitTable as FITTABLE_,
-  dutySheet as DUTYSHEET_,
-} from "../core";
-
+import { functions } from "../core";
 import { answer } from "../edge/sheet";
 
 /**
@@ -22,7 +12,7 @@ import { answer } from "../edge/sheet";
  * @returns One row for each row of the table, later steps and spare rows empty
  */
 export function DUTIES(duties: any[][], grades?: any[][], units?: any[][]): any[][] {
-  return answer(DUTIES_, [duties, grades, units]);
+  return answer(functions.DUTIES, [duties, grades, units]);
 }
 
 /**
@@ -42,7 +32,7 @@ export function DUTYCHECKS(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(DUTYCHECKS_, [duties, duty, grade, grades, units]);
+  return answer(functions.DUTYCHECKS, [duties, duty, grade, grades, units]);
 }
 
 /**
@@ -55,7 +45,7 @@ export function DUTYCHECKS(
  * @returns One grade per row, best first
  */
 export function DUTYRANK(duties: any[][], duty?: any[][], grades?: any[][], units?: any[][]): any[][] {
-  return answer(DUTYRANK_, [duties, duty, grades, units]);
+  return answer(functions.DUTYRANK, [duties, duty, grades, units]);
 }
 
 /**
@@ -69,7 +59,7 @@ export function DUTYRANK(duties: any[][], duty?: any[][], grades?: any[][], unit
  * @returns The verdict as it is, then one number per row
  */
 export function DUTYROOM(duties: any[][], duty?: any[][], grade?: any[][], grades?: any[][], units?: any[][]): any[][] {
-  return answer(DUTYROOM_, [duties, duty, grade, grades, units]);
+  return answer(functions.DUTYROOM, [duties, duty, grade, grades, units]);
 }
 
 /**
@@ -93,7 +83,7 @@ export function DUTYSWEEP(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(DUTYSWEEP_, [duties, heading, values, duty, grade, grades, units]);
+  return answer(functions.DUTYSWEEP, [duties, heading, values, duty, grade, grades, units]);
 }
 
 /**
@@ -107,7 +97,7 @@ export function DUTYSWEEP(
  * @returns The whole verdict, then one criterion per row; a cell is empty where no ratio tells the use
  */
 export function DUTYBAND(duties: any[][], duty?: any[][], grade?: any[][], grades?: any[][], units?: any[][]): any[][] {
-  return answer(DUTYBAND_, [duties, duty, grade, grades, units]);
+  return answer(functions.DUTYBAND, [duties, duty, grade, grades, units]);
 }
 
 /**
@@ -121,7 +111,7 @@ export function DUTYBAND(duties: any[][], duty?: any[][], grade?: any[][], grade
  * @returns One state per row: least and greatest clearance in the worst case of all tolerances, root sum square where most assemblies lie; below 0 the shaft is held and the bush is loose. Verdict "fits", or "fails", "no data", "care" with the reason: binds, loose in the housing, grip lost, overstressed
  */
 export function FITTABLE(duties: any[][], duty?: any[][], grade?: any[][], grades?: any[][], units?: any[][]): any[][] {
-  return answer(FITTABLE_, [duties, duty, grade, grades, units]);
+  return answer(functions.FITTABLE, [duties, duty, grade, grades, units]);
 }
 
 /**
@@ -141,5 +131,5 @@ export function DUTYSHEET(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(DUTYSHEET_, [duties, duty, grade, grades, units]);
+  return answer(functions.DUTYSHEET, [duties, duty, grade, grades, units]);
 }

@@ -1,21 +1,6 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
-import {
-  gradeProperty as GRADE_,
-  gradeTable as GRADES_,
-  gradeSource as SOURCE_,
-  mediaResistance as MEDIA_,
-  allowable as ALLOWABLE_,
-  limitUse as USE_,
-  verdictLine as VERDICT_,
-  checkTable as CHECKS_,
-  shortlist as SHORTLIST_,
-  leastLength as MINLENGTH_,
-  greatestLoad as MAXLOAD_,
-  greatestRpm as MAXRPM_,
-  cautionList as CAUTIONS_,
-} from "../core";
-
+import { functions } from "../core";
 import { answer } from "../edge/sheet";
 
 /**
@@ -28,7 +13,7 @@ import { answer } from "../edge/sheet";
  * @returns The property; #N/A where the grade has no data
  */
 export function GRADE(grade: any[][], property: any[][], grades?: any[][], units?: any[][]): any[][] {
-  return answer(GRADE_, [grade, property, grades, units]);
+  return answer(functions.GRADE, [grade, property, grades, units]);
 }
 
 /**
@@ -40,7 +25,7 @@ export function GRADE(grade: any[][], property: any[][], grades?: any[][], units
  * @returns Headings with units, one grade below the other
  */
 export function GRADES(properties?: any[][], grades?: any[][], units?: any[][]): any[][] {
-  return answer(GRADES_, [properties, grades, units]);
+  return answer(functions.GRADES, [properties, grades, units]);
 }
 
 /**
@@ -52,7 +37,7 @@ export function GRADES(properties?: any[][], grades?: any[][], units?: any[][]):
  * @returns The source in one line
  */
 export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any[][] {
-  return answer(SOURCE_, [grade, property, grades]);
+  return answer(functions.SOURCE, [grade, property, grades]);
 }
 
 /**
@@ -65,7 +50,7 @@ export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any
  * @returns The rating; #N/A where the grade has no data
  */
 export function MEDIA(grade: any[][], medium: any[][], grades?: any[][], units?: any[][]): any[][] {
-  return answer(MEDIA_, [grade, medium, grades, units]);
+  return answer(functions.MEDIA, [grade, medium, grades, units]);
 }
 
 /**
@@ -85,7 +70,7 @@ export function ALLOWABLE(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(ALLOWABLE_, [grade, property, temperature, grades, units]);
+  return answer(functions.ALLOWABLE, [grade, property, temperature, grades, units]);
 }
 
 /**
@@ -109,7 +94,7 @@ export function USE(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(USE_, [grade, pressure, speed, temperature, motion, grades, units]);
+  return answer(functions.USE, [grade, pressure, speed, temperature, motion, grades, units]);
 }
 
 /**
@@ -133,7 +118,7 @@ export function VERDICT(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(VERDICT_, [grade, pressure, speed, temperature, motion, grades, units]);
+  return answer(functions.VERDICT, [grade, pressure, speed, temperature, motion, grades, units]);
 }
 
 /**
@@ -157,7 +142,7 @@ export function CHECKS(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(CHECKS_, [grade, pressure, speed, temperature, motion, grades, units]);
+  return answer(functions.CHECKS, [grade, pressure, speed, temperature, motion, grades, units]);
 }
 
 /**
@@ -181,7 +166,7 @@ export function SHORTLIST(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(SHORTLIST_, [pressure, speed, temperature, motion, wet, grades, units]);
+  return answer(functions.SHORTLIST, [pressure, speed, temperature, motion, wet, grades, units]);
 }
 
 /**
@@ -205,7 +190,7 @@ export function MINLENGTH(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(MINLENGTH_, [grade, load, bore, speed, temperature, grades, units]);
+  return answer(functions.MINLENGTH, [grade, load, bore, speed, temperature, grades, units]);
 }
 
 /**
@@ -229,7 +214,7 @@ export function MAXLOAD(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(MAXLOAD_, [grade, bore, length, speed, temperature, grades, units]);
+  return answer(functions.MAXLOAD, [grade, bore, length, speed, temperature, grades, units]);
 }
 
 /**
@@ -253,7 +238,7 @@ export function MAXRPM(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(MAXRPM_, [grade, load, bore, length, temperature, grades, units]);
+  return answer(functions.MAXRPM, [grade, load, bore, length, temperature, grades, units]);
 }
 
 /**
@@ -283,5 +268,5 @@ export function CAUTIONS(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(CAUTIONS_, [grade, pressure, speed, temperature, motion, wet, shock, shaft, grades, units]);
+  return answer(functions.CAUTIONS, [grade, pressure, speed, temperature, motion, wet, shock, shaft, grades, units]);
 }

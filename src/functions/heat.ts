@@ -1,17 +1,6 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
-import {
-  sleeveTorque as TORQUE_,
-  washerTorque as WASHERTORQUE_,
-  frictionHeat as HEAT_,
-  runTemperature as RUNTEMP_,
-  heatPv as HEATPV_,
-  housingPath as HOUSINGPATH_,
-  deratedPv as DERATEDPV_,
-  boreTemperature as BORETEMP_,
-  peakRise as PEAKRISE_,
-} from "../core";
-
+import { functions } from "../core";
 import { answer } from "../edge/sheet";
 
 /**
@@ -24,7 +13,7 @@ import { answer } from "../edge/sheet";
  * @returns N·m (lbf·in)
  */
 export function TORQUE(load: any[][], bore: any[][], friction: any[][], units?: any[][]): any[][] {
-  return answer(TORQUE_, [load, bore, friction, units]);
+  return answer(functions.TORQUE, [load, bore, friction, units]);
 }
 
 /**
@@ -46,7 +35,7 @@ export function WASHERTORQUE(
   wearstate?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(WASHERTORQUE_, [load, inner, outer, friction, wearstate, units]);
+  return answer(functions.WASHERTORQUE, [load, inner, outer, friction, wearstate, units]);
 }
 
 /**
@@ -59,7 +48,7 @@ export function WASHERTORQUE(
  * @returns W
  */
 export function HEAT(load: any[][], speed: any[][], friction: any[][], units?: any[][]): any[][] {
-  return answer(HEAT_, [load, speed, friction, units]);
+  return answer(functions.HEAT, [load, speed, friction, units]);
 }
 
 /**
@@ -99,7 +88,7 @@ export function RUNTEMP(
   contact?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(RUNTEMP_, [
+  return answer(functions.RUNTEMP, [
     load,
     bore,
     length,
@@ -151,7 +140,7 @@ export function HEATPV(
   contact?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(HEATPV_, [
+  return answer(functions.HEATPV, [
     bore,
     length,
     wall,
@@ -185,7 +174,7 @@ export function HOUSINGPATH(
   film?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(HOUSINGPATH_, [outside, thickness, conductivity, film, units]);
+  return answer(functions.HOUSINGPATH, [outside, thickness, conductivity, film, units]);
 }
 
 /**
@@ -207,7 +196,7 @@ export function DERATEDPV(
   exponent?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(DERATEDPV_, [pvlimit, highest, ambient, reference, exponent, units]);
+  return answer(functions.DERATEDPV, [pvlimit, highest, ambient, reference, exponent, units]);
 }
 
 /**
@@ -231,7 +220,7 @@ export function BORETEMP(
   exponent?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(BORETEMP_, [pv, pvlimit, highest, ambient, reference, exponent, units]);
+  return answer(functions.BORETEMP, [pv, pvlimit, highest, ambient, reference, exponent, units]);
 }
 
 /**
@@ -243,5 +232,5 @@ export function BORETEMP(
  * @returns K (°F)
  */
 export function PEAKRISE(rises: any[][], times: any[][], timeconstant: any[][]): any[][] {
-  return answer(PEAKRISE_, [rises, times, timeconstant]);
+  return answer(functions.PEAKRISE, [rises, times, timeconstant]);
 }

@@ -4,6 +4,6 @@ import "./loading";
 import "./grades";
 import "./duties";
 import "./heat";
-import "./fits";
+import "./fit";
 import "./wear";
-import "./teaching";
+import "./teach";

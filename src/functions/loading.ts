@@ -1,21 +1,6 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
-import {
-  sleevePressure as PRESSURE_,
-  washerPressure as WASHERPRESSURE_,
-  turningSpeed as SPEED_,
-  swingSpeed as SWINGSPEED_,
-  strokeSpeed as STROKESPEED_,
-  washerSpeed as WASHERSPEED_,
-  pressureSpeed as PVVALUE_,
-  dutyPv as DUTYPV_,
-  flangedBush as FLANGEDBUSH_,
-  shaftSlope as SHAFTSLOPE_,
-  peakPressure as PEAKPRESSURE_,
-  edgePressure as EDGEPRESSURE_,
-  maxTilt as MAXTILT_,
-} from "../core";
-
+import { functions } from "../core";
 import { answer } from "../edge/sheet";
 
 /**
@@ -28,7 +13,7 @@ import { answer } from "../edge/sheet";
  * @returns MPa (psi)
  */
 export function PRESSURE(load: any[][], bore: any[][], length: any[][], units?: any[][]): any[][] {
-  return answer(PRESSURE_, [load, bore, length, units]);
+  return answer(functions.PRESSURE, [load, bore, length, units]);
 }
 
 /**
@@ -41,7 +26,7 @@ export function PRESSURE(load: any[][], bore: any[][], length: any[][], units?: 
  * @returns MPa (psi)
  */
 export function WASHERPRESSURE(load: any[][], inner: any[][], outer: any[][], units?: any[][]): any[][] {
-  return answer(WASHERPRESSURE_, [load, inner, outer, units]);
+  return answer(functions.WASHERPRESSURE, [load, inner, outer, units]);
 }
 
 /**
@@ -53,7 +38,7 @@ export function WASHERPRESSURE(load: any[][], inner: any[][], outer: any[][], un
  * @returns m/s (ft/min)
  */
 export function SPEED(bore: any[][], rpm: any[][], units?: any[][]): any[][] {
-  return answer(SPEED_, [bore, rpm, units]);
+  return answer(functions.SPEED, [bore, rpm, units]);
 }
 
 /**
@@ -66,7 +51,7 @@ export function SPEED(bore: any[][], rpm: any[][], units?: any[][]): any[][] {
  * @returns m/s (ft/min)
  */
 export function SWINGSPEED(bore: any[][], swing: any[][], cycles: any[][], units?: any[][]): any[][] {
-  return answer(SWINGSPEED_, [bore, swing, cycles, units]);
+  return answer(functions.SWINGSPEED, [bore, swing, cycles, units]);
 }
 
 /**
@@ -78,7 +63,7 @@ export function SWINGSPEED(bore: any[][], swing: any[][], cycles: any[][], units
  * @returns m/s (ft/min)
  */
 export function STROKESPEED(stroke: any[][], cycles: any[][], units?: any[][]): any[][] {
-  return answer(STROKESPEED_, [stroke, cycles, units]);
+  return answer(functions.STROKESPEED, [stroke, cycles, units]);
 }
 
 /**
@@ -91,7 +76,7 @@ export function STROKESPEED(stroke: any[][], cycles: any[][], units?: any[][]): 
  * @returns m/s (ft/min)
  */
 export function WASHERSPEED(inner: any[][], outer: any[][], rpm: any[][], units?: any[][]): any[][] {
-  return answer(WASHERSPEED_, [inner, outer, rpm, units]);
+  return answer(functions.WASHERSPEED, [inner, outer, rpm, units]);
 }
 
 /**
@@ -103,7 +88,7 @@ export function WASHERSPEED(inner: any[][], outer: any[][], rpm: any[][], units?
  * @returns MPa·m/s (psi·ft/min)
  */
 export function PVVALUE(pressure: any[][], speed: any[][], units?: any[][]): any[][] {
-  return answer(PVVALUE_, [pressure, speed, units]);
+  return answer(functions.PVVALUE, [pressure, speed, units]);
 }
 
 /**
@@ -123,7 +108,7 @@ export function DUTYPV(
   timeconstant?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(DUTYPV_, [pressures, speeds, times, timeconstant, units]);
+  return answer(functions.DUTYPV, [pressures, speeds, times, timeconstant, units]);
 }
 
 /**
@@ -151,7 +136,7 @@ export function FLANGEDBUSH(
   friction: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(FLANGEDBUSH_, [radial, axial, bore, length, inner, outer, rpm, friction, units]);
+  return answer(functions.FLANGEDBUSH, [radial, axial, bore, length, inner, outer, rpm, friction, units]);
 }
 
 /**
@@ -177,7 +162,7 @@ export function SHAFTSLOPE(
   inner?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(SHAFTSLOPE_, [loadcase, load, span, diameter, modulus, position, inner, units]);
+  return answer(functions.SHAFTSLOPE, [loadcase, load, span, diameter, modulus, position, inner, units]);
 }
 
 /**
@@ -203,7 +188,7 @@ export function PEAKPRESSURE(
   poisson: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(PEAKPRESSURE_, [load, bore, length, wall, clearance, modulus, poisson, units]);
+  return answer(functions.PEAKPRESSURE, [load, bore, length, wall, clearance, modulus, poisson, units]);
 }
 
 /**
@@ -231,7 +216,7 @@ export function EDGEPRESSURE(
   tilt: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(EDGEPRESSURE_, [load, bore, length, wall, clearance, modulus, poisson, tilt, units]);
+  return answer(functions.EDGEPRESSURE, [load, bore, length, wall, clearance, modulus, poisson, tilt, units]);
 }
 
 /**
@@ -259,5 +244,5 @@ export function MAXTILT(
   pressure: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(MAXTILT_, [load, bore, length, wall, clearance, modulus, poisson, pressure, units]);
+  return answer(functions.MAXTILT, [load, bore, length, wall, clearance, modulus, poisson, pressure, units]);
 }

@@ -1,16 +1,6 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
-import {
-  wearRate as WEARRATE_,
-  wearDepth as WEAR_,
-  wearLife as LIFE_,
-  lifeBand as LIFEBAND_,
-  landedCost as LANDED_,
-  priceAt as PRICEAT_,
-  runCost as RUNCOST_,
-  quoteRanking as QUOTES_,
-} from "../core";
-
+import { functions } from "../core";
 import { answer } from "../edge/sheet";
 
 /**
@@ -34,7 +24,7 @@ export function WEARRATE(
   finish?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(WEARRATE_, [base, geometry, heat, temperature, counterface, finish, units]);
+  return answer(functions.WEARRATE, [base, geometry, heat, temperature, counterface, finish, units]);
 }
 
 /**
@@ -56,7 +46,7 @@ export function WEAR(
   clearance?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(WEAR_, [wearrate, pressure, distance, from, clearance, units]);
+  return answer(functions.WEAR, [wearrate, pressure, distance, from, clearance, units]);
 }
 
 /**
@@ -80,7 +70,7 @@ export function LIFE(
   clearance?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(LIFE_, [wearrate, pressure, speed, allowance, from, clearance, units]);
+  return answer(functions.LIFE, [wearrate, pressure, speed, allowance, from, clearance, units]);
 }
 
 /**
@@ -104,7 +94,7 @@ export function LIFEBAND(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(LIFEBAND_, [grade, pressure, speed, allowance, clearance, grades, units]);
+  return answer(functions.LIFEBAND, [grade, pressure, speed, allowance, clearance, grades, units]);
 }
 
 /**
@@ -126,7 +116,7 @@ export function LANDED(
   freight?: any[][],
   duty?: any[][],
 ): any[][] {
-  return answer(LANDED_, [price, quantity, tooling, volume, freight, duty]);
+  return answer(functions.LANDED, [price, quantity, tooling, volume, freight, duty]);
 }
 
 /**
@@ -137,7 +127,7 @@ export function LANDED(
  * @returns
  */
 export function PRICEAT(quantity: any[][], breaks: any[][]): any[][] {
-  return answer(PRICEAT_, [quantity, breaks]);
+  return answer(functions.PRICEAT, [quantity, breaks]);
 }
 
 /**
@@ -150,7 +140,7 @@ export function PRICEAT(quantity: any[][], breaks: any[][]): any[][] {
  * @returns
  */
 export function RUNCOST(landed: any[][], life: any[][], labour?: any[][], downtime?: any[][]): any[][] {
-  return answer(RUNCOST_, [landed, life, labour, downtime]);
+  return answer(functions.RUNCOST, [landed, life, labour, downtime]);
 }
 
 /**
@@ -174,5 +164,5 @@ export function QUOTES(
   grades?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(QUOTES_, [quotes, pressure, speed, temperature, motion, grades, units]);
+  return answer(functions.QUOTES, [quotes, pressure, speed, temperature, motion, grades, units]);
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import quotes from "../../data/greenhouse/quotes.json";
-import { fitTable as fitTableFormula } from "../../src/core";
+import { functions as formulas } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
 import { addressOf } from "../../src/port/address";
 import type { ReadCell } from "../../src/port/sheet";
@@ -23,7 +23,7 @@ const { functions } = JSON.parse(readFileSync(path.join(root, "dist/functions.js
 /** The Fit sheet's own card, by the core. */
 const fitTable = (temperature: string) =>
   answer(
-    fitTableFormula,
+    formulas.FITTABLE,
     [
       pressedBush({
         ...{ grade: "Demo Sorrel", load: 900, motion: "", swing: 70, cycles: 0.5, temperature, moisture: "humid" },

@@ -1,13 +1,4 @@
-import {
-  catalogue,
-  dutyPv,
-  limitsOfSize,
-  priceAt,
-  sleevePressure,
-  unitOf,
-  verdictLine,
-  washerTorque,
-} from "../../src/core";
+import { catalogue, functions } from "../../src/core";
 import { BushError } from "../../src/core/errors";
 import { isNumberArg } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
@@ -85,43 +76,48 @@ describe.each(byId)("%s called directly", (_, f) => {
 
 test("each kind says what it wants", () => {
   const pressure = { load: 800, bore: 20, length: 15 };
-  expect(said(sleevePressure, { ...pressure, load: true })).toBe("load must be a number, got TRUE");
-  expect(said(sleevePressure, { ...pressure, load: [800] })).toBe("load must be a number, got a list");
-  expect(said(sleevePressure, { ...pressure, bore: "0x10" })).toBe('bore must be a number, got "0x10"');
-  expect(said(sleevePressure, { ...pressure, bore: NaN })).toBe("bore must be above 0 mm, got NAN");
+  expect(said(functions.PRESSURE, { ...pressure, load: true })).toBe("load must be a number, got TRUE");
+  expect(said(functions.PRESSURE, { ...pressure, load: [800] })).toBe("load must be a number, got a list");
+  expect(said(functions.PRESSURE, { ...pressure, bore: "0x10" })).toBe('bore must be a number, got "0x10"');
+  expect(said(functions.PRESSURE, { ...pressure, bore: NaN })).toBe("bore must be above 0 mm, got NAN");
   const washer = { load: 500, inner: 21, outer: 40, friction: 0.2 };
-  expect(said(washerTorque, { ...washer, wearstate: "bogus" })).toBe('wearstate must be "new" or "worn", got "bogus"');
+  expect(said(functions.WASHERTORQUE, { ...washer, wearstate: "bogus" })).toBe(
+    'wearstate must be "new" or "worn", got "bogus"',
+  );
   const steps = { pressures: [2, 4], speeds: [0.1, 0.05], times: [10, 5] };
-  expect(said(dutyPv, { ...steps, speeds: [0.1, NaN] })).toBe("speeds 2 must be 0 m/s or more, got NAN");
-  expect(said(dutyPv, { ...steps, pressures: [-5, 4] })).toBe("pressures 1 must be 0 MPa or more, got -5");
+  expect(said(functions.DUTYPV, { ...steps, speeds: [0.1, NaN] })).toBe("speeds 2 must be 0 m/s or more, got NAN");
+  expect(said(functions.DUTYPV, { ...steps, pressures: [-5, 4] })).toBe("pressures 1 must be 0 MPa or more, got -5");
   const duty = { grade: "Demo Medlar", pressure: 0.6, speed: 0.094, temperature: { low: 5, high: 45 } };
-  expect(said(verdictLine, { ...duty, motion: "flying" })).toMatch(
+  expect(said(functions.VERDICT, { ...duty, motion: "flying" })).toMatch(
     /^motion must be "turning", "swinging", .* got "flying"$/,
   );
-  expect(said(verdictLine, { ...duty, temperature: { low: 5 } })).toBe(
+  expect(said(functions.VERDICT, { ...duty, temperature: { low: 5 } })).toBe(
     "temperature must be two temperatures { low, high }, got an object",
   );
-  expect(said(verdictLine, { ...duty, temperature: { low: -300, high: 5 } })).toBe(
+  expect(said(functions.VERDICT, { ...duty, temperature: { low: -300, high: 5 } })).toBe(
     "temperature must be -273.15 °C or more, got -300",
   );
-  expect(said(unitOf, { value: NaN, from: "m", to: "mm" })).toBe("value must be a number or text, got NAN");
-  expect(said(limitsOfSize, { size: 25, zone: "Hh7" })).toMatch(/^zone must be ISO 286 class "H7", or two deviations/);
+  expect(said(functions.UNIT, { value: NaN, from: "m", to: "mm" })).toBe("value must be a number or text, got NAN");
+  expect(said(functions.LIMITS, { size: 25, zone: "Hh7" })).toMatch(
+    /^zone must be ISO 286 class "H7", or two deviations/,
+  );
 });
 
 test("an argument's own notation is read", () => {
-  expect(limitsOfSize({ size: 25, zone: "H7" })).toEqual([25, 25.021]);
+  expect(functions.LIMITS({ size: 25, zone: "H7" })).toEqual([25, 25.021]);
   const duty = { grade: "Demo Medlar", pressure: 0.6, speed: 0.094 };
   for (const temperature of ["5 to 45", { low: 5, high: 45 }])
-    expect(verdictLine({ ...duty, temperature })).toBe("fits, PV 56 %");
-  expect(verdictLine({ ...duty, temperature: 20 })).toBe(verdictLine({ ...duty, temperature: { low: 20, high: 20 } }));
-  expect(washerTorque({ load: 500, inner: 21, outer: 40, friction: 0.2, wearstate: "Worn" as "worn" })).toBeCloseTo(
-    1.525,
-    12,
+    expect(functions.VERDICT({ ...duty, temperature })).toBe("fits, PV 56 %");
+  expect(functions.VERDICT({ ...duty, temperature: 20 })).toBe(
+    functions.VERDICT({ ...duty, temperature: { low: 20, high: 20 } }),
   );
+  expect(
+    functions.WASHERTORQUE({ load: 500, inner: 21, outer: 40, friction: 0.2, wearstate: "Worn" as "worn" }),
+  ).toBeCloseTo(1.525, 12);
   const breaks = [
     [1, 4.2],
     [100, 3.1],
   ];
-  expect(direct(priceAt, { quantity: 250, breaks })).toBe(3.1);
-  expect(priceAt({ quantity: 250, breaks: [{ quantity: 1, price: 4 }] })).toBe(4);
+  expect(direct(functions.PRICEAT, { quantity: 250, breaks })).toBe(3.1);
+  expect(functions.PRICEAT({ quantity: 250, breaks: [{ quantity: 1, price: 4 }] })).toBe(4);
 });

@@ -2,7 +2,7 @@ import { BushError } from "../../src/core/errors";
 import { kinds, systems } from "../../src/core/kinds";
 import type { Kind } from "../../src/core/kinds";
 import { splitNumber } from "../../src/core/numbers";
-import { unitOf } from "../../src/core";
+import { functions } from "../../src/core";
 import { readSpan } from "../../src/core/span";
 import { convert, fromUnit, fromWorking, readQuantity, toWorking } from "../../src/core/units";
 
@@ -284,14 +284,14 @@ describe("UNIT's conversion", () => {
     ["68 fahrenheit", "psi", "Pa", 'from must be of the same dimension as fahrenheit, got "psi"'],
     ["0x10", "m", "mm", 'value must be a unit such as "MPa", "psi" or "ft/min", got "x10"'],
   ])("%s %s in %s is refused", (value, from, to, said) => {
-    expect(messageOf(() => unitOf({ value, from, to }))).toBe(said);
+    expect(messageOf(() => functions.UNIT({ value, from, to }))).toBe(said);
   });
   test("absolute zero itself converts", () => {
     expect(convert(-459.67, "°F", "K")).toBeCloseTo(0, 12);
     expect(convert(-273.15, "°C", "°F")).toBeCloseTo(-459.67, 12);
   });
   test("text brings its own temperature", () => {
-    close(unitOf({ value: "68 fahrenheit", from: "°C", to: "K" }), 293.15, 1e-14);
+    close(functions.UNIT({ value: "68 fahrenheit", from: "°C", to: "K" }), 293.15, 1e-14);
   });
   test("checks the dimension", () => {
     expect(messageOf(() => convert(1, "psi", "mm"))).toBe('to must be of the same dimension as psi, got "mm"');

@@ -1,4 +1,4 @@
-import { dutyPv, gradeTable, limitsOfSize, quoteRanking, shortlist, unitOf } from "../../src/core";
+import { functions } from "../../src/core";
 import { answer } from "../../src/edge/sheet";
 import { call, host, message } from "../support";
 
@@ -7,31 +7,31 @@ const thing = { type: "Entity", text: "a thing", properties: {} };
 
 const heading = ["part", "supplier", "grade", "bore", "length", "price", "duty %", "life allowance"];
 const quote = ["A", "S", "Demo Sorrel", 20, 15, 1.9, 4, 0.3];
-const rank = (rows: unknown[][], pressure: number) => call(quoteRanking, [[heading, ...rows], pressure, 0.1, 20]);
+const rank = (rows: unknown[][], pressure: number) => call(functions.QUOTES, [[heading, ...rows], pressure, 0.1, 20]);
 
 test("an object without a plain value in a range is told by the argument", () => {
-  expect(message(call(dutyPv, [[[thing]], [[1]], [[1]]]))).toBe(
+  expect(message(call(functions.DUTYPV, [[[thing]], [[1]], [[1]]]))).toBe(
     "a cell of pressures must be a number or text, got an object",
   );
-  expect(message(call(shortlist, [2, 0.06, 20, "turning", "dry", [["grade"], [thing]]]))).toBe(
+  expect(message(call(functions.SHORTLIST, [2, 0.06, 20, "turning", "dry", [["grade"], [thing]]]))).toBe(
     "grades row 2: a cell of grades must be a number or text, got an object",
   );
 });
 
 test("a wide range of unit systems is named", () => {
-  const cells = answer(limitsOfSize, [25, "H7", [["metric", "inch"]]], host);
+  const cells = answer(functions.LIMITS, [25, "H7", [["metric", "inch"]]], host);
   expect(message(cells)).toBe("units must be one column here: each row answers several values");
 });
 
 test("GRADES names the argument that holds an unknown heading", () => {
-  expect(message(call(gradeTable, [[["no such thing"]]]))).toMatch(/^properties "no such thing" is unknown/);
+  expect(message(call(functions.GRADES, [[["no such thing"]]]))).toMatch(/^properties "no such thing" is unknown/);
 });
 
 test("an answer beyond all numbers names what went in, whatever its kind", () => {
-  expect(message(call(unitOf, [1e308, "km", "mm"]))).toBe(
+  expect(message(call(functions.UNIT, [1e308, "km", "mm"]))).toBe(
     "value, from or to: out of range, the answer is not a finite number",
   );
-  expect(message(call(dutyPv, [[[1e308]], [[1e10]], [[1]]]))).toMatch(
+  expect(message(call(functions.DUTYPV, [[[1e308]], [[1e10]], [[1]]]))).toMatch(
     /^pressures, speeds, times or timeconstant: out of range/,
   );
 });
@@ -49,7 +49,7 @@ test("a landed cost beyond all numbers leaves its own row unranked", () => {
 });
 
 test("a price that a thousand million share is no price of zero", () => {
-  const [, row] = call(quoteRanking, [
+  const [, row] = call(functions.QUOTES, [
     [
       [...heading, "price per"],
       ["A", "S", "Demo Sorrel", 20, 15, 5e-324, 4, 0.3, 1e9],

@@ -1,18 +1,5 @@
 import fc from "fast-check";
-import {
-  dutyPv,
-  gradeTable,
-  limitsOfSize,
-  limitUse,
-  priceAt,
-  quoteRanking,
-  runTemperature,
-  shortlist,
-  sleevePressure,
-  unitOf,
-  verdictLine,
-  wearLife,
-} from "../../src/core";
+import { functions } from "../../src/core";
 import { isWhole } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 import { answer } from "../../src/edge/sheet";
@@ -26,7 +13,14 @@ const isError = (cell: unknown): boolean => cell instanceof CellError;
 const column = (every: number, good: unknown) =>
   Array.from({ length: rows }, (_, i) => [i % every === 0 ? cells[(i / every) % cells.length] : good]);
 
-const tall: readonly Formula[] = [sleevePressure, runTemperature, wearLife, unitOf, verdictLine, limitUse];
+const tall: readonly Formula[] = [
+  functions.PRESSURE,
+  functions.RUNTEMP,
+  functions.LIFE,
+  functions.UNIT,
+  functions.VERDICT,
+  functions.USE,
+];
 
 test.each(tall.map((f) => [f.spec.id, f] as const))("%s over 100 000 rows, every third cell hostile", (_, f) => {
   const given = Object.values<Arg>(f.spec.args).map((arg, i) =>
@@ -42,19 +36,26 @@ const many = 200_000;
 const lines = <T>(line: (i: number) => T): T[] => Array.from({ length: many }, (_, i) => line(i));
 
 test("a spectrum, price breaks, grades and quotes of 200 000 rows are read whole", () => {
-  expect(call(dutyPv, [lines(() => [2]), lines(() => [0.1]), lines(() => [1])])[0]![0]).toBeCloseTo(0.2, 9);
-  expect(call(priceAt, [many, lines((i) => [i + 1, many - i])])[0]![0]).toBe(1);
+  expect(call(functions.DUTYPV, [lines(() => [2]), lines(() => [0.1]), lines(() => [1])])[0]![0]).toBeCloseTo(0.2, 9);
+  expect(call(functions.PRICEAT, [many, lines((i) => [i + 1, many - i])])[0]![0]).toBe(1);
   const grades = [["grade", "PV limit", "running pressure limit"], ...lines((i) => [`G${i}`, 0.1, 10])];
-  expect(call(gradeTable, [null, grades]).length).toBeGreaterThan(many);
-  expect(call(shortlist, [1, 0.01, 20, "turning", "dry", grades]).length).toBeGreaterThan(many);
+  expect(call(functions.GRADES, [null, grades]).length).toBeGreaterThan(many);
+  expect(call(functions.SHORTLIST, [1, 0.01, 20, "turning", "dry", grades]).length).toBeGreaterThan(many);
   const heading = ["part", "supplier", "grade", "bore", "length", "price", "life allowance"];
   const quotes = [heading, ...lines((i) => [`P${i}`, "S", "Demo Sorrel", 20, 15, 1 + i, 0.3])];
-  expect(call(quoteRanking, [quotes, 0.5, 0.1, 20]).length).toBeGreaterThan(many);
+  expect(call(functions.QUOTES, [quotes, 0.5, 0.1, 20]).length).toBeGreaterThan(many);
 });
 
 test("a row of 16 384 cells, the widest a sheet has, answers or is told in one error", () => {
   const wide = [Array.from({ length: 16_384 }, (_, i) => cells[i % cells.length])];
-  for (const f of [sleevePressure, limitsOfSize, unitOf, gradeTable, priceAt, quoteRanking]) {
+  for (const f of [
+    functions.PRESSURE,
+    functions.LIMITS,
+    functions.UNIT,
+    functions.GRADES,
+    functions.PRICEAT,
+    functions.QUOTES,
+  ]) {
     const given = Object.values<Arg>(f.spec.args).map((_, i) => (i === 0 ? wide : f.spec.example[i]));
     expect([f.spec.id, faultIn(f, call(f, given), isError)]).toEqual([f.spec.id, undefined]);
   }

@@ -27,9 +27,9 @@ const layer = { bore: 20, length: 15, wall: 1.5, clearance: 0.08, modulus: 2500,
 const sizes = { bore: [-1, 2, 200], length: [-1, 1, 200], wall: [-1, 0.1, 20] } as const;
 
 /** MAXTILT, as steep as can be where the shaft would touch both ends first. */
-function tiltOf(values: Parameters<typeof core.maxTilt>[0]): number {
+function tiltOf(values: Parameters<typeof core.functions.MAXTILT>[0]): number {
   try {
-    return core.maxTilt(values);
+    return core.functions.MAXTILT(values);
   } catch (error) {
     expect((error as Error).message).toContain("touches both ends");
     return 90;
@@ -39,13 +39,13 @@ function tiltOf(values: Parameters<typeof core.maxTilt>[0]): number {
 const laws: readonly Way[] = [
   way(
     "DERATEDPV",
-    core.deratedPv,
+    core.functions.DERATEDPV,
     { pvlimit: 0.1, highest: 90, ambient: 60, reference: 23 },
     { pvlimit: [1, 0.01, 5], highest: [1, 30, 260], ambient: [-1, -40, 150], reference: [1, -20, 80] },
   ),
   way(
     "BORETEMP",
-    core.boreTemperature,
+    core.functions.BORETEMP,
     { pv: 0.05, pvlimit: 0.1, highest: 90, ambient: 40, reference: 23 },
     {
       ...{ pv: [1, 0, 1], pvlimit: [-1, 0.01, 5], highest: [1, 30, 260] },
@@ -54,14 +54,14 @@ const laws: readonly Way[] = [
   ),
   way(
     "PEAKRISE of an intermittent duty",
-    ({ rise, on, off, timeconstant }) => core.peakRise({ rises: [rise, 0], times: [on, off], timeconstant }),
+    ({ rise, on, off, timeconstant }) => core.functions.PEAKRISE({ rises: [rise, 0], times: [on, off], timeconstant }),
     { rise: 60, on: 5, off: 12, timeconstant: 9 },
     { rise: [1, 0, 300], on: [1, 0.01, 100], off: [-1, 0.01, 100], timeconstant: [-1, 0.1, 1000] },
   ),
   ...([0, 1] as const).map((end) =>
     way(
       `RUNTEMP, ${end === 0 ? "housing at ambient" : "no way out through the housing"}`,
-      (values) => core.runTemperature(values)[end] as number,
+      (values) => core.functions.RUNTEMP(values)[end] as number,
       assembly,
       {
         ...{ load: [1, 0, 5000], speed: [1, 0, 5], friction: [1, 0, 1], ambient: [1, -40, 150], bore: [-1, 5, 200] },
@@ -72,7 +72,7 @@ const laws: readonly Way[] = [
   ),
   way(
     "RUNTEMP, housing's path known",
-    (values) => core.runTemperature(values)[1] as number,
+    (values) => core.functions.RUNTEMP(values)[1] as number,
     { ...assembly, housingpath: 0.1 },
     {
       ...{ wall: [1, 0.1, 20], bushconductivity: [-1, 0.05, 10], contact: [-1, 0.1, 1], bore: [-1, 5, 200] },
@@ -81,20 +81,20 @@ const laws: readonly Way[] = [
   ),
   way(
     "HOUSINGPATH",
-    core.housingPath,
+    core.functions.HOUSINGPATH,
     { outside: 23, thickness: 8, conductivity: 50, film: 10 },
     { outside: [1, 1, 500], thickness: [1, 0.1, 100], conductivity: [1, 0.1, 400], film: [1, 1, 200] },
   ),
   way(
     "PEAKPRESSURE",
-    (values) => core.peakPressure(values)[0]!,
+    (values) => core.functions.PEAKPRESSURE(values)[0]!,
     { ...layer, load: 3000 },
     { load: [1, 0, 1e5], clearance: [1, 0, 2], modulus: [1, 10, 1e5], poisson: [1, 0, 0.49], ...sizes },
   ),
   ...([0, 1] as const).map((figure) =>
     way(
       `EDGEPRESSURE, ${figure === 0 ? "lower" : "upper"}`,
-      (values) => core.edgePressure(values)[figure] as number,
+      (values) => core.functions.EDGEPRESSURE(values)[figure] as number,
       { ...layer, load: 800, tilt: 0.1 },
       {
         ...{ load: [1, 1, 2e4], clearance: [1, 0.03, 2], modulus: [1, 300, 1e4], poisson: [1, 0, 0.45] },
@@ -114,7 +114,7 @@ const laws: readonly Way[] = [
   ...(["central", "uniform", "offset", "overhung"] as const).map((loadcase) =>
     way(
       `SHAFTSLOPE, ${loadcase}`,
-      (values) => core.shaftSlope({ ...values, loadcase })[0]!,
+      (values) => core.functions.SHAFTSLOPE({ ...values, loadcase })[0]!,
       {
         ...{ load: 600, span: 200, diameter: 16, modulus: 206000, inner: 4 },
         ...(loadcase === "offset" || loadcase === "overhung" ? { position: 60 } : {}),
@@ -129,7 +129,7 @@ const laws: readonly Way[] = [
   ...(["pressure", "bore change"] as const).map((what, column) =>
     way(
       `PRESSFIT, ${what}`,
-      (values) => Math.abs(core.pressFit(values)[2 * column]!),
+      (values) => Math.abs(core.functions.PRESSFIT(values)[2 * column]!),
       {
         ...{ bore: 20, outside: 23, housing: 40, interference: 0.05, bushmodulus: 2500, bushpoisson: 0.4 },
         ...{ housingmodulus: 69000, housingpoisson: 0.33 },
@@ -143,7 +143,7 @@ const laws: readonly Way[] = [
   ),
   way(
     "GRIPLEFT",
-    core.gripLeft,
+    core.functions.GRIPLEFT,
     { interference: 0.05, outside: 23, kept: 0.6, mismatchhot: 0.0037, mismatchnow: -0.001 },
     {
       ...{ interference: [1, 0, 1], kept: [1, 0, 1], mismatchhot: [-1, -0.2, 0.2], mismatchnow: [1, -0.2, 0.2] },
@@ -151,7 +151,7 @@ const laws: readonly Way[] = [
   ),
   way(
     "PRESSIN",
-    core.pressIn,
+    core.functions.PRESSIN,
     { pressure: 5, outside: 23, length: 15, interference: 0.1, friction: 0.2, chamfer: 30 },
     {
       ...{ pressure: [1, 0, 50], outside: [1, 1, 200], length: [1, 1, 200], interference: [1, 0, 2] },
@@ -160,7 +160,7 @@ const laws: readonly Way[] = [
   ),
   way(
     "FLANGEDBUSH, PV to compare",
-    (values) => core.flangedBush(values)[4]!,
+    (values) => core.functions.FLANGEDBUSH(values)[4]!,
     { radial: 600, axial: 300, bore: 20, length: 20, inner: 21, outer: 30, rpm: 60, friction: 0.15 },
     {
       ...{ radial: [1, 0, 1e4], axial: [1, 0, 1e4], length: [-1, 1, 200], inner: [1, 20, 29.9] },
@@ -169,7 +169,7 @@ const laws: readonly Way[] = [
   ),
   way(
     "WEAR with a flat's rate",
-    (values) => core.wearDepth({ ...values, from: "flat" }),
+    (values) => core.functions.WEAR({ ...values, from: "flat" }),
     { wearrate: 2e-6, pressure: 2.5, distance: 20, clearance: 0.08 },
     {
       ...{ wearrate: [1, 0, 1e-4], pressure: [1, 0, 100], distance: [1, 0, 1e4] },
@@ -178,7 +178,7 @@ const laws: readonly Way[] = [
   ),
   way(
     "LIFE with a flat's rate",
-    (values) => core.wearLife({ ...values, from: "flat" }),
+    (values) => core.functions.LIFE({ ...values, from: "flat" }),
     { wearrate: 2e-6, pressure: 2.5, speed: 0.1, allowance: 0.2, clearance: 0.08 },
     {
       ...{ wearrate: [-1, 1e-8, 1e-4], pressure: [-1, 0.01, 100], speed: [-1, 0.001, 5] },
@@ -196,7 +196,7 @@ test.each(moves)("$what goes one way with $name", ({ name, range: [direction, lo
 describe("the first-order peak of a cycle", () => {
   const step = fc.tuple(between(0.1, 100), between(0.1, 20));
   const of = (cycle: [number, number][], timeconstant: number) =>
-    core.peakRise({ rises: cycle.map(([rise]) => rise), times: cycle.map(([, time]) => time), timeconstant });
+    core.functions.PEAKRISE({ rises: cycle.map(([rise]) => rise), times: cycle.map(([, time]) => time), timeconstant });
   test("lies between the mean and the greatest step, and by the cycle's length near the mean", () =>
     check(fc.tuple(fc.array(step, { minLength: 1, maxLength: 6 }), between(0.1, 100)), ([cycle, timeconstant]) => {
       const total = cycle.reduce((sum, [, time]) => sum + time, 0);
@@ -226,15 +226,15 @@ describe("a bore worn by a rate from flat tests", () => {
   const duty = fc.tuple(between(1e-8, 1e-5), between(0.1, 20), between(0.1, 1000));
   test("sinks by 4/π of the flat's depth at least, and by no more than (4/π − 1)·C/2 above it", () =>
     check(fc.tuple(duty, between(0.001, 1)), ([[wearrate, pressure, distance], clearance]) => {
-      const flat = core.wearDepth({ wearrate, pressure, distance });
-      const worn = core.wearDepth({ wearrate, pressure, distance, from: "flat", clearance });
+      const flat = core.functions.WEAR({ wearrate, pressure, distance });
+      const worn = core.functions.WEAR({ wearrate, pressure, distance, from: "flat", clearance });
       expect(worn).toBeGreaterThanOrEqual((4 / Math.PI) * flat * (1 - 1e-9));
       expect(worn).toBeLessThanOrEqual((4 / Math.PI) * flat + ((4 / Math.PI - 1) * clearance) / 2 + 1e-12);
     }));
   test("without clearance it is that of the smallest clearance", () =>
     check(duty, ([wearrate, pressure, distance]) => {
-      const flat = core.wearDepth({ wearrate, pressure, distance });
-      const of = (clearance: number) => core.wearDepth({ wearrate, pressure, distance, from: "flat", clearance });
+      const flat = core.functions.WEAR({ wearrate, pressure, distance });
+      const of = (clearance: number) => core.functions.WEAR({ wearrate, pressure, distance, from: "flat", clearance });
       for (const by of [1e-6, 1e-11, 1e-13, 1e-300]) equal(of(by * flat), of(0), 1e-6);
     }));
 });
@@ -246,7 +246,7 @@ describe("a tilted shaft", () => {
       const at = { ...layer, load, clearance, modulus, poisson };
       const tilt = tiltOf({ ...at, pressure });
       if (tilt === 90) return;
-      const [lower, upper] = core.edgePressure({ ...at, tilt });
+      const [lower, upper] = core.functions.EDGEPRESSURE({ ...at, tilt });
       if (tilt === 0) expect(upper).toBeGreaterThanOrEqual(pressure * (1 - 1e-9));
       else equal(upper as number, pressure);
       expect(lower).toBeLessThanOrEqual((upper as number) * (1 + 1e-9));
@@ -254,14 +254,14 @@ describe("a tilted shaft", () => {
   test("that does not tilt presses as PEAKPRESSURE's foundation, on its whole length", () =>
     check(given, ([load, clearance, modulus, poisson]) => {
       const at = { ...layer, load, clearance, modulus, poisson };
-      const [, upper, length, contact] = core.edgePressure({ ...at, tilt: 0 });
-      expect(upper).toBeLessThanOrEqual(core.peakPressure(at)[0]! * (1 + 1e-12));
+      const [, upper, length, contact] = core.functions.EDGEPRESSURE({ ...at, tilt: 0 });
+      expect(upper).toBeLessThanOrEqual(core.functions.PEAKPRESSURE(at)[0]! * (1 + 1e-12));
       expect([length, contact]).toEqual([15, "full length"]);
-      equal(core.edgePressure({ ...at, tilt: 1e-9 })[1] as number, upper as number, 1e-4);
+      equal(core.functions.EDGEPRESSURE({ ...at, tilt: 1e-9 })[1] as number, upper as number, 1e-4);
     }));
   test("in a bore without clearance is the limit of small clearances", () =>
     check(fc.tuple(between(2000, 20000), between(0, 0.02)), ([load, tilt]) => {
-      const of = (clearance: number) => core.edgePressure({ ...layer, load, tilt, clearance });
+      const of = (clearance: number) => core.functions.EDGEPRESSURE({ ...layer, load, tilt, clearance });
       for (const clearance of [1e-9, 1e-13])
         of(clearance).forEach((cell, i) =>
           typeof cell === "number" ? equal(cell, of(0)[i] as number, 1e-6) : expect(cell).toEqual(of(0)[i]),

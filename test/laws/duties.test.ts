@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { dutyBand, dutyChecks, dutyRoom, dutySweep, dutyTable } from "../../src/core";
+import { functions } from "../../src/core";
 import { call, CellError } from "../support";
 import { between, check, equal } from "./check";
 
@@ -8,7 +8,7 @@ const card = (fields: Fields) => Object.entries(fields);
 
 /** What DUTIES says of a duty: its use, governing criterion and verdict. */
 function judged(fields: Fields, grade: string): { use: unknown; governing: unknown; verdict: string } {
-  const [, row] = call(dutyTable, [card({ ...fields, grade }), "demo"]) as [unknown, unknown[]];
+  const [, row] = call(functions.DUTIES, [card({ ...fields, grade }), "demo"]) as [unknown, unknown[]];
   const verdict = row[9] instanceof CellError ? "no duty" : String(row[9]);
   return { use: row[7], governing: row[6], verdict };
 }
@@ -50,7 +50,7 @@ describe("DUTYROOM", () => {
         };
         const here = at("", 0);
         const word = wordOf(judged(here, name).verdict);
-        const [, head, ...rows] = call(dutyRoom, [card(here), null, name, "demo"]);
+        const [, head, ...rows] = call(functions.DUTYROOM, [card(here), null, name, "demo"]);
         expect(wordOf(String(head![1]))).toBe(word);
         for (const [label, value, , least, below, , greatest, above] of rows as [string, number, ...unknown[]][])
           for (const [way, limit, beyond] of [
@@ -81,7 +81,7 @@ describe("DUTYSWEEP", () => {
         const here = { ...fields, temperature: "5 to 45" };
         for (const heading of ["load", "rpm", "hours"]) {
           const column = values.map((value) => [value]);
-          const [, ...rows] = call(dutySweep, [card(here), heading, column, null, name, "demo"]);
+          const [, ...rows] = call(functions.DUTYSWEEP, [card(here), heading, column, null, name, "demo"]);
           rows.forEach((row, i) => {
             const { use, governing, verdict } = judged({ ...here, [heading]: values[i]! }, name);
             expect(row).toEqual([values[i], expect.any(String), name, use, governing, verdict]);
@@ -109,8 +109,8 @@ describe("DUTYBAND", () => {
           inside[key] = low + at * (high - low);
         });
         const here = { ...fields, temperature: "5 to 45" };
-        const [, , ...rows] = call(dutyBand, [card({ ...here, ...typed }), null, name, "demo"]);
-        const checks = call(dutyChecks, [card({ ...here, ...inside }), null, name, "demo"]);
+        const [, , ...rows] = call(functions.DUTYBAND, [card({ ...here, ...typed }), null, name, "demo"]);
+        const checks = call(functions.DUTYCHECKS, [card({ ...here, ...inside }), null, name, "demo"]);
         for (const [criterion, best, likely, worst, word, passes] of rows) {
           const at = checks.find(([heading]) => heading === criterion)!;
           const [use, verdict] = [at[4], at[5]];
@@ -137,7 +137,10 @@ describe("DUTYBAND", () => {
       fc.tuple(duty, grade, band),
       ([fields, name, { off }]) => {
         const here = { ...fields, load: `${fields.load} ± ${off * 100} %`, temperature: "5 to 45" };
-        const [, [, , , worst, word]] = call(dutyBand, [card(here), null, name, "demo"]) as [unknown, unknown[]];
+        const [, [, , , worst, word]] = call(functions.DUTYBAND, [card(here), null, name, "demo"]) as [
+          unknown,
+          unknown[],
+        ];
         const { use, verdict } = judged(here, name);
         expect(word).toBe(wordOf(verdict));
         if (typeof use === "number" && typeof worst === "number" && word === "fails") equal(use, worst);

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { dutyTable, sleevePressure, strokeSpeed, swingSpeed, turningSpeed, verdictLine } from "../../src/core";
+import { functions } from "../../src/core";
 import { Band } from "../../src/core/band";
 import { readZone } from "../../src/core/fit/zone";
 import { field, fieldHeading, judge, NamedDuty, readDuties, stepValues, verdictOf, words } from "../../src/core/duties";
@@ -395,7 +395,7 @@ test("a table in inches says the same as one in metric units: words, values, lim
 const named = standardLibrary().grades.map(({ name }) => name);
 /** What DUTIES answers, by the name of the duty. */
 const verdicts = (table: unknown[][]): Record<string, unknown> => {
-  const [heading, ...lines] = call(dutyTable, [table]);
+  const [heading, ...lines] = call(functions.DUTIES, [table]);
   return Object.fromEntries(
     lines.map((line) => [line[0], Object.fromEntries(heading!.map((name, i) => [name, line[i]]))]),
   );
@@ -422,17 +422,17 @@ test("VERDICT and DUTIES agree where both know the same", () => {
     const { rpm, swing, stroke, cycles } = motion as Record<string, number>;
     const speed =
       rpm !== undefined
-        ? turningSpeed({ bore, rpm })
+        ? functions.SPEED({ bore, rpm })
         : swing !== undefined
-          ? swingSpeed({ bore, swing, cycles: cycles! })
+          ? functions.SWINGSPEED({ bore, swing, cycles: cycles! })
           : stroke !== undefined
-            ? strokeSpeed({ stroke, cycles: cycles! })
+            ? functions.STROKESPEED({ stroke, cycles: cycles! })
             : 0;
     const kind =
       rpm !== undefined ? "turning" : swing !== undefined ? "swinging" : stroke !== undefined ? "linear" : "static";
-    const stated = call(verdictLine, [
+    const stated = call(functions.VERDICT, [
       grade,
-      sleevePressure({ load, bore, length }),
+      functions.PRESSURE({ load, bore, length }),
       speed,
       `${span.low} to ${span.high}`,
       kind,

@@ -14,29 +14,29 @@ const number = (cells: unknown[][], at = 0): number => {
 
 /** The power of each argument in the answer: doubling the argument multiplies by 2 to that power. */
 const powers: readonly [Formula, Record<string, number>, (readonly unknown[])?][] = [
-  [core.sleevePressure, { load: 1, bore: -1, length: -1 }],
-  [core.washerPressure, { load: 1 }],
-  [core.turningSpeed, { bore: 1, rpm: 1 }],
-  [core.swingSpeed, { bore: 1, swing: 1, cycles: 1 }],
-  [core.strokeSpeed, { stroke: 1, cycles: 1 }],
-  [core.washerSpeed, { rpm: 1 }],
-  [core.pressureSpeed, { pressure: 1, speed: 1 }],
-  [core.sleeveTorque, { load: 1, bore: 1, friction: 1 }],
-  [core.washerTorque, { load: 1, friction: 1 }],
-  [core.frictionHeat, { load: 1, speed: 1, friction: 1 }],
-  [core.heatPv, { rise: 1, friction: -1 }],
-  [core.deratedPv, { pvlimit: 1 }],
-  [core.wearRate, { base: 1, geometry: 1, heat: 1, temperature: 1, counterface: 1, finish: 1 }],
-  [core.wearDepth, { wearrate: 1, pressure: 1, distance: 1 }, [2e-6, 2.67, 400]],
-  [core.wearDepth, { wearrate: 1, pressure: 1, distance: 1 }, [2e-6, 2.67, 400, "flat", 0]],
-  [core.wearLife, { wearrate: -1, pressure: -1, speed: -1, allowance: 1 }, [2e-6, 2.67, 0.1257, 0.5]],
-  [core.wearLife, { wearrate: -1, pressure: -1, speed: -1 }],
-  [core.runCost, { life: -1 }],
-  [core.pressFit, { interference: 1 }, [20, 23, 40, 0.02, 2500, 0.4, 69000, 0.33]],
-  [core.pushOut, { pressure: 1, outside: 1, length: 1, friction: 1 }],
-  [core.spinTorque, { friction: 1 }],
-  [core.spinTorque, { pressure: 1, outside: 2, length: 1, friction: 1 }, [1.8, 23, 15, 0.2]],
-  [core.pressIn, { pressure: 1, outside: 1 }, [5, 23, 15, 0.02, 0.2]],
+  [core.functions.PRESSURE, { load: 1, bore: -1, length: -1 }],
+  [core.functions.WASHERPRESSURE, { load: 1 }],
+  [core.functions.SPEED, { bore: 1, rpm: 1 }],
+  [core.functions.SWINGSPEED, { bore: 1, swing: 1, cycles: 1 }],
+  [core.functions.STROKESPEED, { stroke: 1, cycles: 1 }],
+  [core.functions.WASHERSPEED, { rpm: 1 }],
+  [core.functions.PVVALUE, { pressure: 1, speed: 1 }],
+  [core.functions.TORQUE, { load: 1, bore: 1, friction: 1 }],
+  [core.functions.WASHERTORQUE, { load: 1, friction: 1 }],
+  [core.functions.HEAT, { load: 1, speed: 1, friction: 1 }],
+  [core.functions.HEATPV, { rise: 1, friction: -1 }],
+  [core.functions.DERATEDPV, { pvlimit: 1 }],
+  [core.functions.WEARRATE, { base: 1, geometry: 1, heat: 1, temperature: 1, counterface: 1, finish: 1 }],
+  [core.functions.WEAR, { wearrate: 1, pressure: 1, distance: 1 }, [2e-6, 2.67, 400]],
+  [core.functions.WEAR, { wearrate: 1, pressure: 1, distance: 1 }, [2e-6, 2.67, 400, "flat", 0]],
+  [core.functions.LIFE, { wearrate: -1, pressure: -1, speed: -1, allowance: 1 }, [2e-6, 2.67, 0.1257, 0.5]],
+  [core.functions.LIFE, { wearrate: -1, pressure: -1, speed: -1 }],
+  [core.functions.RUNCOST, { life: -1 }],
+  [core.functions.PRESSFIT, { interference: 1 }, [20, 23, 40, 0.02, 2500, 0.4, 69000, 0.33]],
+  [core.functions.PUSHOUT, { pressure: 1, outside: 1, length: 1, friction: 1 }],
+  [core.functions.SPINTORQUE, { friction: 1 }],
+  [core.functions.SPINTORQUE, { pressure: 1, outside: 2, length: 1, friction: 1 }, [1.8, 23, 15, 0.2]],
+  [core.functions.PRESSIN, { pressure: 1, outside: 1 }, [5, 23, 15, 0.02, 0.2]],
 ];
 const scalings = powers.map(([f, of, given = f.spec.example]) => [f.spec.id, f, of, given] as const);
 test.each(scalings)("%s scales as its formula says", (_, f, of, example) => {
@@ -65,11 +65,14 @@ describe("geometry and stiffness by ratio alone", () => {
         housingmodulus: elastic.housingmodulus * stiffness,
         housingpoisson: elastic.housingpoisson,
       };
-      equal(core.closeIn(given), core.closeIn({ ...lengths, ...elastic }));
+      equal(core.functions.CLOSEIN(given), core.functions.CLOSEIN({ ...lengths, ...elastic }));
     }));
   test("FREETILT knows the ratio alone", () =>
     check(fc.tuple(between(0, 1), between(1, 100), between(0.01, 100)), ([clearance, length, by]) =>
-      equal(core.freeTilt({ clearance: clearance * by, length: length * by }), core.freeTilt({ clearance, length })),
+      equal(
+        core.functions.FREETILT({ clearance: clearance * by, length: length * by }),
+        core.functions.FREETILT({ clearance, length }),
+      ),
     ));
   test("a bush twice as large in everything has twice the running clearance", () => {
     const small = {
@@ -84,7 +87,7 @@ describe("geometry and stiffness by ratio alone", () => {
         outside: outside * by,
         interference: interference * by,
       };
-      equal(core.runClearance({ ...small, ...large }), core.runClearance(small) * by);
+      equal(core.functions.RUNCLEARANCE({ ...small, ...large }), core.functions.RUNCLEARANCE(small) * by);
     });
   });
 });
@@ -97,28 +100,28 @@ const running = {
 /** The least clearance of a state in surroundings that are hot up to a temperature. */
 function fitLeast(state: string, hot: number, moisture = "wet"): number {
   const card = pressedBush({ temperature: `-20 to ${hot}`, moisture, housing: "carbon steel" });
-  const [headings, ...rows] = call(core.fitTable, [card, "", grade]);
+  const [headings, ...rows] = call(core.functions.FITTABLE, [card, "", grade]);
   return rows.find(([name]) => name === state)![headings!.indexOf("least clearance [mm]")] as number;
 }
 
 describe("direction", () => {
   test("use grows with pressure and with speed", () => {
-    rises(1, [0, 100], (p) => number(call(core.limitUse, [grade, p, 0.05, 40])));
-    rises(1, [0, 3], (v) => number(call(core.limitUse, [grade, 2, v, 40])));
+    rises(1, [0, 100], (p) => number(call(core.functions.USE, [grade, p, 0.05, 40])));
+    rises(1, [0, 3], (v) => number(call(core.functions.USE, [grade, 2, v, 40])));
   });
   test("use grows as it gets hotter, and with a wider range of temperature", () => {
-    rises(1, [-40, 89], (t) => number(call(core.limitUse, [grade, 2, 0.05, t])));
-    rises(1, [25, 89], (hot) => number(call(core.limitUse, [grade, 2, 0.05, `20 to ${hot}`])));
+    rises(1, [-40, 89], (t) => number(call(core.functions.USE, [grade, 2, 0.05, t])));
+    rises(1, [25, 89], (hot) => number(call(core.functions.USE, [grade, 2, 0.05, `20 to ${hot}`])));
   });
   test("the least length grows, the greatest load and speed fall with the other", () => {
-    rises(1, [0, 5000], (load) => number(call(core.leastLength, [grade, load, 20, 0.05, 40])));
-    rises(-1, [0, 1.2], (speed) => number(call(core.greatestLoad, [grade, 20, 15, speed, 40])));
-    rises(-1, [1, 9000], (load) => number(call(core.greatestRpm, [grade, load, 20, 15, 40])));
+    rises(1, [0, 5000], (load) => number(call(core.functions.MINLENGTH, [grade, load, 20, 0.05, 40])));
+    rises(-1, [0, 1.2], (speed) => number(call(core.functions.MAXLOAD, [grade, 20, 15, speed, 40])));
+    rises(-1, [1, 9000], (load) => number(call(core.functions.MAXRPM, [grade, load, 20, 15, 40])));
   });
   test("running clearance shrinks as moisture or heat grows, and with a stiffer grip", () => {
-    rises(-1, [0, 0.02], (swelling) => core.runClearance({ ...running, swelling }));
-    rises(-1, [20, 90], (temperature) => core.runClearance({ ...running, temperature }));
-    rises(-1, [0, 1.2], (closein) => core.runClearance({ ...running, closein }));
+    rises(-1, [0, 0.02], (swelling) => core.functions.RUNCLEARANCE({ ...running, swelling }));
+    rises(-1, [20, 90], (temperature) => core.functions.RUNCLEARANCE({ ...running, temperature }));
+    rises(-1, [0, 1.2], (closein) => core.functions.RUNCLEARANCE({ ...running, closein }));
   });
   test("FITTABLE, in a steel housing: hotter is tighter and wet is tighter still", () => {
     for (const state of ["hot", "hot, wet"]) rises(-1, [21, 89], (hot) => fitLeast(state, hot));
@@ -128,20 +131,23 @@ describe("direction", () => {
     }
   });
   test("a press fit closes the bore more the stiffer its housing", () => {
-    rises(1, [100, 1e6], (housingmodulus) => core.closeIn({ ...lengths, ...elastic, housingmodulus }));
-    rises(1, [25, 500], (housing) => core.closeIn({ ...lengths, ...elastic, housing }));
+    rises(1, [100, 1e6], (housingmodulus) => core.functions.CLOSEIN({ ...lengths, ...elastic, housingmodulus }));
+    rises(1, [25, 500], (housing) => core.functions.CLOSEIN({ ...lengths, ...elastic, housing }));
   });
   test("a larger size has no narrower tolerance", () => {
     const width = (size: number) => {
-      const [least, greatest] = core.limitsOfSize({ size, zone: readZone("H8", "metric", "zone") }) as [number, number];
+      const [least, greatest] = core.functions.LIMITS({ size, zone: readZone("H8", "metric", "zone") }) as [
+        number,
+        number,
+      ];
       return Math.round((greatest - least) * 1e6);
     };
     rises(1, [0.1, 500], width);
   });
   test("landed cost falls with the lot and the planned volume, grows with the duty", () => {
-    rises(-1, [1, 1e5], (quantity) => core.landedCost({ price: 2, quantity, freight: 60 }));
-    rises(-1, [1, 1e5], (volume) => core.landedCost({ price: 2, quantity: 10, tooling: 900, volume }));
-    rises(1, [0, 1], (duty) => core.landedCost({ price: 2, quantity: 10, duty }));
+    rises(-1, [1, 1e5], (quantity) => core.functions.LANDED({ price: 2, quantity, freight: 60 }));
+    rises(-1, [1, 1e5], (volume) => core.functions.LANDED({ price: 2, quantity: 10, tooling: 900, volume }));
+    rises(1, [0, 1], (duty) => core.functions.LANDED({ price: 2, quantity: 10, duty }));
   });
 });
 
@@ -149,27 +155,27 @@ const size = between(5, 80);
 const temperature = between(-40, 85);
 describe("one function undoes the other", () => {
   const useOf = (load: number, bore: number, length: number, speed: number, t: number): number => {
-    const checks = call(core.checkTable, [grade, load / (bore * length), speed, t]);
+    const checks = call(core.functions.CHECKS, [grade, load / (bore * length), speed, t]);
     return Math.max(
       ...checks.filter((row) => ["running pressure", "PV"].includes(row[0] as string)).map((row) => row[4] as number),
     );
   };
   test("the load of MAXLOAD uses exactly all of pressure or PV", () =>
     check(fc.tuple(size, size, between(0, 1.2), temperature), ([bore, length, speed, t]) => {
-      const load = number(call(core.greatestLoad, [grade, bore, length, speed, t]));
+      const load = number(call(core.functions.MAXLOAD, [grade, bore, length, speed, t]));
       equal(useOf(load, bore, length, speed, t), 1);
     }));
   test("the length of MINLENGTH uses exactly all of pressure or PV, and MAXLOAD gives its load back", () =>
     check(fc.tuple(between(1, 5000), size, between(0, 1.2), temperature), ([load, bore, speed, t]) => {
-      const length = number(call(core.leastLength, [grade, load, bore, speed, t]));
+      const length = number(call(core.functions.MINLENGTH, [grade, load, bore, speed, t]));
       equal(useOf(load, bore, length, speed, t), 1);
-      equal(number(call(core.greatestLoad, [grade, bore, length, speed, t])), load);
+      equal(number(call(core.functions.MAXLOAD, [grade, bore, length, speed, t])), load);
     }));
   test("the speed of MAXRPM has a use of 1 where the pressure does not govern", () =>
     check(fc.tuple(between(1, 500), between(10, 40), between(10, 40), temperature), ([load, bore, length, t]) => {
-      const rpm = number(call(core.greatestRpm, [grade, load, bore, length, t]));
-      const speed = core.turningSpeed({ bore, rpm });
-      equal(number(call(core.limitUse, [grade, core.sleevePressure({ load, bore, length }), speed, t])), 1);
+      const rpm = number(call(core.functions.MAXRPM, [grade, load, bore, length, t]));
+      const speed = core.functions.SPEED({ bore, rpm });
+      equal(number(call(core.functions.USE, [grade, core.functions.PRESSURE({ load, bore, length }), speed, t])), 1);
     }));
   test("WEAR over the distance of a LIFE is the allowance, whatever shapes the wear", () =>
     check(
@@ -179,8 +185,8 @@ describe("one function undoes the other", () => {
         fc.oneof(fc.constant(0), between(1e-3, 2)),
       ),
       ([[wearrate, pressure, speed, allowance], from, clearance]) => {
-        const life = core.wearLife({ wearrate, pressure, speed, allowance, from, clearance });
-        equal(core.wearDepth({ wearrate, pressure, distance: life * speed * 3.6, from, clearance }), allowance);
+        const life = core.functions.LIFE({ wearrate, pressure, speed, allowance, from, clearance });
+        equal(core.functions.WEAR({ wearrate, pressure, distance: life * speed * 3.6, from, clearance }), allowance);
       },
     ));
   test("the PV of HEATPV heats a bush by its rise", () =>
@@ -188,19 +194,19 @@ describe("one function undoes the other", () => {
       fc.tuple(size, size, between(0.5, 5), between(1, 100), between(0.01, 2)),
       ([bore, length, wall, rise, housingpath]) => {
         const paths = { bushconductivity: 0.3, shaftconductivity: 45, endlength: 80, ends: 1, film: 12, housingpath };
-        const [pv] = core.heatPv({ bore, length, wall, rise, friction: 0.2, ...paths });
+        const [pv] = core.functions.HEATPV({ bore, length, wall, rise, friction: 0.2, ...paths });
         const speed = 0.1;
         const load = (pv! / speed) * bore * length;
         const duty = { load, bore, length, wall, speed, friction: 0.2, ambient: 20 };
-        equal((core.runTemperature({ ...duty, ...paths })[1] as number) - 20, rise);
+        equal((core.functions.RUNTEMP({ ...duty, ...paths })[1] as number) - 20, rise);
       },
     ));
   test("at the PV that DERATEDPV allows, BORETEMP is the highest temperature", () =>
     check(
       fc.tuple(between(23, 89), between(91, 260), between(1, 2), between(0.01, 1)),
       ([ambient, highest, exponent, pvlimit]) => {
-        const pv = core.deratedPv({ pvlimit, highest, ambient, exponent });
-        equal(core.boreTemperature({ pv, pvlimit, highest, ambient, exponent }), highest);
+        const pv = core.functions.DERATEDPV({ pvlimit, highest, ambient, exponent });
+        equal(core.functions.BORETEMP({ pv, pvlimit, highest, ambient, exponent }), highest);
       },
     ));
   test("UNIT there and back is the number", () =>
@@ -211,8 +217,8 @@ describe("one function undoes the other", () => {
         ["mi", "km"],
         ["lbf", "N"],
       ] as const) {
-        const there = number(call(core.unitOf, [value, a, b]));
-        expect(number(call(core.unitOf, [there, b, a]))).toBeCloseTo(value, 6);
+        const there = number(call(core.functions.UNIT, [value, a, b]));
+        expect(number(call(core.functions.UNIT, [there, b, a]))).toBeCloseTo(value, 6);
       }
     }));
   test("a DUTYPV of equal steps is the PV of one, and the order of steps does not count", () =>
@@ -221,7 +227,7 @@ describe("one function undoes the other", () => {
       (steps) => {
         const column = (at: 0 | 1 | 2, rows: typeof steps) => rows.map((step) => [step[at]]);
         const of = (rows: typeof steps) =>
-          number(call(core.dutyPv, [column(0, rows), column(1, rows), column(2, rows)]));
+          number(call(core.functions.DUTYPV, [column(0, rows), column(1, rows), column(2, rows)]));
         equal(of(steps), of([...steps].reverse()));
         const [p, v] = steps[0]!;
         equal(of(steps.map((step) => [p, v, step[2]])), p * v);

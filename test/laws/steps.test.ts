@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { catalogue, workedSteps } from "../../src/core";
+import { catalogue, functions } from "../../src/core";
 import { isWhole, resultSymbols } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 import { answer } from "../../src/edge/sheet";
@@ -14,7 +14,7 @@ const args = (f: Formula): Arg[] => Object.values<Arg>(f.spec.args);
 /** The function's own answer beside its working; both as a host gets them, from the same raw cells. */
 const both = (f: Formula, cells: readonly unknown[]) => ({
   own: answer(f, cells, host),
-  steps: answer(workedSteps, [f.spec.id, cells.map((cell) => (Array.isArray(cell) ? cell : [[cell]]))], host),
+  steps: answer(functions.STEPS, [f.spec.id, cells.map((cell) => (Array.isArray(cell) ? cell : [[cell]]))], host),
 });
 
 function check(f: Formula, cells: readonly unknown[]): void {
@@ -121,6 +121,6 @@ describe("where a function has no answer, neither has its working", () => {
     const [[own]] = call(f, given) as [[CellError]];
     expect(own).toBeInstanceOf(CellError);
     expect(own.message!.length).toBeGreaterThan(10);
-    expect(call(workedSteps, [id, ...given])).toEqual([[own]]);
+    expect(call(functions.STEPS, [id, ...given])).toEqual([[own]]);
   });
 });

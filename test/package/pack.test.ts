@@ -48,10 +48,10 @@ test("its core imports as an ES module, computes, and leaves nothing behind in t
   writeFileSync(
     path.join(folder, "use.mjs"),
     `const before = Object.getOwnPropertyNames(globalThis).length;
-import("bushcell").then(({ sleevePressure, catalogue, verdictLine }) => console.log(JSON.stringify([
-  sleevePressure({ load: 800, bore: 20, length: 15 }),
+import("bushcell").then(({ functions, catalogue }) => console.log(JSON.stringify([
+  functions.PRESSURE({ load: 800, bore: 20, length: 15 }),
   catalogue.length > 40,
-  verdictLine({ grade: "Demo Medlar", pressure: 0.6, speed: 0.094, temperature: { low: 5, high: 45 } }),
+  functions.VERDICT({ grade: "Demo Medlar", pressure: 0.6, speed: 0.094, temperature: { low: 5, high: 45 } }),
   Object.getOwnPropertyNames(globalThis).length - before,
 ])));`,
   );
@@ -61,7 +61,7 @@ import("bushcell").then(({ sleevePressure, catalogue, verdictLine }) => console.
 
 test("its types hold for a strict program, and refuse a misspelt argument", () => {
   const program = (argument: string) =>
-    `import { sleevePressure } from "bushcell";\nexport const p: number = sleevePressure({ load: 800, bore: 20, ${argument}: 15 });\n`;
+    `import { functions } from "bushcell";\nexport const p: number = functions.PRESSURE({ load: 800, bore: 20, ${argument}: 15 });\n`;
   writeFileSync(path.join(folder, "right.ts"), program("length"));
   writeFileSync(path.join(folder, "wrong.ts"), program("lenght"));
   const tsc = path.join(root, "node_modules/typescript/bin/tsc");

@@ -1,4 +1,4 @@
-import type { Family } from "../../src/core/formula";
+import type { FamilyTitle } from "../../src/core";
 
 /**
  * What a check of the main job holds it against, outside the project.
@@ -8,7 +8,7 @@ import type { Family } from "../../src/core/formula";
 export type Kind = "printed example" | "measurement" | "other method" | "definition" | "memory";
 
 export interface ReferenceCase {
-  readonly family: Family;
+  readonly family: FamilyTitle;
   /** What is computed, with its numbers. */
   readonly what: string;
   /** Title, edition, table or equation; or the other method. */

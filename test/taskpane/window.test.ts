@@ -1,4 +1,4 @@
-import { fitTable } from "../../src/core";
+import { functions } from "../../src/core";
 import { fitVerdict, found, judge } from "../../src/core/duties";
 import { findGrade, readGrades, standardLibrary } from "../../src/core/grades/model";
 import { emptyForm } from "../../src/taskpane/state/form";
@@ -166,7 +166,7 @@ describe("clearance", () => {
       "share of grip kept": "90 %",
     };
     const card = pressedBush({ ...more, "outside zone": "+0.15/+0.20", "shaft zone": "h8" });
-    const [, ...table] = call(fitTable, [card, "", "Demo Sorrel"]);
+    const [, ...table] = call(functions.FITTABLE, [card, "", "Demo Sorrel"]);
     expect(rowsOf().map((row) => [row.name, row.bush, row.clearance.least, fitVerdict(row)])).toEqual(
       table.map((row) => [row[0], row[1], row[6], row.at(-1)]),
     );

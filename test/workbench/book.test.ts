@@ -1,6 +1,6 @@
 import quotes from "../../data/greenhouse/quotes.json";
 import { CellError, evaluate } from "../../scripts/workbooks/evaluate";
-import { catalogue, dutyTable } from "../../src/core";
+import { catalogue, functions } from "../../src/core";
 import { field, fieldHeadings, readDuties } from "../../src/core/duties";
 import { BushError } from "../../src/core/errors";
 import type { Arg, Cell, Column, SpillResult } from "../../src/core/formula";
@@ -71,7 +71,7 @@ test("every duty and step stands on its sheet once, in the one table that one DU
 
 test("the answer's columns are those of DUTIES, and a column of choices offers the words of its field", () => {
   expect(Object.keys(answers)).toEqual(
-    ((dutyTable.spec.result as SpillResult).columns as readonly Column[]).map(({ name }) => name),
+    ((functions.DUTIES.spec.result as SpillResult).columns as readonly Column[]).map(({ name }) => name),
   );
   const sheet = sheetNamed("Duties");
   dutyHeadings.forEach((heading) => {

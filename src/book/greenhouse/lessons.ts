@@ -1,18 +1,5 @@
-import { closeIn } from "../../core/fit/closeIn";
-import { freeTilt } from "../../core/fit/freeTilt";
-import { runClearance } from "../../core/fit/runClearance";
+import { functions } from "../../core";
 import type { Formula } from "../../core/formula";
-import { greatestLoad } from "../../core/grades/maxLoad";
-import { frictionHeat } from "../../core/heat/heat";
-import { runTemperature } from "../../core/heat/runTemp";
-import { sleeveTorque } from "../../core/heat/torque";
-import { sleevePressure } from "../../core/loading/pressure";
-import { washerPressure } from "../../core/loading/washerPressure";
-import { turningSpeed } from "../../core/loading/speed";
-import { swingSpeed } from "../../core/loading/swingSpeed";
-import { pressureSpeed } from "../../core/loading/pvValue";
-import { wearLife } from "../../core/wear/life";
-import { wearDepth } from "../../core/wear/wear";
 import type { Scalar } from "../book";
 
 /** A calculation for a class, asked in the greenhouse's terms. */
@@ -31,38 +18,38 @@ const lesson = (formula: Formula, story: string, inputs: readonly Scalar[], more
 });
 
 export const lessons: readonly Lesson[] = [
-  lesson(sleevePressure, "A seed-drum spindle rests on a bush. How hard is the bush pressed?", [180, 15, 20]),
+  lesson(functions.PRESSURE, "A seed-drum spindle rests on a bush. How hard is the bush pressed?", [180, 15, 20]),
   lesson(
-    sleevePressure,
+    functions.PRESSURE,
     "The bench roller is drawn in inches. How hard is its bush pressed?",
     [55, 0.75, 1, "inch"],
     " in inches",
   ),
-  lesson(washerPressure, "A thrust collar carries the nutrient mixer.", [150, 18, 36]),
-  lesson(turningSpeed, "The seed drum turns at 120 rpm.", [15, 120]),
-  lesson(swingSpeed, "A roof vent opens and closes by 70° once in two minutes.", [20, 70, 0.5]),
-  lesson(pressureSpeed, "Pressure times speed tells how much heat a bush must bear.", [0.6, 0.0942]),
-  lesson(greatestLoad, "What may the roof vent weigh on a bush that moves slowly at 40 °C?", [
+  lesson(functions.WASHERPRESSURE, "A thrust collar carries the nutrient mixer.", [150, 18, 36]),
+  lesson(functions.SPEED, "The seed drum turns at 120 rpm.", [15, 120]),
+  lesson(functions.SWINGSPEED, "A roof vent opens and closes by 70° once in two minutes.", [20, 70, 0.5]),
+  lesson(functions.PVVALUE, "Pressure times speed tells how much heat a bush must bear.", [0.6, 0.0942]),
+  lesson(functions.MAXLOAD, "What may the roof vent weigh on a bush that moves slowly at 40 °C?", [
     "Demo Sorrel",
     20,
     20,
     0.05,
     40,
   ]),
-  lesson(sleeveTorque, "How hard is the spindle to turn?", [180, 15, 0.18]),
-  lesson(frictionHeat, "How much heat does the friction make?", [180, 0.0942, 0.18]),
+  lesson(functions.TORQUE, "How hard is the spindle to turn?", [180, 15, 0.18]),
+  lesson(functions.HEAT, "How much heat does the friction make?", [180, 0.0942, 0.18]),
   lesson(
-    runTemperature,
+    functions.RUNTEMP,
     "How warm does the seed drum's bush become in a glasshouse at 30 °C?",
     [180, 15, 20, 1.5, 0.0942, 0.18, 30, 0.25, 45, 80, 1, 0.08],
   ),
-  lesson(closeIn, "How much of its bore does a pressed bush lose?", [20, 23, 40, 2500, 0.4, 69000, 0.33]),
+  lesson(functions.CLOSEIN, "How much of its bore does a pressed bush lose?", [20, 23, 40, 2500, 0.4, 69000, 0.33]),
   lesson(
-    runClearance,
+    functions.RUNCLEARANCE,
     "What clearance is left in the roof vent's pivot at 80 °C?",
     [0.06, 20, 23, 0.05, 1.036, 80, 0.000085, 0.0000236, 0.0000117, 0.005],
   ),
-  lesson(wearDepth, "How deep is the bush worn after 50 km?", [2e-6, 0.6, 50]),
-  lesson(wearLife, "After how many hours are 0.2 mm worn off?", [2e-6, 0.6, 0.0942, 0.2]),
-  lesson(freeTilt, "How far may the vent's shaft tilt before it touches the bush's edges?", [0.05, 20]),
+  lesson(functions.WEAR, "How deep is the bush worn after 50 km?", [2e-6, 0.6, 50]),
+  lesson(functions.LIFE, "After how many hours are 0.2 mm worn off?", [2e-6, 0.6, 0.0942, 0.2]),
+  lesson(functions.FREETILT, "How far may the vent's shaft tilt before it touches the bush's edges?", [0.05, 20]),
 ];

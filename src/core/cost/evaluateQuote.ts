@@ -6,13 +6,13 @@ import { verdictOf, verdictText } from "../duties/judging/verdict";
 import { findGrade, property } from "../grades/model";
 import type { Grade, Library } from "../grades/model";
 import type { System } from "../kinds";
-import { wearLife } from "../wear/life";
+import { LIFE } from "../wear/life";
 import { has, isRead } from "./quoteNotes";
 import type { Notes } from "./quoteNotes";
 import { priceOf } from "./quotePrice";
 import type { QuotePrice } from "./quotePrice";
 import type { Quote } from "./quoteTable";
-import { runCost } from "./runCost";
+import { RUNCOST } from "./runCost";
 
 /** What a duty makes of one quote. */
 export interface Evaluation extends QuotePrice, Notes {
@@ -68,7 +68,7 @@ export function evaluateQuote(quote: Quote, { duty, library, label, judge }: Set
     verdict: judgement?.text ?? "no data, grade",
     ...price,
     life: fits ? life : undefined,
-    cost: isRanked ? runCost({ landed, life }) : undefined,
+    cost: isRanked ? RUNCOST({ landed, life }) : undefined,
     ...notes,
   };
 }
@@ -94,7 +94,7 @@ function lifeOf(quote: Quote, duty: Stated, grade: Grade | undefined, notes: Not
   const isFromBush = grade?.values.wearFrom === "bush";
   if (wearrate !== undefined && !isFromBush) notes.reasons.push(`no data, ${wearFrom}`);
   if (!wears || !hasAllowance || wearrate === undefined || !isFromBush) return undefined;
-  const life = wearLife({ wearrate, pressure, speed, allowance: quote.allowance! });
+  const life = LIFE({ wearrate, pressure, speed, allowance: quote.allowance! });
   if (Number.isFinite(life)) return life;
   notes.reasons.push(noWear);
   return undefined;

@@ -1,10 +1,9 @@
 import { clash } from "../errors";
 import { formula } from "../formula";
 
-export const landedCost = formula(
+export const LANDED = formula(
   {
     id: "LANDED",
-    family: "Wear and cost",
     text: "Landed cost of one piece: price with duty, freight shared by the lot, tooling shared by the planned volume; all amounts in one currency",
     args: {
       price: { kind: "money", symbol: "c", above: 0, text: "Unit price" },

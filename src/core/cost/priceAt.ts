@@ -10,10 +10,9 @@ export interface PriceBreak {
 }
 
 /** Price of the greatest break not above the quantity. A quantity below the least break is no datum: no price was quoted for it. */
-export const priceAt = formula(
+export const PRICEAT = formula(
   {
     id: "PRICEAT",
-    family: "Wear and cost",
     text: "Unit price for an order quantity, from a table of price breaks",
     args: {
       quantity: { kind: "count", symbol: "n", above: 0, text: "Pieces ordered" },

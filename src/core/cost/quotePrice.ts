@@ -1,4 +1,4 @@
-import { landedCost } from "./landed";
+import { LANDED } from "./landed";
 import { differ } from "./money";
 import type { Money } from "./money";
 import { has, isRead } from "./quoteNotes";
@@ -36,7 +36,7 @@ export function priceOf(quote: Quote, tableLabel: string | undefined, notes: Not
   if (notes.reasons.length > before || unitPrice === undefined) return shown;
   const isSane = unitPrice > 0 && Number.isFinite(unitPrice);
   const landed = isSane
-    ? landedCost({
+    ? LANDED({
         price: unitPrice,
         quantity: lot ?? 1,
         tooling: tooling?.amount,

@@ -30,10 +30,9 @@ const columns: readonly Column[] = [
  * Parts per 1000 h = landed cost over the shortest life, that of the grade's greatest wear rate. Every row of the table is in
  * the answer: ranked where it fits and nothing is missing, else below in the table's order with the reason.
  */
-export const quoteRanking = formula(
+export const QUOTES = formula(
   {
     id: "QUOTES",
-    family: "Wear and cost",
     text: "Quoted parts checked against one duty and ranked by the cost of parts per 1000 running hours, without labour and downtime (RUNCOST counts them); the rest below with the reason",
     args: {
       quotes: quotesArg,

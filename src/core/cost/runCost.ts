@@ -1,9 +1,8 @@
 import { formula } from "../formula";
 
-export const runCost = formula(
+export const RUNCOST = formula(
   {
     id: "RUNCOST",
-    family: "Wear and cost",
     text: "Cost per 1000 running hours: part, labour and downtime of each replacement; all amounts in one currency",
     args: {
       landed: { kind: "money", symbol: "cl", above: 0, text: "Landed cost of one part" },

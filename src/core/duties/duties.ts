@@ -68,10 +68,9 @@ function lineOf({ name, duty }: DutyLine, library: Library | undefined, system: 
 }
 
 /** A row of the table is a row of the answer: later steps and spare rows stay empty, so that it can stand beside it. */
-export const dutyTable = formula(
+export const DUTIES = formula(
   {
     id: "DUTIES",
-    family: "Duties",
     text: "Every duty of a table judged by all criteria with its own grade, or with the best, which is named; one row for each row of the table. Pressure without the impact factor",
     args: { duties: dutiesArg, grades: gradesArg },
     units: true,

@@ -42,10 +42,9 @@ function study({ values }: Grade, duty: NamedDuty) {
   return { whole, byCriterion, points };
 }
 
-export const dutyBand = formula(
+export const DUTYBAND = formula(
   {
     id: "DUTYBAND",
-    family: "Duties",
     text: 'One duty whose numbers are known within bands: best, likely and worst use of each criterion, the worst verdict, and how much of the bands passes. What holds or fails at every point looked at passes or fails "throughout"; else the share that does not fail, care included, in whole percent and good to about two, of 2048 points spread over the bands, each independent: "640 to 960" alike between its ends, "800 ± 20 %" triangular. Where data are missing no share is given',
     args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,

@@ -36,10 +36,9 @@ export function originOf(grade: Grade, check: Check, system: System): string {
   ].join("; ");
 }
 
-export const dutyChecks = formula(
+export const DUTYCHECKS = formula(
   {
     id: "DUTYCHECKS",
-    family: "Duties",
     text: "Every criterion of one duty with value, limit, use, verdict and where the limit comes from; below it what was not asked, and columns that were not read",
     args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,

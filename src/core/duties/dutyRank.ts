@@ -7,10 +7,9 @@ import { ranked, scopeOf } from "./judging/rank";
 import { dutiesArg } from "./model/readDuties";
 import { verdictText } from "./judging/verdict";
 
-export const dutyRank = formula(
+export const DUTYRANK = formula(
   {
     id: "DUTYRANK",
-    family: "Duties",
     text: "All grades ranked for one duty, each with its reason: those of grades where given, else the generic families; invented ones only when asked for",
     args: { duties: dutiesArg, ...rankArgs },
     units: true,

@@ -52,10 +52,9 @@ function sideOf(moved: Moved, number: Movable, way: Way): Answer[] {
   return [new Measure(at, number.kind), word ?? "no duty", isMonotone ? stoppedBy : `${stoppedBy}; not monotone`];
 }
 
-export const dutyRoom = formula(
+export const DUTYROOM = formula(
   {
     id: "DUTYROOM",
-    family: "Duties",
     text: 'For each number of one duty how far it may move down and up, all else equal, before the verdict\'s word changes, and the criterion that turns it; "none" where it turns nothing within its bounds or, where those are open, from a thousandth to a thousand times the value. Temperatures: one moves as one, of two each as far as the other. A band moves as a whole, in proportion, the others are held. A number moves in all steps that share it. "Not monotone": further out the verdict turns back',
     args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,

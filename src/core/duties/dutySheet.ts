@@ -3,7 +3,7 @@ import type { Answer } from "../formula";
 import { kindText } from "../grades/model/library";
 import type { Grade, Library } from "../grades/model/library";
 import type { System } from "../kinds";
-import { versionOf } from "../teach/version";
+import { VERSION } from "../teach/version";
 import { cautionsOf } from "../grades/cautionsOf";
 import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./judging/choose";
 import { dataLabel, judge, notAsked } from "./judging/judge";
@@ -31,7 +31,7 @@ function chosenBy(duty: NamedDuty, wanted: string | undefined, library: Library 
 const headLines = (duty: NamedDuty, grade: Grade, chosen: string): Line[] => [
   wordLine("duty", duty.name),
   ["grade", "", kindText[grade.kind], grade.name, "", chosen],
-  wordLine("add-in", versionOf({})),
+  wordLine("add-in", VERSION({})),
 ];
 
 /** Loads and motions at each corner that a criterion of pressure, speed and PV was judged at. */
@@ -63,10 +63,9 @@ function verdictLines(grade: Grade, checks: readonly Check[], system: System): L
   ];
 }
 
-export const dutySheet = formula(
+export const DUTYSHEET = formula(
   {
     id: "DUTYSHEET",
-    family: "Duties",
     text: "The calculation record of one duty, line by line, for whoever checks and signs it: inputs as read, figures of the grade with their sources, loads and motions, every criterion with formula, numbers put in, result and source, the verdict, what was not asked, cautions; in inch units where asked. With bands each criterion is worked at its worst corner",
     args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,

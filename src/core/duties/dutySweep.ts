@@ -39,10 +39,9 @@ function shown(key: FieldKey, cell: Cell, value: unknown): [Answer, Answer] {
 const ofValues = (error: BushError): BushError =>
   error.code === "passed" ? error : new BushError(error.code, "values", `values: ${error.message}`);
 
-export const dutySweep = formula(
+export const DUTYSWEEP = formula(
   {
     id: "DUTYSWEEP",
-    family: "Duties",
     text: "One duty with one of its fields at each of a range of values, all else equal: use, governing criterion and verdict in a row for each value. The value is put into the first step and all that share it; the grade, where none is chosen, is the best for the duty as it stands",
     args: {
       duties: dutiesArg,

@@ -106,10 +106,9 @@ export function fitRows({ part, corners }: NamedDuty, grade: Grade): FitRow[] {
 /** "fails, binds, grip lost" */
 export const fitVerdict = ({ word, reasons }: FitRow): string => [word, ...reasons].join(", ");
 
-export const fitTable = formula(
+export const FITTABLE = formula(
   {
     id: "FITTABLE",
-    family: "Duties",
     text: "The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, running, moist or dried, and cold again after the hottest hold has relaxed it. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care. Of bands the harder end counts in each column",
     args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,

@@ -2,10 +2,9 @@ import { clash } from "../errors";
 import { formula } from "../formula";
 
 /** Least and greatest from the worst case of the limits; the root-sum-square band is the middle ± √(Σ (tolerance/2)²). */
-export const clearance = formula(
+export const CLEARANCE = formula(
   {
     id: "CLEARANCE",
-    family: "Fits and clearance",
     text: "Clearance of a bore and a shaft from their limits of size: worst case and root-sum-square band; negative is interference",
     args: {
       boreleast: { kind: "length", symbol: "Bl", above: 0, text: "Least bore" },

@@ -3,10 +3,9 @@ import { checkDiameters, closeInOf } from "./lame";
 import { complianceLines, complianceUnits, diameterArgs, elasticArgs, ringOf } from "./ringArgs";
 
 /** κ: by how much the bore narrows per unit of diametral interference. Only ratios count, so any one unit of length and of modulus will do. */
-export const closeIn = formula(
+export const CLOSEIN = formula(
   {
     id: "CLOSEIN",
-    family: "Fits and clearance",
     text: "Bore close-in per unit of diametral interference of a bush pressed into a housing; lengths in one unit, moduli in one unit",
     args: { ...diameterArgs, ...elasticArgs },
     units: false,

@@ -3,10 +3,9 @@ import { deviationsOf } from "./iso286";
 import { zoneArg } from "./zone";
 
 /** Limit deviations of an ISO 286 class from its tables: ES and EI of a hole, es and ei of a shaft. */
-export const deviation = formula(
+export const DEVIATION = formula(
   {
     id: "DEVIATION",
-    family: "Fits and clearance",
     text: "Limit deviations of a tolerance zone: the upper or the lower one, or both side by side",
     args: {
       size: { kind: "length", symbol: "D", above: 0, text: "Nominal size, up to 500 mm for an ISO 286 class" },

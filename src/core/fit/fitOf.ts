@@ -14,10 +14,9 @@ const deviations = ({ size, fit }: Given) => ({
 });
 
 /** Clearance is hole minus shaft; its negative is interference (ISO 286-1). */
-export const fitOf = formula(
+export const FITOF = formula(
   {
     id: "FITOF",
-    family: "Fits and clearance",
     text: "A fit by its ISO 286 code: least and greatest clearance (negative is interference) and its kind",
     args: {
       size: { kind: "length", symbol: "D", above: 0, to: 500, text: "Nominal size of hole and shaft" },

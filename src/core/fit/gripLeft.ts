@@ -7,10 +7,9 @@ import { checkStrain } from "./lame";
  * good. Exact for a stiff housing and a hold to rest; a yielding housing keeps more (safe). A share kept that was extrapolated from an hour errs high
  * (unsafe) near a glass transition, as data/misses.json has it. The check belongs to the coldest state after the hottest.
  */
-export const gripLeft = formula(
+export const GRIPLEFT = formula(
   {
     id: "GRIPLEFT",
-    family: "Fits and clearance",
     text: "Interference that is left of a press fit after a hot hold, in a stiff housing, which is the safe side; zero or less is a loose bush. Lengths in one unit; check the coldest state after the hottest",
     args: {
       interference: {

@@ -5,10 +5,9 @@ import { zoneArg } from "./zone";
 const of = { zone: "zone", size: "size" };
 
 /** Limits of size: the nominal size with each limit deviation added. */
-export const limitsOfSize = formula(
+export const LIMITS = formula(
   {
     id: "LIMITS",
-    family: "Fits and clearance",
     text: "Limits of size of a hole or a shaft in a tolerance zone",
     args: {
       size: { kind: "length", symbol: "D", above: 0, text: "Nominal size, up to 500 mm for an ISO 286 class" },

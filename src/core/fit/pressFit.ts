@@ -7,10 +7,9 @@ import { complianceLines, complianceUnits, diameterArgs, elasticArgs, ringOf } f
  * Stress relaxation is not counted: a polymer bush loses part of p with time and heat, and p is that of the fresh joint (high).
  * Elastic and for small strains: its error grows to about the strain δ/D itself.
  */
-export const pressFit = formula(
+export const PRESSFIT = formula(
   {
     id: "PRESSFIT",
-    family: "Fits and clearance",
     text: "Press fit of a bush: fit pressure, hoop stress at the bore (negative is compression) and change of the bore (negative is close-in), fresh, before stress relaxation, and elastic: high where the stress nears the compressive strength",
     args: {
       ...diameterArgs,

@@ -7,10 +7,9 @@ import { checkStrain } from "./lame";
  * the elastic energy stored per length. The chamfer's part is 1 to 2 %; an error of the friction goes into the force in full. Low (unsafe for the press)
  * where the bush tilts, shaves off or the chamfer has an edge.
  */
-export const pressIn = formula(
+export const PRESSIN = formula(
   {
     id: "PRESSIN",
-    family: "Fits and clearance",
     text: "Force that presses a bush into its housing at full depth, the fresh joint's friction and the squeezing on its chamfer; take the highest friction to choose a press by, and allow for a bush that enters tilted",
     args: {
       ...gripArgs,

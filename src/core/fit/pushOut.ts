@@ -5,10 +5,9 @@ import { gripArgs, gripFriction } from "./gripArgs";
  * F = μ·p·π·D·L; exact for even pressure, so as safe as the friction and the pressure that go in: low ones to hold by, high ones to press out with.
  * The pressure of a fresh joint is high (unsafe to hold by): relaxation takes part of it.
  */
-export const pushOut = formula(
+export const PUSHOUT = formula(
   {
     id: "PUSHOUT",
-    family: "Fits and clearance",
     text: "Force that pushes a bush out of its housing; take the lowest friction, and the pressure left after the hottest hold, where the grip has to hold",
     args: { ...gripArgs, friction: gripFriction },
     units: true,

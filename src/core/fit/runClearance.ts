@@ -10,10 +10,9 @@ const mostExpansion = 1e-3;
  * bush, housing and shaft: high (unsafe) where the bush runs hotter than its housing. Mean expansions: PTFE changes by half as much again between 0 and
  * 20 °C. A bush held at its ends loses up to its Poisson's ratio more, which is left out (unsafe). Nothing relaxes.
  */
-export const runClearance = formula(
+export const RUNCLEARANCE = formula(
   {
     id: "RUNCLEARANCE",
-    family: "Fits and clearance",
     text: "Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft. Too high, the unsafe side, where the bush runs hotter than its housing or is held at its ends",
     args: {
       clearance: { kind: "length", symbol: "C0", text: "Clearance after pressing, at the reference temperature" },

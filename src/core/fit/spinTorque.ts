@@ -5,10 +5,9 @@ import { gripArgs, gripFriction } from "./gripArgs";
  * T = μ·p·π·D²·L/2 + μ·F·D/2, to be above the friction torque of the shaft; exact for even pressure, so as safe as the friction and the pressure that
  * go in. The load counts as if it rested on the joint throughout: leave it out (safe) where it comes and goes.
  */
-export const spinTorque = formula(
+export const SPINTORQUE = formula(
   {
     id: "SPINTORQUE",
-    family: "Fits and clearance",
     text: "Torque that spins a bush in its housing, to be above the friction torque in its bore; take the lowest friction, and the pressure left after the hottest hold",
     args: {
       ...gripArgs,

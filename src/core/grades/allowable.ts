@@ -58,10 +58,9 @@ export function numberOf(limit: Limit, grade: Grade, system: System): number {
   }
 }
 
-export const allowable = formula(
+export const ALLOWABLE = formula(
   {
     id: "ALLOWABLE",
-    family: "Grades, limits, verdicts",
     text: "A grade's limit at a temperature, or the least over a range: pressures capped by their curve, PV by its curve or derated for the surroundings as DERATEDPV does",
     args: {
       grade: gradeArg,

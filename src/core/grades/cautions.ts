@@ -8,10 +8,9 @@ import { gradesArg } from "./model/table";
 import { cautionsOf } from "./cautionsOf";
 import { dutyArgs, wetArg } from "./dutyArgs";
 
-export const cautionList = formula(
+export const CAUTIONS = formula(
   {
     id: "CAUTIONS",
-    family: "Grades, limits, verdicts",
     text: "What to bear in mind with a grade in a duty: missing or remembered data, limits derated or not, moisture, shock, shaft, and the standing cautions",
     args: {
       grade: gradeArg,

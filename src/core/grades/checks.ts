@@ -7,10 +7,9 @@ import { gradeArg } from "./grade";
 import { gradesArg } from "./model/table";
 import { dutyArgs } from "./dutyArgs";
 
-export const checkTable = formula(
+export const CHECKS = formula(
   {
     id: "CHECKS",
-    family: "Grades, limits, verdicts",
     text: "Every criterion of a duty with value, limit, use and verdict; a lowest temperature counts where the duty is colder than 20 °C",
     args: { grade: gradeArg, ...dutyArgs, grades: gradesArg },
     units: true,

@@ -41,10 +41,9 @@ export const lacks = (grade: Grade, heading: string) =>
 /** The arguments that name a grade, in every function that takes one. */
 export const gradeArg = { kind: "text", text: "Name of a grade in grades or in the library", label: "Grade" } as const;
 
-export const gradeProperty = formula(
+export const GRADE = formula(
   {
     id: "GRADE",
-    family: "Grades, limits, verdicts",
     text: "One property of a grade, in the unit of that property; a percentage as a ratio; a curve, a rating or a list as text",
     args: {
       grade: gradeArg,

@@ -6,10 +6,9 @@ import { standardLibrary } from "./model/library";
 import { headingOf, properties, property } from "./model/properties";
 import { gradesArg } from "./model/table";
 
-export const gradeTable = formula(
+export const GRADES = formula(
   {
     id: "GRADES",
-    family: "Grades, limits, verdicts",
     text: "The own grades and the library as a table that can itself serve as grades; a cell is empty where there are no data",
     args: {
       properties: {

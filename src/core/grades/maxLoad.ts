@@ -4,10 +4,9 @@ import { gradesArg } from "./model/table";
 import { Bounds, limitLookups, sizingTemperature } from "./sizing";
 
 /** F = d·L·min(p_a, PV_a/v), with the grade's limits of running pressure, at the bore's temperature, and of PV. */
-export const greatestLoad = formula(
+export const MAXLOAD = formula(
   {
     id: "MAXLOAD",
-    family: "Grades, limits, verdicts",
     text: "Highest radial load of a sleeve within running pressure, PV and bore temperature; #N/A where speed or temperature alone fail",
     args: {
       grade: gradeArg,

@@ -29,10 +29,9 @@ function limitsFor(asked: AskedForSpeed, system: System = "metric") {
 }
 
 /** n = 60000/(π·d)·min(v_a, PV_a·d·L/F), with the grade's limits of turning speed and PV; a pressure above its limit allows none. */
-export const greatestRpm = formula(
+export const MAXRPM = formula(
   {
     id: "MAXRPM",
-    family: "Grades, limits, verdicts",
     text: "Highest shaft speed of a sleeve within turning speed, PV, bore temperature and the pressure limit at that temperature; #N/A where pressure or temperature alone fail",
     args: {
       grade: gradeArg,

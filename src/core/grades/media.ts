@@ -5,10 +5,9 @@ import { gradeArg } from "./grade";
 import { findMedium, ratingText } from "./model/media";
 import { gradesArg } from "./model/table";
 
-export const mediaResistance = formula(
+export const MEDIA = formula(
   {
     id: "MEDIA",
-    family: "Grades, limits, verdicts",
     text: "How a grade bears a medium: resistant, limited or attacked, and to what temperature; a note where a declaration has to be asked for",
     args: {
       grade: gradeArg,

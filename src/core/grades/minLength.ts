@@ -4,10 +4,9 @@ import { gradesArg } from "./model/table";
 import { Bounds, limitLookups, sizingTemperature } from "./sizing";
 
 /** L = max(F/(d·p_a), F·v/(d·PV_a)), with the grade's limits of running pressure, at the bore's temperature, and of PV. */
-export const leastLength = formula(
+export const MINLENGTH = formula(
   {
     id: "MINLENGTH",
-    family: "Grades, limits, verdicts",
     text: "Least length of a sleeve that holds running pressure, PV and bore temperature; #N/A where speed or temperature alone fail. Compare it with the bore: 0.5 to 2 times is common practice",
     args: {
       grade: gradeArg,

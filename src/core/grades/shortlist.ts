@@ -8,10 +8,9 @@ import { kindText, standardLibrary } from "./model/library";
 import { gradesArg } from "./model/table";
 import { dutyArgs, wetArg } from "./dutyArgs";
 
-export const shortlist = formula(
+export const SHORTLIST = formula(
   {
     id: "SHORTLIST",
-    family: "Grades, limits, verdicts",
     text: "Every grade ranked for a duty: by verdict, then by use, each with its reason; invented grades last, marked. Where it is wet, the swelling is told, and a grade of unknown swelling has no data",
     args: { ...dutyArgs, wet: wetArg, grades: gradesArg },
     units: true,

@@ -33,10 +33,9 @@ function mediaOrigins(media: Media): string {
   return [...bySource].map(([from, rated]) => `${from}: ${rated.join(", ")}`).join("; ");
 }
 
-export const gradeSource = formula(
+export const SOURCE = formula(
   {
     id: "SOURCE",
-    family: "Grades, limits, verdicts",
     text: "Where a grade's value comes from: source, place in it, the number as printed, the band whose safe end it is, how well it is founded (label), condition",
     args: {
       grade: gradeArg,

@@ -29,10 +29,9 @@ function workingOf({ grade, grades, ...stated }: Asked): Working & { readonly ki
   return { kind, ...(working?.(values, duty) ?? { lines: [], known: {} }) };
 }
 
-export const limitUse = formula(
+export const USE = formula(
   {
     id: "USE",
-    family: "Grades, limits, verdicts",
     text: "The governing use, value over limit: 1 is just held. #N/A where a datum is missing or the surroundings are outside the grade's temperatures",
     args: { grade: gradeArg, ...dutyArgs, grades: gradesArg },
     units: true,

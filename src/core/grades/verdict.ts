@@ -7,10 +7,9 @@ import { gradeArg } from "./grade";
 import { gradesArg } from "./model/table";
 import { dutyArgs } from "./dutyArgs";
 
-export const verdictLine = formula(
+export const VERDICT = formula(
   {
     id: "VERDICT",
-    family: "Grades, limits, verdicts",
     text: 'Whether a grade holds a duty, with the criterion that governs: "fits, PV 62 %". A preliminary estimate: see CAUTIONS; a described duty is judged by DUTIES',
     args: { grade: gradeArg, ...dutyArgs, grades: gradesArg },
     units: true,

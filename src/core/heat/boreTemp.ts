@@ -10,10 +10,9 @@ const { at90, at150, at250 } = misses.boreLowBy;
  * where friction falls as the bush warms up, by the figures of data/misses.json; not at the highest temperature itself, whose friction is that of
  * the limit.
  */
-export const boreTemperature = formula(
+export const BORETEMP = formula(
   {
     id: "BORETEMP",
-    family: "Heat and friction",
     text: `Temperature of the bore that a PV implies, as the PV limit brings the bush to its highest temperature; low below that limit where friction falls with heat: by up to ${at90} K for a highest temperature of 90 °C, ${at150} K for 150 °C, ${at250} K for 250 °C`,
     args: {
       pv: { kind: "pv", symbol: "PV", from: 0, text: "PV of the duty" },

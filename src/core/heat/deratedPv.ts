@@ -7,10 +7,9 @@ import { checkHighest, limitArgs, riseLines } from "./limitArgs";
  * Capped at PV_ref below T_ref, 0 at and above T_max. Exact where the heat path and the friction are those of the test. High
  * (unsafe) where the assembly cools worse than the test, and where still air alone cools: by 2 % at 60 °C, 6 % at 75 °C (T_max 90).
  */
-export const deratedPv = formula(
+export const DERATEDPV = formula(
   {
     id: "DERATEDPV",
-    family: "Heat and friction",
     text: "PV limit at a temperature of the surroundings: it falls with the rise that is left to the highest temperature and is 0 from there on; a few per cent high in still air, more where the bush cools worse than in the test that set the limit",
     args: {
       pvlimit: limitArgs.pvlimit,

@@ -1,10 +1,9 @@
 import { formula } from "../formula";
 import { frictionArg } from "../friction";
 
-export const frictionHeat = formula(
+export const HEAT = formula(
   {
     id: "HEAT",
-    family: "Heat and friction",
     text: "Friction heat of a sliding contact",
     args: {
       load: { kind: "force", symbol: "F", from: 0, text: "Load on the contact" },

@@ -6,10 +6,9 @@ import { bushArgs, conductances, pathArgs, pathBetween, pathLines, pathSources }
  * PV = ΔT·G/(μ·d·L): the inverse of RUNTEMP by the same paths, so within 0.5 % for the mean of the bore where the housing's path is known, and up to
  * 5 % high (unsafe) for its hottest point. Insulated tips err low (safe); the greatest PV, housing at ambient, is often far too high.
  */
-export const heatPv = formula(
+export const HEATPV = formula(
   {
     id: "HEATPV",
-    family: "Heat and friction",
     text: "PV whose friction heat the paths carry away at a given rise above ambient, least and greatest: equal when the housing's path is given, else a housing that takes no heat, the safe side, and one at ambient, often far too much; within 0.5 % for the mean of the bore, up to 5 % high for its hottest point",
     args: {
       ...bushArgs,

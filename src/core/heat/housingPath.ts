@@ -4,10 +4,9 @@ import { formula, Measure } from "../formula";
  * Gh = 2π·λ·t·r·q·K₁(qr)/K₀(qr) with q = √(2h/(λ·t)): a plate without end round the bush, cooled on both faces. A smaller one carries less:
  * 2 to 4 % where it ends 2/q beyond the seat, a quarter at 1/q, so the figure errs high (unsafe) there.
  */
-export const housingPath = formula(
+export const HOUSINGPATH = formula(
   {
     id: "HOUSINGPATH",
-    family: "Heat and friction",
     text: "Thermal conductance of a wide plate round the bush, from its seat to the air on both faces; up to 4 % too high where the plate ends two lengths √(λ·t/2h) beyond the seat, a quarter too high at one",
     args: {
       outside: { kind: "length", symbol: "D", above: 0, text: "Outside diameter of the bush" },

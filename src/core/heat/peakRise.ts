@@ -9,10 +9,9 @@ import type { Step } from "./firstOrder";
  * shaft solved along its length (at most 0.2 % below); a τ from a heating test gives peaks up to 1.7 times too low, one that counts
  * the whole shaft up to 2.5 times.
  */
-export const peakRise = formula(
+export const PEAKRISE = formula(
   {
     id: "PEAKRISE",
-    family: "Heat and friction",
     text: `Greatest rise of a cycle that repeats, to the first order; safe with the heat capacity of the bush and of only the shaft inside it, up to 2.5 times too low with the whole shaft's (${misses.spells.wholeMass} times at a rod's heated end, measured)`,
     args: {
       rises: {

@@ -9,10 +9,9 @@ import { bushArgs, conductances, pathArgs, pathBetween, pathLines, pathSources }
  * Against assemblies solved in space: −0.5 to +0.2 % of the rise where the housing's path is known, the hottest point of the bore up to 5 % above
  * the mean. Insulated tips err high (safe); a housing taken at ambient is a lower bound, often far below; friction that rises with heat is not seen.
  */
-export const runTemperature = formula(
+export const RUNTEMP = formula(
   {
     id: "RUNTEMP",
-    family: "Heat and friction",
     text: "Running temperature of the bore by friction heat, a preliminary estimate at steady state, least and greatest: equal when the housing's path is given (mean of the bore, within 0.5 % of the rise; its hottest point up to 5 % above), else housing at ambient, often far too cool, and a housing that takes no heat",
     args: {
       load: { kind: "force", symbol: "F", from: 0, text: "Radial load" },

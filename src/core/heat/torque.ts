@@ -1,10 +1,9 @@
 import { formula } from "../formula";
 import { frictionArg } from "../friction";
 
-export const sleeveTorque = formula(
+export const TORQUE = formula(
   {
     id: "TORQUE",
-    family: "Heat and friction",
     text: "Friction torque of a sleeve bush",
     args: {
       load: { kind: "force", symbol: "F", from: 0, text: "Radial load" },

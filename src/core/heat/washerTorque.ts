@@ -2,10 +2,9 @@ import { formula } from "../formula";
 import { frictionArg } from "../friction";
 import { checkRing } from "../loading/washerPressure";
 
-export const washerTorque = formula(
+export const WASHERTORQUE = formula(
   {
     id: "WASHERTORQUE",
-    family: "Heat and friction",
     text: "Friction torque of a thrust washer",
     args: {
       load: { kind: "force", symbol: "F", from: 0, text: "Axial load" },

@@ -6,10 +6,9 @@ import { cycleOf, spectrumOf } from "./spectrum";
  * Mean PV = Σ p·v·t/Σ t; greatest p·v. What stands against a PV limit is the greatest step, since a mean hides a step that lasts; with a
  * time constant it is the first-order peak of the rise, which is proportional to PV.
  */
-export const dutyPv = formula(
+export const DUTYPV = formula(
   {
     id: "DUTYPV",
-    family: "Loading, motion, PV",
     text: "PV of a load spectrum that repeats: time-weighted mean (rest is a step of speed 0), greatest step, and the PV to compare with a limit: the greatest step, or with a time constant the peak of the rise, to the first order. Check each step's pressure and speed too",
     args: {
       pressures: { kind: "list", of: "pressure", from: 0, text: "Mean pressure of each step, one range" },

@@ -39,10 +39,9 @@ export function edgeContact(layer: Tilted): EdgeContact {
  * Against elements of a layer with free ends, lifted: the upper figure +7 to +27 % (ν 0.3), +26 to +57 % (0.4), +41 to +110 % (0.45), always
  * safe; the lower −5 to +17 % (ν up to 0.4), −14 to +21 % (0.45). Without tilt both are low at mid-length: 5, 12, 18 %.
  */
-export const edgePressure = formula(
+export const EDGEPRESSURE = formula(
   {
     id: "EDGEPRESSURE",
-    family: "Loading, motion, PV",
     text: "Pressure at the edge of a bush under a tilted shaft, before wear beds it in: compare with the compressive strength. The upper figure is safe, 7 to 110 % above where partly lifted and the more the higher Poisson's ratio; the lower is within −14 to +21 %",
     args: {
       ...layerArgs,

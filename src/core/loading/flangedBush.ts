@@ -8,10 +8,9 @@ import { checkRing } from "./washerPressure";
  * safe side, as it gives the flange no cooling of its own; low only for a flange so small that its own PV is the greater: compare that too. The flange
  * counts as new, pressure uniform: the greater torque.
  */
-export const flangedBush = formula(
+export const FLANGEDBUSH = formula(
   {
     id: "FLANGEDBUSH",
-    family: "Loading, motion, PV",
     text: "Flanged bush under radial and axial load, turning shaft: pressure and PV of sleeve and flange, the PV to compare with the limit, which puts all heat on the sleeve and so is safe, friction torque (new flange, the greater) and heat",
     args: {
       radial: { kind: "force", symbol: "Fr", from: 0, text: "Radial load on the sleeve" },

@@ -13,10 +13,9 @@ interface Limited extends Layer {
  * EDGEPRESSURE turned round for its upper figure, with t = 1 + p/(K·c): θ = K·R·c²·J(t)/F where the shaft then has partly lifted, else the root of
  * (J(t) − J(t − θL/c))/θ = F/(K·R·c²); 0 where a true shaft already presses harder. Low, the safe side, as that figure is high.
  */
-export const maxTilt = formula(
+export const MAXTILT = formula(
   {
     id: "MAXTILT",
-    family: "Loading, motion, PV",
     text: "Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high once the shaft has partly lifted. #N/A where the shaft touches both ends first",
     args: {
       ...layerArgs,

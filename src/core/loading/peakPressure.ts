@@ -18,10 +18,9 @@ import type { Contact, Layer } from "./layer";
  * the half angle ±20 %. Walls of 0.2 to 0.4 of the radius: −9 to +7 %, at 0.45 +2 to +22 %, the angle to +50 %. Soft ends add 3 to 18 % at mid-length,
  * so the figure may be low (unsafe) there. Not for a bore in a large block of polymer.
  */
-export const peakPressure = formula(
+export const PEAKPRESSURE = formula(
   {
     id: "PEAKPRESSURE",
-    family: "Loading, motion, PV",
     text: "Peak pressure in a bore with clearance and the half angle of contact, before wear: within −5 to +8 % for ν up to 0.4 and a wall up to a fifth of the radius, up to 25 % high at 0.45; the angle to 20 %. The ends, being softer, add 3 to 18 % at mid-length",
     args: layerArgs,
     units: true,

@@ -1,9 +1,8 @@
 import { formula } from "../formula";
 
-export const sleevePressure = formula(
+export const PRESSURE = formula(
   {
     id: "PRESSURE",
-    family: "Loading, motion, PV",
     text: "Mean pressure on the projected area of a sleeve bush",
     args: {
       load: { kind: "force", symbol: "F", from: 0, text: "Radial load" },

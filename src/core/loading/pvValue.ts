@@ -1,9 +1,8 @@
 import { formula } from "../formula";
 
-export const pressureSpeed = formula(
+export const PVVALUE = formula(
   {
     id: "PVVALUE",
-    family: "Loading, motion, PV",
     text: "PV: mean pressure times sliding speed",
     args: {
       pressure: { kind: "pressure", symbol: "p", from: 0, text: "Mean pressure" },

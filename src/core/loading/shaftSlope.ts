@@ -8,10 +8,9 @@ export const steepest = 5;
  * Slopes of a shaft of constant section over two bushes that do not resist its tilt (simply supported beam); real bushes do, so that the slopes are
  * high: the safe side, by how much depends on them. Shear is left out (low, unsafe, for a span of a few diameters), and so is misalignment: add it.
  */
-export const shaftSlope = formula(
+export const SHAFTSLOPE = formula(
   {
     id: "SHAFTSLOPE",
-    family: "Loading, motion, PV",
     text: "Slope of a bent shaft at the nearer and the farther of its two bushes, taken as knife edges: high, the safe side, since a bush resists; add misalignment. Above 5° no answer: the theory is one of small slopes",
     args: {
       loadcase: {

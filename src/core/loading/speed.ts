@@ -1,9 +1,8 @@
 import { formula } from "../formula";
 
-export const turningSpeed = formula(
+export const SPEED = formula(
   {
     id: "SPEED",
-    family: "Loading, motion, PV",
     text: "Sliding speed of a turning shaft",
     args: {
       bore: { kind: "length", symbol: "d", above: 0, text: "Bore of the bush" },

@@ -1,9 +1,8 @@
 import { formula } from "../formula";
 
-export const strokeSpeed = formula(
+export const STROKESPEED = formula(
   {
     id: "STROKESPEED",
-    family: "Loading, motion, PV",
     text: "Mean sliding speed of a linear motion",
     args: {
       stroke: { kind: "length", symbol: "s", from: 0, text: "Travel from one end to the other" },

@@ -1,9 +1,8 @@
 import { formula } from "../formula";
 
-export const swingSpeed = formula(
+export const SWINGSPEED = formula(
   {
     id: "SWINGSPEED",
-    family: "Loading, motion, PV",
     text: "Mean sliding speed of a swinging shaft",
     args: {
       bore: { kind: "length", symbol: "d", above: 0, text: "Bore of the bush" },

@@ -1,10 +1,9 @@
 import { clash } from "../errors";
 import { formula } from "../formula";
 
-export const washerPressure = formula(
+export const WASHERPRESSURE = formula(
   {
     id: "WASHERPRESSURE",
-    family: "Loading, motion, PV",
     text: "Mean pressure on the face of a thrust washer",
     args: {
       load: { kind: "force", symbol: "F", from: 0, text: "Axial load" },

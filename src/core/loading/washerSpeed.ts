@@ -1,10 +1,9 @@
 import { formula } from "../formula";
 import { checkRing } from "./washerPressure";
 
-export const washerSpeed = formula(
+export const WASHERSPEED = formula(
   {
     id: "WASHERSPEED",
-    family: "Loading, motion, PV",
     text: "Sliding speed of a thrust washer at its mean diameter",
     args: {
       inner: { kind: "length", symbol: "Di", from: 0, text: "Inner diameter of the bearing face" },

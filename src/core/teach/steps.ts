@@ -1,6 +1,7 @@
 import { BushError, noDatum, orList } from "../errors";
 import { formula, isNumberArg, isWhole } from "../formula";
 import type { Arg, ArgumentReader, Formula, NumberArg, Source, Span } from "../formula";
+import type { Family } from "../families";
 import { kinds } from "../kinds";
 import type { System } from "../kinds";
 import { sourceTexts } from "../sources";
@@ -10,12 +11,11 @@ import { labelOf, workOf } from "./worksheet";
 import { workedRows } from "./workedRows";
 import type { Row } from "./workedRows";
 
-/** The worked lines of one calculation; made for the formulas that it may be asked to show. */
-export const stepsOf = (formulas: readonly Formula[]) =>
+/** The worked lines of one calculation; made for the functions that it may be asked to show, which are not there yet when it is made. */
+export const stepsOf = (families: () => readonly Family[]) =>
   formula(
     {
       id: "STEPS",
-      family: "Units and teaching",
       text: "Worked lines of a calculation: inputs, formula, the numbers put in with their units, result, source; in inch units where asked, and where a formula has no plain form in them converted in lines of their own",
       args: {
         calculation: { kind: "text", text: 'Name of a function of this add-in that answers a number: "PRESSURE"' },
@@ -37,7 +37,7 @@ export const stepsOf = (formulas: readonly Formula[]) =>
       example: ["PRESSURE", 800, 20, 15],
     },
     ({ calculation, argument }) => {
-      const f = find(formulas, calculation);
+      const f = find(families(), calculation);
       const call = argument.read(f);
       const [first] = call.answers;
       if (first instanceof BushError && call.answers.every((answer) => answer instanceof BushError)) throw first;
@@ -45,17 +45,21 @@ export const stepsOf = (formulas: readonly Formula[]) =>
     },
   );
 
-function find(formulas: readonly Formula[], name: string): Formula {
+function find(families: readonly Family[], name: string): Formula {
   const id = name
     .trim()
     .toUpperCase()
     .replace(/^=?(BUSH[._])?/, "")
     .replace(/\(.*$/, "");
-  const f = formulas.find((candidate) => candidate.spec.id === id);
-  if (!f) throw noDatum("calculation", `calculation must be a function of this add-in, got "${name.slice(0, 24)}"`);
+  const family = families.find(({ functions }) => Object.hasOwn(functions, id));
+  const f = family?.functions[id];
+  if (!family || !f)
+    throw noDatum("calculation", `calculation must be a function of this add-in, got "${name.slice(0, 24)}"`);
   if (f.spec.working) return f;
   const some = orList(
-    formulas.filter((other) => other.spec.working && other.spec.family === f.spec.family).map((other) => other.spec.id),
+    Object.values(family.functions)
+      .filter((other) => other.spec.working)
+      .map((other) => other.spec.id),
   );
   throw noDatum("calculation", `calculation ${id} has no formula to work${some ? `; try ${some}` : ""}`);
 }

@@ -4,10 +4,9 @@ import type { Cell } from "../formula";
 import { splitNumber } from "../numbers";
 import { conversion, convert } from "../units";
 
-export const unitOf = formula(
+export const UNIT = formula(
   {
     id: "UNIT",
-    family: "Units and teaching",
     text: "Converts a number from one unit to another of the same dimension; absolute temperatures with their offset",
     args: {
       value: { kind: "any", text: 'The number, or text with its unit ("250 lbf"), which then must agree with from' },

@@ -4,10 +4,9 @@ import { formula } from "../formula";
 /** Edition of the grade library: year and month of its last change. */
 export const libraryEdition = "2026-11";
 
-export const versionOf = formula(
+export const VERSION = formula(
   {
     id: "VERSION",
-    family: "Units and teaching",
     text: "Version of the add-in and edition of its grade library: a self-test that needs no argument",
     args: {},
     units: false,

@@ -7,10 +7,9 @@ import { conformityArgs, flatWearOf, shapingClearance } from "./conformity";
  * Hours until the allowance is worn: h/(k·p·v·3600). A rate from flat tests used so gives a life at least 27 % too long; "flat" takes
  * the flat wear at which the bottom of the bore has lost the allowance. Without pressure or speed nothing wears: an error.
  */
-export const wearLife = formula(
+export const LIFE = formula(
   {
     id: "LIFE",
-    family: "Wear and cost",
     text: "Running hours until the wear allowance is used up; times 60 and the cycles per minute it gives cycles; a rate from flat tests needs from and clearance, without them the life is at least 27 % too long",
     args: {
       wearrate: {

@@ -13,7 +13,7 @@ import { property } from "../grades/model/properties";
 import { gradesArg } from "../grades/model/table";
 import { statedAt } from "../heat/derating";
 import type { System } from "../kinds";
-import { wearLife } from "./life";
+import { LIFE } from "./life";
 
 /** Throws where pressure, speed or PV are beyond the grade's limits at 23 °C, or a limit is not known. */
 function requireLimits(grade: Grade, pressure: number, speed: number, system: System): void {
@@ -26,18 +26,17 @@ function requireLimits(grade: Grade, pressure: number, speed: number, system: Sy
 }
 
 /** Hours and km by the greatest and the least wear rate of a grade; a rate that the grade's data lack is no datum. */
-export const lifeBand = formula(
+export const LIFEBAND = formula(
   {
     id: "LIFEBAND",
-    family: "Wear and cost",
     text: "Shortest and longest life of a grade by its greatest and least wear rate, in hours, then in sliding distance; #N/A where pressure, speed or PV are beyond its limits at 23 °C",
     args: {
       grade: gradeArg,
-      pressure: wearLife.spec.args.pressure,
-      speed: wearLife.spec.args.speed,
-      allowance: wearLife.spec.args.allowance,
+      pressure: LIFE.spec.args.pressure,
+      speed: LIFE.spec.args.speed,
+      allowance: LIFE.spec.args.allowance,
       clearance: {
-        ...wearLife.spec.args.clearance,
+        ...LIFE.spec.args.clearance,
         text: "Diametral clearance when new; needed unless the grade's wear rates are known to come from bush tests, and else not used",
       },
       grades: gradesArg,
@@ -66,7 +65,7 @@ export const lifeBand = formula(
     const hours = (["wearHigh", "wearLow"] as const).map((key): number | BushError => {
       const wearrate = grade.values[key];
       if (wearrate === undefined) return lacks(grade, property(key).heading);
-      return wearLife.calc({ wearrate, pressure, speed, allowance, clearance, from });
+      return LIFE.calc({ wearrate, pressure, speed, allowance, clearance, from });
     });
     return [[...hours, ...hours.map((life) => (typeof life === "number" ? life * speed * 3.6 : life))]];
   },

@@ -9,10 +9,9 @@ import { conformityArgs, shapingClearance, sinkOf } from "./conformity";
  * h = k·p·s for a rate from bush tests. A rate from flat tests used so gives at least 21 % too little; with "flat" the depth is that
  * at the bottom of a bore with clearance, exact for a rigid shaft, a load fixed to the bush and a rate that does not change.
  */
-export const wearDepth = formula(
+export const WEAR = formula(
   {
     id: "WEAR",
-    family: "Wear and cost",
     text: `Wear depth after a sliding distance, load fixed to the bush and the shaft moving; a rate from flat tests needs from and clearance, without them the depth is at least 21 % too small. One rate for other pressures and speeds was up to ${misses.wear.oneRate} times too low`,
     args: {
       wearrate: {

@@ -9,10 +9,9 @@ const factor = <S extends string>(symbol: S, text: string) =>
  * k = k0·a·b·c·d·e: Neale's form and names of the factors; the figures in the texts are recalled, none is applied unasked. It errs to either side, as
  * far as the factors are guessed: low (unsafe) where one that applies is left at 1, high where b and c come on top of a rate of the bore's own temperature.
  */
-export const wearRate = formula(
+export const WEARRATE = formula(
   {
     id: "WEARRATE",
-    family: "Wear and cost",
     text: `Wear rate of a duty: the rate of the tests times correction factors of your choice, each 1 unless given; figures named with them are recalled, not read. Too low where a factor that applies is left at 1; the rate of another processing was up to ${misses.wear.otherProcessing} times too low. Not for metals with solid lubricant`,
     args: {
       base: { kind: "wearRate", symbol: "k0", from: 0, text: "Specific wear rate of the tests" },

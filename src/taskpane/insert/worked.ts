@@ -1,6 +1,6 @@
 import type { FieldKey, NamedDuty } from "../../core/duties";
 import type { System } from "../../core/kinds";
-import { pressureSpeed } from "../../core/loading/pvValue";
+import { functions } from "../../core";
 import { fromWorking } from "../../core/units";
 import type { Placed } from "./blocks";
 import { below, call, formulaOf, spilled, text } from "./spill";
@@ -12,7 +12,7 @@ const ofSleeve = { turning: "SPEED", swinging: "SWINGSPEED", linear: "STROKESPEE
 export function workedSteps(duty: NamedDuty, { refs }: Placed, system: System): Piled {
   if (duty.bands.length > 0) throw new Error("A band has no one value to work with: insert the calculation record.");
   const { steps } = duty.corners[0]!;
-  const work = steps.map(({ bore, face }) => pressureSpeed((bore ?? face)!));
+  const work = steps.map(({ bore, face }) => functions.PVVALUE((bore ?? face)!));
   const hardest = work.indexOf(Math.max(...work));
   const { motion, bore, face } = steps[hardest]!;
   const isWasher = duty.part === "washer";

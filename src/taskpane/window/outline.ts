@@ -2,7 +2,7 @@ import { boreSpan, rounding } from "../../core/duties";
 import type { Duty, Face, NamedDuty, Step } from "../../core/duties";
 import { pressureLimit, pvLimit, speedLimit } from "../../core/grades/model";
 import type { Limit, Values } from "../../core/grades/model";
-import { pressureSpeed } from "../../core/loading/pvValue";
+import { functions } from "../../core";
 
 /** A point of the chart, in working units. */
 export interface Point {
@@ -65,7 +65,7 @@ export const pointsOf = ({ steps }: Duty): MarkedPoint[] =>
     ];
   });
 
-export const pvOf = ({ pressure, speed }: Point): number => pressureSpeed({ pressure, speed });
+export const pvOf = ({ pressure, speed }: Point): number => functions.PVVALUE({ pressure, speed });
 
 /** The part of the plane that a chart shows. */
 export interface Frame {

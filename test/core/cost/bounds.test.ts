@@ -1,4 +1,4 @@
-import { landedCost, priceAt, quoteRanking } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { call, CellError, message } from "../../support";
 
 const heading = ["part", "supplier", "grade", "bore", "length", "price", "life allowance"];
@@ -12,7 +12,7 @@ function quoteWith(columns: Record<string, unknown>): { rank: unknown; notes: st
     ...good.map((value, i) => (heading[i]! in columns ? columns[heading[i]!] : value)),
     ...added.map((name) => columns[name]),
   ];
-  const answer = call(quoteRanking, [[[...heading, ...added], row], 0.5, 0.1, 20])[1]!;
+  const answer = call(functions.QUOTES, [[[...heading, ...added], row], 0.5, 0.1, 20])[1]!;
   return { rank: answer[0], notes: String(answer.at(-1)), row: answer };
 }
 
@@ -64,7 +64,7 @@ describe("columns of a quote table", () => {
 });
 
 describe("headings of a quote table", () => {
-  const rank = (headings: unknown[], row: unknown[]) => call(quoteRanking, [[headings, row], 0.5, 0.1, 20]);
+  const rank = (headings: unknown[], row: unknown[]) => call(functions.QUOTES, [[headings, row], 0.5, 0.1, 20]);
   test("a cell error in a heading goes through, a filled column without a heading is named", () => {
     expect((rank([...heading, "#REF!"], [...good, 1])[0]![0] as CellError).code).toBe("#REF!");
     const notes = rank([...heading, null], [...good, 1]).map((line) => line.at(-1));
@@ -85,7 +85,7 @@ describe("headings of a quote table", () => {
 });
 
 describe("the whole table", () => {
-  const table = (...rows: unknown[][]) => call(quoteRanking, [[heading, ...rows], 0.5, 0.1, 20]).slice(1);
+  const table = (...rows: unknown[][]) => call(functions.QUOTES, [[heading, ...rows], 0.5, 0.1, 20]).slice(1);
   const priced = (part: string, price: unknown) => [part, ...good.slice(1, 5), price, 0.3];
   const ranks = (...prices: unknown[]) =>
     table(...prices.map((price, i) => priced(String(i), price))).map((row) => row[0]);
@@ -121,7 +121,7 @@ describe("the whole table", () => {
     expect([noted(20, 25, null), noted(null, 20, 25), noted(0.5, 0.5)]).toEqual([true, true, false]);
   });
   test("one column not read is told like several", () => {
-    const notes = call(quoteRanking, [
+    const notes = call(functions.QUOTES, [
       [
         [...heading, "colour"],
         [...good, "red"],
@@ -134,25 +134,25 @@ describe("the whole table", () => {
   });
   test("one column that lacks is told like several", () => {
     const without = (row: unknown[]) => row.filter((_, i) => i !== at("price"));
-    const [[error]] = call(quoteRanking, [[without(heading), without(good)], 0.5, 0.1, 20]) as [[CellError]];
+    const [[error]] = call(functions.QUOTES, [[without(heading), without(good)], 0.5, 0.1, 20]) as [[CellError]];
     expect(error.message).toBe('quotes has no column "price"');
   });
   test("a row of blanks and zeros is spare, a table of them holds no row", () => {
     expect(table(good, [null, 0, null, 0, null, null, null], good).filter((row) => row[0] === 1)).toHaveLength(2);
     expect(
-      (call(quoteRanking, [[heading, [0, 0, 0, 0, 0, 0, 0]], 0.5, 0.1, 20])[0]![0] as CellError).message,
+      (call(functions.QUOTES, [[heading, [0, 0, 0, 0, 0, 0, 0]], 0.5, 0.1, 20])[0]![0] as CellError).message,
     ).toContain("no row below");
   });
 });
 
 test("LANDED: tooling of any size needs its volume", () => {
-  expect(() => landedCost({ price: 1, quantity: 1, tooling: 0.5 })).toThrow("volume is missing");
-  expect(landedCost({ price: 1, quantity: 1, tooling: 0 })).toBe(1);
-  expect(landedCost({ price: 1, quantity: 1, volume: 0 })).toBe(1);
+  expect(() => functions.LANDED({ price: 1, quantity: 1, tooling: 0.5 })).toThrow("volume is missing");
+  expect(functions.LANDED({ price: 1, quantity: 1, tooling: 0 })).toBe(1);
+  expect(functions.LANDED({ price: 1, quantity: 1, volume: 0 })).toBe(1);
 });
 
 describe("PRICEAT", () => {
-  const of = (quantity: number, breaks: unknown[][]) => call(priceAt, [quantity, breaks])[0]![0];
+  const of = (quantity: number, breaks: unknown[][]) => call(functions.PRICEAT, [quantity, breaks])[0]![0];
   test("one break alone, and a break from zero", () => {
     expect(of(5, [[1, 4.2]])).toBe(4.2);
     expect(of(0.5, [[0, 5]])).toBe(5);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import greenhouse from "../../../data/greenhouse/quotes.json";
-import { landedCost, quoteRanking, runCost, wearLife } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { answer } from "../../../src/edge/sheet";
 import { seed } from "../../laws/check";
 
@@ -9,7 +9,7 @@ const host = { error: (code: string, message?: string) => ({ code, message }) };
 
 /** The answer's rows as objects under the headings' names; their units are kept apart. */
 function rank(rows: Rows, duty: readonly unknown[] = [0.6, 0.1, "5 to 45"]) {
-  const [heading, ...lines] = answer(quoteRanking, [rows, ...duty], host) as [string[], ...unknown[][]];
+  const [heading, ...lines] = answer(functions.QUOTES, [rows, ...duty], host) as [string[], ...unknown[][]];
   const names = heading.map((text) => text.replace(/ \[.*\]$/, ""));
   const all = lines.map((line) => Object.fromEntries(names.map((name, i) => [name, line[i]])));
   return {
@@ -20,7 +20,7 @@ function rank(rows: Rows, duty: readonly unknown[] = [0.6, 0.1, "5 to 45"]) {
   };
 }
 const fault = (rows: unknown, duty: readonly unknown[] = [0.6, 0.1, 20]) =>
-  answer(quoteRanking, [rows, ...duty], host)[0]![0];
+  answer(functions.QUOTES, [rows, ...duty], host)[0]![0];
 
 const heading = ["part", "supplier", "grade", "bore", "length", "price", "order quantity", "life allowance"];
 const quote = (part: string, grade = "Demo Sorrel", price: unknown = 2, allowance: unknown = 0.2) =>
@@ -39,10 +39,10 @@ const one = (columns: Record<string, unknown>) => {
 describe("ranking", () => {
   test("cost per 1000 h is the landed cost over the life by the grade's high wear rate", () => {
     const row = one({ "price per": 10, tooling: 500, "planned volume": 1000, "freight per lot": 20, "duty %": 5 });
-    const landed = landedCost({ price: 0.2, quantity: 100, tooling: 500, volume: 1000, freight: 20, duty: 0.05 });
-    const life = wearLife({ wearrate: 1.5e-6, pressure: 0.6, speed: 0.1, allowance: 0.2 });
+    const landed = functions.LANDED({ price: 0.2, quantity: 100, tooling: 500, volume: 1000, freight: 20, duty: 0.05 });
+    const life = functions.LIFE({ wearrate: 1.5e-6, pressure: 0.6, speed: 0.1, allowance: 0.2 });
     expect(row).toMatchObject({ rank: 1, lot: 100, "unit price": 0.2, "landed cost": landed, "shortest life": life });
-    expect(row["parts per 1000 h"]).toBe(runCost({ landed, life }));
+    expect(row["parts per 1000 h"]).toBe(functions.RUNCOST({ landed, life }));
   });
 
   test("cheapest to run first, not cheapest to buy", () => {
@@ -301,7 +301,7 @@ describe("the table as a whole", () => {
     expect(ranked[0]!["shortest life"]).toBeCloseTo(0.2 / (1e-6 * 0.6 * 0.1 * 3600), 8);
   });
   test("several duties: their tables below each other, a blank one blank", () => {
-    const many = answer(quoteRanking, [[heading, quote("a")], [[0.6], [null], [500]], 0.1, 20], host);
+    const many = answer(functions.QUOTES, [[heading, quote("a")], [[0.6], [null], [500]], 0.1, 20], host);
     expect(many[0]!.slice(0, 3)).toEqual(["row", "rank", "part"]);
     expect(many.map((line) => line[0])).toEqual(["row", 1, 1, "", 3, 3]);
     expect(many[4]!.slice(1, 3)).toEqual(["not ranked", "a"]);

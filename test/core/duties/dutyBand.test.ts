@@ -1,10 +1,10 @@
-import { dutyBand } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { shareText } from "../../../src/core/duties/model/bandTally";
 import { call, message } from "../../support";
 import { card, near, plainGrades, rows, sleeve, speed } from "./plain";
 import type { Fields } from "./plain";
 
-const bandOf = (fields: Fields, grade = "Plain") => rows(dutyBand, [card(fields), null, grade, plainGrades]);
+const bandOf = (fields: Fields, grade = "Plain") => rows(functions.DUTYBAND, [card(fields), null, grade, plainGrades]);
 const row = (fields: Fields, criterion: string, grade?: string) => {
   const [best, likely, worst, verdict, passes] = bandOf(fields, grade).get(criterion)!;
   return { best, likely, worst, verdict, passes };
@@ -79,7 +79,7 @@ test("where a point is beyond and no ratio tells how far, there is no worst use"
 });
 
 test("a duty without a band, or with one that cannot be, is told what to type", () => {
-  const told = (fields: Fields) => message(call(dutyBand, [card(fields), null, "Plain", plainGrades]));
+  const told = (fields: Fields) => message(call(functions.DUTYBAND, [card(fields), null, "Plain", plainGrades]));
   expect(told(sleeve)).toBe('duty holds no band: type a number of it as "640 to 960" or "800 ± 20 %"');
   expect(told({ ...sleeve, load: "800 to 400" })).toContain("lower end first");
 });

@@ -1,10 +1,10 @@
-import { dutyRoom } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { convert } from "../../../src/core/units";
 import { call, message } from "../../support";
 import { card, near, plainGrades, rows, sleeve, speed } from "./plain";
 import type { Fields } from "./plain";
 
-const roomOf = (fields: Fields, grade = "Plain") => rows(dutyRoom, [card(fields), null, grade, plainGrades]);
+const roomOf = (fields: Fields, grade = "Plain") => rows(functions.DUTYROOM, [card(fields), null, grade, plainGrades]);
 /** Least and greatest of a field with the words and the criteria beyond them. */
 const row = (fields: Fields, label: string, grade?: string) => {
   const found = roomOf(fields, grade).get(label);
@@ -156,7 +156,7 @@ describe("steps", () => {
     [null, 500, null, null, null, null, 3],
     [null, 300, null, null, 20, null, 5],
   ];
-  const all = rows(dutyRoom, [steps, null, "Plain", plainGrades]);
+  const all = rows(functions.DUTYROOM, [steps, null, "Plain", plainGrades]);
   test("a number moves in all steps that share it, each time by itself", () =>
     expect([...all.keys()].slice(1)).toEqual([
       ...["load, steps 1, 3", "load, step 2", "bore", "length", "rpm, steps 1, 2", "rpm, step 3"],
@@ -171,12 +171,15 @@ describe("steps", () => {
 
 test("in inch units numbers are inch and the limits the same", () => {
   const typed = { "load [N]": 180, "bore [mm]": 15, "length [mm]": 20, rpm: 120, temperature: "5 to 45 °C" };
-  const load = (units: "metric" | "inch") => rows(dutyRoom, [card(typed), null, "Demo Medlar"], units).get("load")!;
+  const load = (units: "metric" | "inch") =>
+    rows(functions.DUTYROOM, [card(typed), null, "Demo Medlar"], units).get("load")!;
   expect(load("inch").slice(1, 2)).toEqual(["lbf"]);
   for (const at of [0, 5]) near(load("inch")[at], convert(load("metric")[at] as number, "N", "lbf"));
 });
 
 test("the best grade is named where none is chosen, and a duty that cannot be read is an error", () => {
-  expect([...rows(dutyRoom, [card(sleeve), null, null, plainGrades]).keys()][0]).toBe("verdict, Plain");
-  expect(message(call(dutyRoom, [card({ ...sleeve, load: "much" }), null, "Plain", plainGrades]))).toContain("load");
+  expect([...rows(functions.DUTYROOM, [card(sleeve), null, null, plainGrades]).keys()][0]).toBe("verdict, Plain");
+  expect(message(call(functions.DUTYROOM, [card({ ...sleeve, load: "much" }), null, "Plain", plainGrades]))).toContain(
+    "load",
+  );
 });

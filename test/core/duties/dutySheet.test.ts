@@ -1,4 +1,4 @@
-import { dutyChecks, dutySheet, dutyTable } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { NamedDuty, readDuties } from "../../../src/core/duties";
 import { kinds } from "../../../src/core/kinds";
 import type { System } from "../../../src/core/kinds";
@@ -28,13 +28,14 @@ type Row = readonly [
 ];
 const known = new Map<string, readonly Row[]>();
 function sheetOf(name: string, units: System = "metric"): readonly Row[] {
-  const rows = known.get(name + units) ?? (call(dutySheet, [table, name], units).slice(1) as unknown as Row[]);
+  const rows =
+    known.get(name + units) ?? (call(functions.DUTYSHEET, [table, name], units).slice(1) as unknown as Row[]);
   known.set(name + units, rows);
   return rows;
 }
 const sectionOf = (rows: readonly Row[], name: string): readonly Row[] => rows.filter(([section]) => section === name);
 const cardSheet = (fields: Fields, grades: unknown = plainGrades): readonly Row[] =>
-  call(dutySheet, [card(fields), null, "Plain", grades]).slice(1) as unknown as Row[];
+  call(functions.DUTYSHEET, [card(fields), null, "Plain", grades]).slice(1) as unknown as Row[];
 
 /** The last line of a symbol, which is in the sheet's units; of a criterion that is not worked the line of that name. */
 const ended = (rows: readonly Row[], symbol: string, named: string): Row | undefined =>
@@ -44,14 +45,14 @@ const ended = (rows: readonly Row[], symbol: string, named: string): Row | undef
 const systems: readonly System[] = ["metric", "inch"];
 
 describe.each(systems)("the greenhouse's duties in %s units", (units) => {
-  const judged = call(dutyTable, [table], units).slice(1);
+  const judged = call(functions.DUTIES, [table], units).slice(1);
 
   test.each(greenhouse.map(({ name }) => name))(
     "%s: its record says what DUTYCHECKS says, criterion by criterion",
     (name) => {
       const rows = sheetOf(name, units);
       for (const cell of rows.flat()) expect(cell).not.toBeInstanceOf(CellError);
-      const checks = call(dutyChecks, [table, name], units).slice(1);
+      const checks = call(functions.DUTYCHECKS, [table, name], units).slice(1);
       for (const [heading, value, limit, unit, use, word] of checks) {
         if (word === "not asked" || word === "not read") continue;
         const lines = sectionOf(rows, heading as string);
@@ -196,7 +197,7 @@ describe("a duty that can be worked by hand", () => {
 
 test("how the grade came to be judged is told", () => {
   const chosen = (grade: string | null, fields: Fields = {}) =>
-    call(dutySheet, [card({ ...sleeve, ...fields }), null, grade, plainGrades])
+    call(functions.DUTYSHEET, [card({ ...sleeve, ...fields }), null, grade, plainGrades])
       .find(([, what]) => what === "grade")!
       .slice(3);
   expect(chosen("Plain")).toEqual(["own", "Plain", "", "named for this sheet"]);
@@ -224,7 +225,12 @@ test("steps each have their pressure and speed; the record shows how their great
 });
 
 test("a figure that is missing is told as such, and nothing is worked from it", () => {
-  const rows = call(dutySheet, [card({ ...sleeve, hours: 100, "wear allowance": 0.2 }), null, "Bare", plainGrades]);
+  const rows = call(functions.DUTYSHEET, [
+    card({ ...sleeve, hours: 100, "wear allowance": 0.2 }),
+    null,
+    "Bare",
+    plainGrades,
+  ]);
   const missing = (rows as unknown as Row[]).find(
     ([section, what]) => section === "grade" && what === "wear rate high",
   )!;
@@ -250,11 +256,13 @@ test("columns that were not read are told, and every record ends in the standing
 });
 
 test("an unknown duty, or none of several, is an error that says what there is", () => {
-  expect(message(call(dutySheet, [table, "Moon gate"]))).toMatch(
+  expect(message(call(functions.DUTYSHEET, [table, "Moon gate"]))).toMatch(
     /^duty "Moon gate" is unknown; the table has "Roof-vent pivot"/,
   );
-  expect(message(call(dutySheet, [table]))).toMatch(/^duty is missing: the table holds \d+/);
-  expect(message(call(dutySheet, [card(sleeve), null, "Unobtainium"]))).toMatch(/^grade "Unobtainium" is unknown/);
+  expect(message(call(functions.DUTYSHEET, [table]))).toMatch(/^duty is missing: the table holds \d+/);
+  expect(message(call(functions.DUTYSHEET, [card(sleeve), null, "Unobtainium"]))).toMatch(
+    /^grade "Unobtainium" is unknown/,
+  );
 });
 
 test("units are those of the sheet throughout", () => {

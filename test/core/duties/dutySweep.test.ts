@@ -1,11 +1,11 @@
-import { dutySweep } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { convert } from "../../../src/core/units";
 import { call, CellError, message } from "../../support";
 import { card, near, plainGrades, sleeve, speed } from "./plain";
 import type { Fields } from "./plain";
 
 const sweep = (heading: string, values: readonly unknown[], fields: Fields = sleeve, grade: string | null = "Plain") =>
-  call(dutySweep, [card(fields), heading, values.map((value) => [value]), null, grade, plainGrades]).slice(1);
+  call(functions.DUTYSWEEP, [card(fields), heading, values.map((value) => [value]), null, grade, plainGrades]).slice(1);
 const errorOf = (row: readonly unknown[]) => (row[5] as CellError).message;
 
 test("a row per value: the value, use, what governs and the verdict", () => {
@@ -18,12 +18,12 @@ test("a row per value: the value, use, what governs and the verdict", () => {
 test("the heading may be any that a table of duties has, with its unit", () => {
   expect(sweep("Radial load [kN]", [0.3])[0]!.slice(0, 2)).toEqual([300, "N"]);
   near(sweep("load [lbf]", [100])[0]![0], convert(100, "lbf", "N"), 1e-12);
-  expect(message(call(dutySweep, [card(sleeve), "lod", [[1]], null, "Plain", plainGrades]))).toBe(
+  expect(message(call(functions.DUTYSWEEP, [card(sleeve), "lod", [[1]], null, "Plain", plainGrades]))).toBe(
     'heading "lod" is unknown; nearest: load',
   );
-  expect(message(call(dutySweep, [card(sleeve), "colour of the paint", [[1]], null, "Plain", plainGrades]))).toContain(
-    "give one of a table of duties",
-  );
+  expect(
+    message(call(functions.DUTYSWEEP, [card(sleeve), "colour of the paint", [[1]], null, "Plain", plainGrades])),
+  ).toContain("give one of a table of duties");
 });
 
 test("a value is read as in a duty: text with its unit, words, spans and bands", () => {
@@ -52,7 +52,7 @@ test("a blank, and a 0 where it can be no value, leaves its row blank", () =>
   expect(sweep("bore", [null, 0, "", 20]).map((row) => row[2])).toEqual(["", "", "", "Plain"]));
 
 test("a range of any shape is read row by row", () => {
-  const wide = call(dutySweep, [
+  const wide = call(functions.DUTYSWEEP, [
     card(sleeve),
     "load",
     [
@@ -76,7 +76,9 @@ test("the grade is that of the duty as it stands, held over the values; a sweep 
   const [first, unknown, second] = sweep("grade", ["Bare", "Nothing", "Plain"], sleeve, null);
   expect([first![2], second![2], unknown![2]]).toEqual(["Bare", "Plain", ""]);
   expect(errorOf(unknown!)).toContain('grade "Nothing" is unknown');
-  expect(message(call(dutySweep, [card(sleeve), "grade", [["Bare"]], null, "Plain", plainGrades]))).toContain("grade");
+  expect(message(call(functions.DUTYSWEEP, [card(sleeve), "grade", [["Bare"]], null, "Plain", plainGrades]))).toContain(
+    "grade",
+  );
 });
 
 describe("steps", () => {
@@ -88,7 +90,7 @@ describe("steps", () => {
     [null, 300, null, null, null, null, 5],
   ];
   const use = (field: string, value: number) =>
-    call(dutySweep, [steps, field, [[value]], null, "Plain", plainGrades])[1]![3];
+    call(functions.DUTYSWEEP, [steps, field, [[value]], null, "Plain", plainGrades])[1]![3];
   test("a value goes into the first step and all that share it", () => {
     near(use("load", 400), ((500 / 400) * speed) / 0.1);
     near(use("load", 600), ((600 / 400) * speed) / 0.1);
@@ -103,7 +105,7 @@ describe("steps", () => {
       const mean = ((time * 300 + 3 * 500 + 5 * 300) / (time + 8) / 400) * speed;
       return (100 * 1e-6 * mean * 3600) / 0.2;
     };
-    const [, row] = call(dutySweep, [worn, "time", [[20]], null, "Plain", plainGrades]);
+    const [, row] = call(functions.DUTYSWEEP, [worn, "time", [[20]], null, "Plain", plainGrades]);
     // PV governs by its use; wear is asked beside it
     near(row![3], Math.max(life(20), ((500 / 400) * speed) / 0.1));
   });

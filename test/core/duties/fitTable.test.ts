@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { closeIn, clearance as clearanceOf, dutyChecks, dutyTable, fitTable, runClearance } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { words } from "../../../src/core/duties";
 import { dutyCells, dutyHeadings } from "../../../src/book/greenhouse/dutyRows";
 import { between, check } from "../../laws/check";
@@ -14,7 +14,7 @@ interface Row {
 
 /** FITTABLE's rows by their headings without units; the second of two states of one name is "cold again 2". */
 function statesOf(duty: unknown, ...more: unknown[]): Record<string, Row> {
-  const [headings, ...lines] = call(fitTable, [duty, ...more]) as [string[], ...unknown[][]];
+  const [headings, ...lines] = call(functions.FITTABLE, [duty, ...more]) as [string[], ...unknown[][]];
   if (lines.length === 0) throw new Error(message([headings]));
   const names = headings.map((heading) => heading.replace(/ \[.*/, ""));
   const states: Record<string, Row> = {};
@@ -87,12 +87,17 @@ describe("the vent pivot", () => {
   });
 
   test("agrees with RUNCLEARANCE from CLEARANCE and CLOSEIN, but for the growth of the close-in itself", () => {
-    const [free] = clearanceOf({ boreleast: 20.04, boregreatest: 20.124, shaftleast: 19.959, shaftgreatest: 19.98 });
-    const closein = closeIn({
+    const [free] = functions.CLEARANCE({
+      boreleast: 20.04,
+      boregreatest: 20.124,
+      shaftleast: 19.959,
+      shaftgreatest: 19.98,
+    });
+    const closein = functions.CLOSEIN({
       ...{ bore: 20, outside: 23, housing: 1e9, bushmodulus: 2500, bushpoisson: 0.4 },
       ...{ housingmodulus: 69000, housingpoisson: 0.33 },
     });
-    const alone = runClearance({
+    const alone = functions.RUNCLEARANCE({
       ...{ clearance: free!, bore: 20.04, outside: 23, interference: 0.029, closein, temperature: 80 },
       ...{ bushexpansion: 8.5e-5, housingexpansion: 23.6e-6, shaftexpansion: 11.7e-6 },
     });
@@ -167,7 +172,9 @@ describe("after the hottest hold", () => {
     // nothing kept: S is the whole interference when hot, 0.129 + 23·60·6.14e-5
     expect(grip(none)).toBeCloseTo(0.129 - 23 * 40 * 6.14e-5 - (0.129 + 23 * 60 * 6.14e-5), 12);
     expect(sorrel({ ...fields, "share of grip kept": "100 %" })["cold again"]!.verdict).toBe("fits");
-    const note = call(dutyChecks, [pressedBush(fields), "", "Demo Sorrel"]).find(([name]) => name === "clearance")!;
+    const note = call(functions.DUTYCHECKS, [pressedBush(fields), "", "Demo Sorrel"]).find(
+      ([name]) => name === "clearance",
+    )!;
     expect(note.at(-1)).toMatch(/; -0.0\d+ mm with nothing of the press fit kept$/);
   });
 
@@ -195,7 +202,7 @@ describe("after the hottest hold", () => {
       "outside zone": "+0.2/+0.25",
     };
     const left = (moisture: string) => {
-      const checks = call(dutyChecks, [
+      const checks = call(functions.DUTYCHECKS, [
         pressedBush({ ...fields, "moisture at assembly": moisture }),
         "",
         "Demo Sorrel",
@@ -233,8 +240,8 @@ describe("laws", () => {
   test("inch and metric answer the same", () => {
     const inch = { load: "500 N", bore: 20 / 25.4, length: 20 / 25.4, outside: 23 / 25.4, temperature: "-4 to 176" };
     const zones = { "outside zone": "+0.05/+0.10 mm", moisture: "humid" };
-    const [, ...metric] = call(fitTable, [pressedBush(zones), "", "Demo Sorrel"]);
-    const [, ...found] = call(fitTable, [pressedBush({ ...inch, ...zones }), "", "Demo Sorrel"], "inch");
+    const [, ...metric] = call(functions.FITTABLE, [pressedBush(zones), "", "Demo Sorrel"]);
+    const [, ...found] = call(functions.FITTABLE, [pressedBush({ ...inch, ...zones }), "", "Demo Sorrel"], "inch");
     expect(found).toHaveLength(metric.length);
     found.forEach((row, r) => {
       const back = row.map((x, i) => {
@@ -308,7 +315,7 @@ describe("the rows say what the criteria say", () => {
   /** The worst row against the worst of the criteria; a state beyond the grade's temperatures is told by those criteria. */
   function expectAgreement(duty: unknown, ...more: unknown[]): void {
     const rows = Object.values(statesOf(duty, ...more));
-    const checks = call(dutyChecks, [duty, ...more]) as string[][];
+    const checks = call(functions.DUTYCHECKS, [duty, ...more]) as string[][];
     const said = (names: readonly string[]) => checks.filter(([name]) => names.includes(name!)).map((line) => line[5]!);
     const isBeyond = (verdict: string) => /than the grade bears/.test(verdict);
     const within = rows.map(({ verdict }) => verdict).filter((verdict) => !isBeyond(verdict));
@@ -318,8 +325,10 @@ describe("the rows say what the criteria say", () => {
 
   test("of every greenhouse duty with a fit", () => {
     const table = [dutyHeadings, ...dutyCells];
-    const names = call(dutyTable, [table]).map(([name]) => name);
-    const fitted = names.filter((name) => name && !(call(fitTable, [table, name])[0]![0] instanceof CellError));
+    const names = call(functions.DUTIES, [table]).map(([name]) => name);
+    const fitted = names.filter(
+      (name) => name && !(call(functions.FITTABLE, [table, name])[0]![0] instanceof CellError),
+    );
     expect(fitted.length).toBeGreaterThanOrEqual(6);
     for (const name of fitted)
       for (const grade of [null, "Demo Sorrel", "Demo Tansy", "Demo Fennel"]) expectAgreement(table, name, grade);
@@ -380,7 +389,7 @@ describe("answers that are no errors, and errors that are", () => {
       ...{ "outside zone": `${interference}/${interference}`, "housing zone": "0/0", temperature: 20 },
     });
     const criterion = (interference: number) =>
-      call(dutyChecks, [pressedBush(at(interference)), "", "Demo Sorrel"]).find(([name]) => name === "grip")!;
+      call(functions.DUTYCHECKS, [pressedBush(at(interference)), "", "Demo Sorrel"]).find(([name]) => name === "grip")!;
     expect(sorrel(at(limit * 0.999)).assembly!.verdict).toBe("fits");
     expect(criterion(limit * 0.999)[5]).toBe("fits");
     expect(sorrel(at(limit * 1.01)).assembly!.verdict).toBe("fails, overstressed");
@@ -412,7 +421,7 @@ describe("answers that are no errors, and errors that are", () => {
     [{ "moisture at assembly": "" }, "swelling at 50 % RH"],
     [{ motion: "", rpm: 20 }, "PV limit"],
   ])("a figure that the states need is #N/A by its name: %j", (fields, missing) => {
-    const [[error]] = call(fitTable, [pressedBush(fields), "", "Shed stock", own(strong)]) as [[CellError]];
+    const [[error]] = call(functions.FITTABLE, [pressedBush(fields), "", "Shed stock", own(strong)]) as [[CellError]];
     expect(error).toEqual(new CellError("#N/A", `grade "Shed stock" has no data on ${missing}`));
   });
   test.each<[string, Fields, string, RegExp]>([
@@ -470,7 +479,7 @@ describe("answers that are no errors, and errors that are", () => {
       /^a washer has no bore, and no fit$/,
     ],
   ])("%s", (_, fields, code, text) => {
-    const [[error]] = call(fitTable, [pressedBush(fields), "", "Demo Sorrel"]) as [[CellError]];
+    const [[error]] = call(functions.FITTABLE, [pressedBush(fields), "", "Demo Sorrel"]) as [[CellError]];
     expect([error.code, error.message]).toEqual([code, expect.stringMatching(text)]);
     expect(error.message!.length).toBeLessThanOrEqual(120);
   });
@@ -478,7 +487,7 @@ describe("answers that are no errors, and errors that are", () => {
     ["Demo Sorel", {}, /^grade "Demo Sorel" is unknown; nearest: Demo Sorrel/],
     ["epoxy + PTFE", { moisture: "wet" }, /^grade "epoxy \+ PTFE" has no data on swelling/],
   ])("grade %s", (grade, fields, text) => {
-    const [[error]] = call(fitTable, [pressedBush(fields), "", grade]) as [[CellError]];
+    const [[error]] = call(functions.FITTABLE, [pressedBush(fields), "", grade]) as [[CellError]];
     expect(error).toMatchObject({ code: "#N/A", message: expect.stringMatching(text) as string });
   });
   test("cold and hot may be one temperature, and deviations as text serve any size", () => {

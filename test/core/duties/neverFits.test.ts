@@ -1,17 +1,4 @@
-import {
-  checkTable,
-  dutyChecks,
-  dutyTable,
-  greatestLoad,
-  greatestRpm,
-  leastLength,
-  lifeBand,
-  limitUse,
-  quoteRanking,
-  shortlist,
-  verdictLine,
-  workedSteps,
-} from "../../../src/core";
+import { functions } from "../../../src/core";
 import type { Formula } from "../../../src/core/formula";
 import { criteria } from "../../../src/core/duties";
 import { call, one } from "../host";
@@ -30,7 +17,7 @@ const row = (more: Partial<Record<(typeof heading)[number], unknown>> = {}) => {
   return [heading, heading.map((name) => all[name] ?? null)];
 };
 const verdict = (pressure: number, speed: number, temperature: unknown, more = {}, motion: unknown = null) =>
-  one(verdictLine, "Own", pressure, speed, temperature, motion, row(more));
+  one(functions.VERDICT, "Own", pressure, speed, temperature, motion, row(more));
 
 /** A table of one duty, judged by DUTIES with the grades that go with it: verdict and what else the row says. */
 const plain = {
@@ -51,7 +38,7 @@ function judged(duty: Record<string, unknown>, grade: Record<string, unknown> = 
     ["grade", ...Object.keys(grade)],
     ["Own", ...Object.values(grade)],
   ];
-  const [names, cells] = call(dutyTable, duties, grades) as [string[], unknown[]];
+  const [names, cells] = call(functions.DUTIES, duties, grades) as [string[], unknown[]];
   return Object.fromEntries(names.map((name, i) => [name.replace(/ \[.*/, ""), cells[i]]));
 }
 
@@ -64,7 +51,7 @@ describe("a figure that is not given stands for nothing", () => {
   test("no running limit: the static one does not stand in", () => {
     expect(verdict(50, 0.0002, 23)).toBe("fails, running pressure 167 %");
     expect(verdict(50, 0.0002, 23, { "running pressure limit": null })).toBe("no data, running pressure");
-    expect(one(limitUse, "Own", 50, 0.0002, 23, null, row({ "running pressure limit": null }))).toBe(
+    expect(one(functions.USE, "Own", 50, 0.0002, 23, null, row({ "running pressure limit": null }))).toBe(
       '#N/A grade "Own" has no data on running pressure limit',
     );
   });
@@ -105,12 +92,12 @@ const asError = (cell: unknown) => {
 describe("temperature", () => {
   test("2 K below the highest temperature next to nothing is left for friction heat", () => {
     // the heat balance of PV_ref leaves 139 °C in the bore: models of the steady heat balance
-    expect(one(verdictLine, "PA66", 0.5, 0.2, 88)).toMatch(/^(fails|no data)/);
+    expect(one(functions.VERDICT, "PA66", 0.5, 0.2, 88)).toMatch(/^(fails|no data)/);
     expect(verdict(0.5, 0.2, 88, { "PV at temperature": null })).toBe("fails, PV 2792 %");
   });
   test("at the highest temperature itself nothing may move", () => {
     expect(verdict(1, 0.05, 90)).toBe("fails, temperature 90 °C leaves no room for friction heat");
-    expect(one(limitUse, "Own", 1, 0.05, 90, null, row())).toBe(
+    expect(one(functions.USE, "Own", 1, 0.05, 90, null, row())).toBe(
       "#N/A temperature 90 °C leaves no room for friction heat",
     );
     expect(verdict(1, 0, 90, {}, "static")).toBe(
@@ -124,7 +111,7 @@ describe("temperature", () => {
   test("a bore at 150 °C fails, cool as its surroundings are", () => {
     // 23 + 67·(0.2274/0.12) = 150 °C
     expect(verdict(4.548, 0.05, 23, { "PV at temperature": null })).toBe("fails, PV 190 %");
-    const checks = call(checkTable, "Own", 4.548, 0.05, 23, null, row({ "PV at temperature": null }));
+    const checks = call(functions.CHECKS, "Own", 4.548, 0.05, 23, null, row({ "PV at temperature": null }));
     expect(checks.find(([name]) => name === "bore temperature")!.slice(1)).toEqual([
       expect.closeTo(149.97, 2),
       90,
@@ -142,7 +129,7 @@ describe("temperature", () => {
       ["grade", "static pressure limit", "compressive strength"],
       ["Own", 20, 16],
     ];
-    expect(one(verdictLine, "Own", 1, 0, 23, "static", table)).toMatch(
+    expect(one(functions.VERDICT, "Own", 1, 0, 23, "static", table)).toMatch(
       /^#VALUE! grades row 2: static pressure limit is above compressive strength/,
     );
   });
@@ -189,7 +176,7 @@ describe("a duty that is described", () => {
       ["Own", ...Object.values(full)],
     ];
     // 6 MPa · 0.0418879 m/s = 0.2513 of 0.2, though the mean by time is 0.0286
-    const table = call(dutyTable, duties, grades);
+    const table = call(functions.DUTIES, duties, grades);
     expect(table[1]).toContain("fails, PV 126 %");
     expect(table[2]!.join("")).toBe("");
   });
@@ -198,7 +185,7 @@ describe("a duty that is described", () => {
     expect(struck.PV).toBe(calm.PV);
     const checks = (id: string, more: object) =>
       call(
-        dutyChecks,
+        functions.DUTYCHECKS,
         [
           ["duty", ...Object.keys(plain), ...Object.keys(more)],
           ["D", ...Object.values(plain), ...Object.values(more)],
@@ -232,7 +219,7 @@ describe("a clearance that is not there", () => {
   };
   const checkOf = (name: string, duty: Record<string, unknown>) =>
     call(
-      dutyChecks,
+      functions.DUTYCHECKS,
       [
         ["duty", ...Object.keys(duty)],
         ["D", ...Object.values(duty)],
@@ -268,26 +255,26 @@ describe("a clearance that is not there", () => {
 
 describe("sizing beyond a limit that no size mends", () => {
   test("MINLENGTH beyond the speed limit, MAXLOAD too, and both at the highest temperature", () => {
-    expect(one(leastLength, "Own", 800, 20, 3, 40, row())).toBe(
+    expect(one(functions.MINLENGTH, "Own", 800, 20, 3, 40, row())).toBe(
       "#N/A speed 3 m/s is above its limit 1 m/s: no size holds",
     );
-    expect(one(greatestLoad, "Own", 20, 15, 50, 25, row())).toBe(
+    expect(one(functions.MAXLOAD, "Own", 20, 15, 50, 25, row())).toBe(
       "#N/A speed 50 m/s is above its limit 1 m/s: no size holds",
     );
     for (const [f, ...given] of [
-      [leastLength, 800, 20, 0.05],
-      [greatestLoad, 20, 15, 0.05],
-      [greatestRpm, 800, 20, 15],
+      [functions.MINLENGTH, 800, 20, 0.05],
+      [functions.MAXLOAD, 20, 15, 0.05],
+      [functions.MAXRPM, 800, 20, 15],
     ] as [Formula, ...number[]][]) {
       expect(one(f, "Own", ...given, 90, row())).toBe("#N/A temperature leaves no room for friction heat");
       expect(one(f, "Own", ...given, 91, row())).toBe("#N/A temperature 91 °C above 90 °C");
       expect(one(f, "Own", ...given, null, row())).toBe("#VALUE! temperature is missing");
     }
-    expect(one(greatestRpm, "Own", 18_000, 20, 15, 40, row())).toMatch(/^#N\/A load: no shaft speed is allowed/);
+    expect(one(functions.MAXRPM, "Own", 18_000, 20, 15, 40, row())).toMatch(/^#N\/A load: no shaft speed is allowed/);
   });
   test("MAXLOAD of a fabric liner keeps within PV at any speed", () => {
     const load = one(
-      greatestLoad,
+      functions.MAXLOAD,
       "Own",
       20,
       15,
@@ -302,7 +289,7 @@ describe("sizing beyond a limit that no size mends", () => {
     const checks = criteria.find(({ id }) => id === "lengthOverBore")!;
     expect(checks.text).toBe("Length over bore from 0.5 to 2");
     expect(judged({ ...plain, length: 3.08, load: 60 }).verdict).toMatch(/^care, length 0.154 times the bore/);
-    expect(leastLength.spec.text).toContain("0.5 to 2 times is common practice");
+    expect(functions.MINLENGTH.spec.text).toContain("0.5 to 2 times is common practice");
   });
 });
 
@@ -316,7 +303,7 @@ describe("a life beyond the limits is none", () => {
   };
   test("LIFEBAND at 280 % of PV, at 100 MPa, and where a limit is not known", () => {
     const life = (pressure: number, speed: number, more = {}) =>
-      one(lifeBand, "Own", pressure, speed, 0.5, null, wearing(more));
+      one(functions.LIFEBAND, "Own", pressure, speed, 0.5, null, wearing(more));
     expect(life(2, 0.05)).toBe("shortest life [h]");
     expect(life(5.6, 0.1)).toBe("#N/A PV 280 %: the law of wear is not valid beyond the grade's limits");
     expect(life(100, 0.001)).toBe(
@@ -328,7 +315,7 @@ describe("a life beyond the limits is none", () => {
   test("a rate that is not known to come from bushes needs the clearance", () => {
     for (const from of ["flat", null]) {
       const given = ["Own", 2, 0.05, 0.5, null, wearing({ "wear rate from": from })];
-      expect(one(lifeBand, ...given)).toBe(
+      expect(one(functions.LIFEBAND, ...given)).toBe(
         '#N/A clearance is missing: the wear rates of "Own" may come from flat tests',
       );
       expect(
@@ -343,36 +330,36 @@ test("a working shows nothing where the function has no answer", () => {
     ["grade", "running pressure limit"],
     ["Bare", 20],
   ];
-  const use = call(limitUse, "Bare", 0.6, 0.0942, "5 to 45", null, bare);
+  const use = call(functions.USE, "Bare", 0.6, 0.0942, "5 to 45", null, bare);
   expect(use[0]![0]).toMatch(/^#N\/A /);
-  expect(call(workedSteps, "USE", ["Bare", 0.6, 0.0942, "5 to 45", null, bare])).toEqual(use);
-  const rpm = call(greatestRpm, "Demo Sorrel", 180_000, 15, 20, 25);
+  expect(call(functions.STEPS, "USE", ["Bare", 0.6, 0.0942, "5 to 45", null, bare])).toEqual(use);
+  const rpm = call(functions.MAXRPM, "Demo Sorrel", 180_000, 15, 20, 25);
   expect(rpm[0]![0]).toMatch(/^#N\/A load: no shaft speed is allowed/);
-  expect(call(workedSteps, "MAXRPM", ["Demo Sorrel", 180_000, 15, 20, 25])).toEqual(rpm);
+  expect(call(functions.STEPS, "MAXRPM", ["Demo Sorrel", 180_000, 15, 20, 25])).toEqual(rpm);
 });
 
 test("the cost of parts is called that, and says what it leaves out", () => {
-  const names = quoteRanking.spec.result as unknown as { columns: readonly { name: string }[] };
+  const names = functions.QUOTES.spec.result as unknown as { columns: readonly { name: string }[] };
   expect(names.columns.map(({ name }) => name)).toContain("parts per 1000 h");
-  expect(quoteRanking.spec.text).toContain("without labour and downtime");
+  expect(functions.QUOTES.spec.text).toContain("without labour and downtime");
 });
 
 test("a wrong word or number of a direct call is an error, not a verdict", () => {
   const duty = { grade: "Demo Medlar", pressure: 0.6, speed: 0.094 };
-  expect(() => verdictLine({ ...duty, temperature: 20, motion: "flying" as never })).toThrow(
+  expect(() => functions.VERDICT({ ...duty, temperature: 20, motion: "flying" as never })).toThrow(
     /^motion must be "turning"/,
   );
-  expect(verdictLine({ ...duty, temperature: 20 as never })).toBe(
-    verdictLine({ ...duty, temperature: { low: 20, high: 20 } }),
+  expect(functions.VERDICT({ ...duty, temperature: 20 as never })).toBe(
+    functions.VERDICT({ ...duty, temperature: { low: 20, high: 20 } }),
   );
-  expect(() => verdictLine({ temperature: 20 } as never)).toThrow("grade is missing");
+  expect(() => functions.VERDICT({ temperature: 20 } as never)).toThrow("grade is missing");
 });
 
 test("SHORTLIST, wet: a swelling is told and one that is not known is no data", () => {
   const known = { ...full, "speed limit linear": 1 };
   const { "swelling saturated": _, ...unknown } = known;
   const told = (grade: Record<string, unknown>) =>
-    call(shortlist, 0.5, 0.05, "20 to 30", "turning", "wet", [
+    call(functions.SHORTLIST, 0.5, 0.05, "20 to 30", "turning", "wet", [
       ["grade", ...Object.keys(grade)],
       ["Own", ...Object.values(grade)],
     ]).find(([name]) => name === "Own")!;

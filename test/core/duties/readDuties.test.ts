@@ -1,5 +1,5 @@
 import { Band } from "../../../src/core/band";
-import { dutyChecks, dutyTable } from "../../../src/core";
+import { functions } from "../../../src/core";
 import type { Cell } from "../../../src/core/formula";
 import { BushError } from "../../../src/core/errors";
 import { judge, readDuties } from "../../../src/core/duties";
@@ -565,7 +565,7 @@ describe("what is wrong stays in its row", () => {
   ];
   test("an error cell in its row, later steps and spare rows empty", () => {
     const table = call(
-      dutyTable,
+      functions.DUTIES,
       [
         [...heading, "time"],
         ["A", ...row.slice(1), ""],
@@ -591,8 +591,10 @@ describe("what is wrong stays in its row", () => {
   });
   test("an error of one duty does not keep another from being asked for", () => {
     const duties = [heading, ["A", ...row.slice(1)], ["B", "much", ...row.slice(2)]];
-    expect(call(dutyChecks, duties, "A", "Own", grades).length).toBeGreaterThan(5);
-    expect(call(dutyChecks, duties, "b", "Own", grades)[0]![0]).toMatch(/^#VALUE! duties row 3: load must be a number/);
+    expect(call(functions.DUTYCHECKS, duties, "A", "Own", grades).length).toBeGreaterThan(5);
+    expect(call(functions.DUTYCHECKS, duties, "b", "Own", grades)[0]![0]).toMatch(
+      /^#VALUE! duties row 3: load must be a number/,
+    );
   });
 });
 
@@ -605,7 +607,7 @@ test("DUTYCHECKS finds a duty by name or by number, steps counted once", () => {
     ["7", 900, ...row.slice(2), ""],
   ];
   const pressure = (duty: unknown) => {
-    const checks = call(dutyChecks, duties, duty, "Demo Medlar");
+    const checks = call(functions.DUTYCHECKS, duties, duty, "Demo Medlar");
     return checks.find(([name]) => name === "running pressure")?.[1] ?? checks[0]![0];
   };
   expect([pressure("a"), pressure("B"), pressure(1), pressure(2), pressure(3), pressure(7), pressure("7")]).toEqual([
@@ -616,5 +618,5 @@ test("DUTYCHECKS finds a duty by name or by number, steps counted once", () => {
   expect(pressure(1.5)).toMatch(/^#N\/A duty "1.5" is unknown/);
   expect(pressure(null)).toBe("#VALUE! duty is missing: the table holds 3, name one or give its number");
   // one duty needs none
-  expect(call(dutyChecks, [heading, row], null, "Demo Medlar")[1]![0]).toBe("running pressure");
+  expect(call(functions.DUTYCHECKS, [heading, row], null, "Demo Medlar")[1]![0]).toBe("running pressure");
 });

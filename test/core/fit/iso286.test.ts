@@ -1,6 +1,6 @@
 import tolerances from "../../../data/iso286/tolerances.json";
 import deviations from "../../../data/iso286/deviations.json";
-import { deviation, fitOf, limitsOfSize } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { isoDeviations } from "../../../src/core/fit/iso286";
 import { readFit, readZone, ToleranceClass } from "../../../src/core/fit/zone";
 import { answer } from "../../../src/edge/sheet";
@@ -103,19 +103,21 @@ describe("the finest grades", () => {
   });
   // IT01 0.6 µm and IT0 1 µm above 18 up to 30 mm: ISO 286-1, annex (memory)
   test("H01, H0 and js01 have IT01 and IT0, not IT1 or IT10", () => {
-    expect(answer(deviation, [25, "H01"], host)).toEqual([[0.0006, 0]]);
-    expect(answer(deviation, [25, "H0"], host)).toEqual([[0.001, 0]]);
-    expect(answer(deviation, [25, "H1"], host)).toEqual([[0.0015, 0]]);
-    expect(answer(deviation, [25, "js01"], host)).toEqual([[0.0003, -0.0003]]);
-    expect(answer(deviation, [25, "JS0"], host)).toEqual([[0.0005, -0.0005]]);
-    expect(answer(fitOf, [25, "H01/h01"], host)).toEqual([[0, 0.0012, "clearance"]]);
+    expect(answer(functions.DEVIATION, [25, "H01"], host)).toEqual([[0.0006, 0]]);
+    expect(answer(functions.DEVIATION, [25, "H0"], host)).toEqual([[0.001, 0]]);
+    expect(answer(functions.DEVIATION, [25, "H1"], host)).toEqual([[0.0015, 0]]);
+    expect(answer(functions.DEVIATION, [25, "js01"], host)).toEqual([[0.0003, -0.0003]]);
+    expect(answer(functions.DEVIATION, [25, "JS0"], host)).toEqual([[0.0005, -0.0005]]);
+    expect(answer(functions.FITOF, [25, "H01/h01"], host)).toEqual([[0, 0.0012, "clearance"]]);
     expect(String(readZone("25 h01", "metric", "zone"))).toBe("h01");
   });
   test.each(["H07", "js06", "h00", "H02"])("%s has a 0 too many", (text) => {
     expect(() => readZone(text, "metric", "zone")).toThrow(
       `zone must be a class whose grade has no 0 in front, as "H7" or "H01", got "${text}"`,
     );
-    expect(message(answer(fitOf, [25, `H7/${text.toLowerCase()}`], host))).toMatch(/^fit must be a class whose grade/);
+    expect(message(answer(functions.FITOF, [25, `H7/${text.toLowerCase()}`], host))).toMatch(
+      /^fit must be a class whose grade/,
+    );
   });
 });
 
@@ -140,24 +142,24 @@ describe("letters between letters, up to 10 mm", () => {
   });
   test("above 10 mm none are held", () => {
     for (const letter of ["cd", "ef", "fg", "CD", "EF", "FG"]) expect(zone(letter, 6, 10.1)).toBeUndefined();
-    expect(message(answer(deviation, [11, "cd6"], host))).toMatch(/^zone cd6 at 11 mm is not held here/);
+    expect(message(answer(functions.DEVIATION, [11, "cd6"], host))).toMatch(/^zone cd6 at 11 mm is not held here/);
   });
 });
 
 test("a limit of size below zero is an error", () => {
   const said = (zoneName: string, least: string) =>
     `size 0.01 mm is too small for ${zoneName}: its least limit would be ${least} mm`;
-  expect(message(answer(limitsOfSize, [0.01, "h11"], host))).toBe(said("h11", "-0.05"));
-  expect(message(answer(fitOf, [0.01, "H7/h11"], host))).toBe(said("h11", "-0.05"));
-  expect(message(answer(limitsOfSize, [0.01, "-0.02/+0.1"], host))).toBe(said("+0.1/-0.02 mm", "-0.01"));
-  expect(answer(limitsOfSize, [0.06, "h11"], host)).toEqual([[0, 0.06]]);
+  expect(message(answer(functions.LIMITS, [0.01, "h11"], host))).toBe(said("h11", "-0.05"));
+  expect(message(answer(functions.FITOF, [0.01, "H7/h11"], host))).toBe(said("h11", "-0.05"));
+  expect(message(answer(functions.LIMITS, [0.01, "-0.02/+0.1"], host))).toBe(said("+0.1/-0.02 mm", "-0.01"));
+  expect(answer(functions.LIMITS, [0.06, "h11"], host)).toEqual([[0, 0.06]]);
 });
 
 test("two sizes in the place of two deviations are an error", () => {
   const said = (found: string) => `zone must be deviations from 20 mm, as "+0.05/+0.10", not sizes, got "${found} mm"`;
-  expect(message(answer(limitsOfSize, [20, "20/22"], host))).toBe(said("+22/+20"));
-  expect(message(answer(limitsOfSize, [20, "20.065/20.149"], host))).toBe(said("+20.149/+20.065"));
-  expect(answer(limitsOfSize, [20, "+9.9/+10"], host)).toEqual([[29.9, 30]]);
+  expect(message(answer(functions.LIMITS, [20, "20/22"], host))).toBe(said("+22/+20"));
+  expect(message(answer(functions.LIMITS, [20, "20.065/20.149"], host))).toBe(said("+20.149/+20.065"));
+  expect(answer(functions.LIMITS, [20, "+9.9/+10"], host)).toEqual([[29.9, 30]]);
 });
 
 describe("special cases", () => {
@@ -262,9 +264,9 @@ describe("reading", () => {
 
 describe("in a sheet", () => {
   test("both deviations, one, and a column of sizes", () => {
-    expect(answer(deviation, [25, "H7"], host)).toEqual([[0.021, 0]]);
-    expect(answer(deviation, [25, "f7", "lower"], host)).toEqual([[-0.041]]);
-    expect(answer(deviation, [[[10], [50], [null], [501]], "H7", "upper"], host)).toEqual([
+    expect(answer(functions.DEVIATION, [25, "H7"], host)).toEqual([[0.021, 0]]);
+    expect(answer(functions.DEVIATION, [25, "f7", "lower"], host)).toEqual([[-0.041]]);
+    expect(answer(functions.DEVIATION, [[[10], [50], [null], [501]], "H7", "upper"], host)).toEqual([
       [0.015],
       [0.025],
       [""],
@@ -272,40 +274,46 @@ describe("in a sheet", () => {
     ]);
   });
   test("limits of size and kinds of fit", () => {
-    expect(answer(limitsOfSize, [25, "f7"], host)).toEqual([[24.959, 24.98]]);
-    expect(answer(fitOf, [25, "25 H7/f7"], host)[0]!.at(-1)).toBe("clearance");
-    expect(answer(fitOf, [25, "H7/k6"], host)[0]!.at(-1)).toBe("transition");
-    expect(answer(fitOf, [25, "H7/h6"], host)[0]!.at(-1)).toBe("clearance");
-    const [least, greatest, kind] = answer(fitOf, [25, "H7/s6"], host)[0] as [number, number, string];
+    expect(answer(functions.LIMITS, [25, "f7"], host)).toEqual([[24.959, 24.98]]);
+    expect(answer(functions.FITOF, [25, "25 H7/f7"], host)[0]!.at(-1)).toBe("clearance");
+    expect(answer(functions.FITOF, [25, "H7/k6"], host)[0]!.at(-1)).toBe("transition");
+    expect(answer(functions.FITOF, [25, "H7/h6"], host)[0]!.at(-1)).toBe("clearance");
+    const [least, greatest, kind] = answer(functions.FITOF, [25, "H7/s6"], host)[0] as [number, number, string];
     expect([least, greatest].map((v) => v.toFixed(3))).toEqual(["-0.048", "-0.014"]);
     expect(kind).toBe("interference");
   });
   test("an inch size looks up the same class as its millimetres", () => {
     for (const mm of [3, 10, 18, 50, 120.5, 500]) {
-      const inch = answer(limitsOfSize, [mm / 25.4, "H7", "inch"], host)[0] as number[];
-      const metric = answer(limitsOfSize, [mm, "H7"], host)[0] as number[];
+      const inch = answer(functions.LIMITS, [mm / 25.4, "H7", "inch"], host)[0] as number[];
+      const metric = answer(functions.LIMITS, [mm, "H7"], host)[0] as number[];
       inch.forEach((value, i) => expect(value * 25.4).toBeCloseTo(metric[i]!, 10));
     }
-    expect(answer(fitOf, ["1 in", "1 in H7/f7", "inch"], host)).toEqual(answer(fitOf, [1, "H7/f7", "inch"], host));
+    expect(answer(functions.FITOF, ["1 in", "1 in H7/f7", "inch"], host)).toEqual(
+      answer(functions.FITOF, [1, "H7/f7", "inch"], host),
+    );
   });
   test("deviations as text stand for a class, at any size", () => {
-    const limits = answer(limitsOfSize, [600, "+0.05/+0.10"], host)[0] as number[];
+    const limits = answer(functions.LIMITS, [600, "+0.05/+0.10"], host)[0] as number[];
     expect(limits).toEqual([600.05, 600.1]);
   });
   test("errors name the argument, the value and what is accepted", () => {
-    expect(message(answer(deviation, [20, "t6"], host))).toBe(
+    expect(message(answer(functions.DEVIATION, [20, "t6"], host))).toBe(
       "zone t6 at 20 mm is not held here: the ISO 286-1 tables of this add-in lack it",
     );
-    expect(message(answer(deviation, [20, "Q7"], host))).toBe(
+    expect(message(answer(functions.DEVIATION, [20, "Q7"], host))).toBe(
       "zone Q7 at 20 mm is not held here: the ISO 286-1 tables of this add-in lack it",
     );
-    expect(message(answer(deviation, [20, "H19"], host))).toBe(
+    expect(message(answer(functions.DEVIATION, [20, "H19"], host))).toBe(
       "zone H19 at 20 mm is not held here: the ISO 286-1 tables of this add-in lack it",
     );
-    expect(message(answer(deviation, [30, "25 H7"], host))).toBe("zone is for 25 mm, but size is 30 mm");
-    expect(message(answer(deviation, [20, "x"], host))).toMatch(/^zone must be ISO 286 class "H7", or two deviations/);
-    expect(message(answer(deviation, [0.5, "a11"], host))).toMatch(/not held here/);
-    expect(message(answer(fitOf, [20, "f7/H7"], host))).toMatch(/^fit must be a hole class over a shaft class/);
-    expect((answer(deviation, [20, "t6"], host)[0]![0] as { code: string }).code).toBe("#N/A");
+    expect(message(answer(functions.DEVIATION, [30, "25 H7"], host))).toBe("zone is for 25 mm, but size is 30 mm");
+    expect(message(answer(functions.DEVIATION, [20, "x"], host))).toMatch(
+      /^zone must be ISO 286 class "H7", or two deviations/,
+    );
+    expect(message(answer(functions.DEVIATION, [0.5, "a11"], host))).toMatch(/not held here/);
+    expect(message(answer(functions.FITOF, [20, "f7/H7"], host))).toMatch(
+      /^fit must be a hole class over a shaft class/,
+    );
+    expect((answer(functions.DEVIATION, [20, "t6"], host)[0]![0] as { code: string }).code).toBe("#N/A");
   });
 });

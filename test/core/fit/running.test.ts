@@ -1,4 +1,4 @@
-import { clearance, closeIn, freeTilt, pressFit, runClearance } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { findMetal, metals } from "../../../src/core/fit/metals";
 import { answer } from "../../../src/edge/sheet";
 import metalData from "../../../data/metals.json";
@@ -12,7 +12,7 @@ describe("laws", () => {
   test("RUNCLEARANCE falls with swelling while the housing holds the bush", () => {
     let last = Infinity;
     for (const swelling of [0, 0.002, 0.006, 0.01, 0.02, 0.03]) {
-      const now = runClearance({
+      const now = functions.RUNCLEARANCE({
         clearance: 0.06,
         bore: 20,
         outside: 23,
@@ -30,7 +30,7 @@ describe("laws", () => {
   });
   test("RUNCLEARANCE takes swelling as a ratio or as text in %, and says what to type for a number in %", () => {
     const swollenBy = (swelling: unknown) =>
-      answer(runClearance, [0.06, 20, 23, 0.03, 1.04, 20, 8.5e-5, 1.2e-5, 1.2e-5, swelling], host)[0]![0];
+      answer(functions.RUNCLEARANCE, [0.06, 20, 23, 0.03, 1.04, 20, 8.5e-5, 1.2e-5, 1.2e-5, swelling], host)[0]![0];
     expect(swollenBy("0.5 %")).toBe(swollenBy(0.005));
     expect(swollenBy(0.005)).toBeLessThan(swollenBy(0) as number);
     expect(swollenBy(2)).toEqual({
@@ -40,7 +40,7 @@ describe("laws", () => {
   });
   test("a loose bush that warms keeps its bore's growth until it touches the housing", () => {
     const at = (temperature: number) =>
-      runClearance({
+      functions.RUNCLEARANCE({
         clearance: 0.06,
         bore: 20,
         outside: 23,
@@ -64,13 +64,13 @@ describe("laws", () => {
       housingmodulus: 69000,
       housingpoisson: 0.33,
     };
-    const kappas = [24, 26, 30, 60, 1e9].map((housing) => closeIn({ ...given, housing }));
+    const kappas = [24, 26, 30, 60, 1e9].map((housing) => functions.CLOSEIN({ ...given, housing }));
     expect(kappas).toEqual([...kappas].sort((a, b) => a - b));
   });
   test("PRESSFIT answers the same in inch and metric", () => {
-    const press = answer(pressFit, [20, 23, 40, 0.05, 2500, 0.4, 69000, 0.33], host)[0] as number[];
+    const press = answer(functions.PRESSFIT, [20, 23, 40, 0.05, 2500, 0.4, 69000, 0.33], host)[0] as number[];
     const inPress = answer(
-      pressFit,
+      functions.PRESSFIT,
       [20 / 25.4, 23 / 25.4, 40 / 25.4, 0.05 / 25.4, "2500 MPa", 0.4, "69 GPa", 0.33, "inch"],
       host,
     )[0] as number[];
@@ -81,22 +81,26 @@ describe("laws", () => {
 
 test("CLOSEIN, PRESSFIT and RUNCLEARANCE refuse diameters out of order", () => {
   const elastic = [2500, 0.4, 69000, 0.33];
-  expect(first(answer(closeIn, [23, 20, 40, ...elastic], host)).message).toMatch(/^bore must be below outside/);
-  expect(first(answer(closeIn, [20, 23, 23, ...elastic], host)).message).toMatch(
+  expect(first(answer(functions.CLOSEIN, [23, 20, 40, ...elastic], host)).message).toMatch(
+    /^bore must be below outside/,
+  );
+  expect(first(answer(functions.CLOSEIN, [20, 23, 23, ...elastic], host)).message).toMatch(
     /^housing must be above the bush's outside/,
   );
-  expect(first(answer(pressFit, [20, 23, 22, 0.1, ...elastic], host)).message).toMatch(/^housing must be above/);
-  expect(first(answer(pressFit, [20, 23, 40, -0.1, ...elastic], host)).message).toMatch(
+  expect(first(answer(functions.PRESSFIT, [20, 23, 22, 0.1, ...elastic], host)).message).toMatch(
+    /^housing must be above/,
+  );
+  expect(first(answer(functions.PRESSFIT, [20, 23, 40, -0.1, ...elastic], host)).message).toMatch(
     /^interference must be 0 mm or more/,
   );
-  expect(first(answer(runClearance, [0.1, 23, 20, 0.1, 1, 80, 1e-4, 1e-5, 1e-5], host)).message).toMatch(
+  expect(first(answer(functions.RUNCLEARANCE, [0.1, 23, 20, 0.1, 1, 80, 1e-4, 1e-5, 1e-5], host)).message).toMatch(
     /^bore must be below/,
   );
 });
 
 describe("the small ones", () => {
   test("CLEARANCE: worst case and root sum square", () => {
-    const [least, greatest, low, high] = clearance({
+    const [least, greatest, low, high] = functions.CLEARANCE({
       boreleast: 20,
       boregreatest: 20.03,
       shaftleast: 19.94,
@@ -107,17 +111,17 @@ describe("the small ones", () => {
     // 0.055 ± √(0.015² + 0.02²) = 0.055 ± 0.025
     expect(low).toBeCloseTo(0.03, 12);
     expect(high).toBeCloseTo(0.08, 12);
-    expect(() => clearance({ boreleast: 20.1, boregreatest: 20, shaftleast: 19, shaftgreatest: 19 })).toThrow(
+    expect(() => functions.CLEARANCE({ boreleast: 20.1, boregreatest: 20, shaftleast: 19, shaftgreatest: 19 })).toThrow(
       "boreleast must be at most boregreatest",
     );
-    expect(() => clearance({ boreleast: 20, boregreatest: 20, shaftleast: 19.1, shaftgreatest: 19 })).toThrow(
+    expect(() => functions.CLEARANCE({ boreleast: 20, boregreatest: 20, shaftleast: 19.1, shaftgreatest: 19 })).toThrow(
       "shaftleast must be at most shaftgreatest",
     );
   });
   test("FREETILT: 45° for a clearance as long as the bush, zero without clearance", () => {
-    expect(freeTilt({ clearance: 15, length: 15 })).toBeCloseTo(45, 12);
-    expect(freeTilt({ clearance: 0, length: 15 })).toBe(0);
-    expect(() => freeTilt({ clearance: -0.1, length: 15 })).toThrow(/^clearance must be 0 mm or more/);
+    expect(functions.FREETILT({ clearance: 15, length: 15 })).toBeCloseTo(45, 12);
+    expect(functions.FREETILT({ clearance: 0, length: 15 })).toBe(0);
+    expect(() => functions.FREETILT({ clearance: -0.1, length: 15 })).toThrow(/^clearance must be 0 mm or more/);
   });
 });
 

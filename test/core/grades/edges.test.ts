@@ -1,4 +1,4 @@
-import { greatestLoad, greatestRpm, leastLength } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { assess, ranked, statedDuty } from "../../../src/core/duties";
 import type { Stated } from "../../../src/core/duties";
 import { leastOver, libraryOf, pvLimit, readCurve } from "../../../src/core/grades/model";
@@ -181,7 +181,7 @@ describe("sizing at its edges", () => {
   ];
   const one = (cells: unknown[][]) => cells[0]![0];
   test("MAXRPM: a pressure at its limit turns, a little above turns not at all", () => {
-    const rpm = (load: number) => one(call(greatestRpm, ["X", load, 20, 15, 23, table]));
+    const rpm = (load: number) => one(call(functions.MAXRPM, ["X", load, 20, 15, 23, table]));
     expect(rpm(6000)).toBeCloseTo((60_000 * 0.12) / 20 / (Math.PI * 20), 9);
     expect(rpm(6000 * (1 + 1e-10))).toBeCloseTo((60_000 * 0.12) / 20 / (Math.PI * 20), 6);
     expect((rpm(6001) as CellError).message).toContain("no shaft speed is allowed");
@@ -189,13 +189,13 @@ describe("sizing at its edges", () => {
   });
   test("what a verdict would need is needed: a missing PV limit is no data even without load or speed", () => {
     for (const cells of [
-      call(greatestRpm, ["no PV", 0, 20, 15, 23, table]),
-      call(greatestLoad, ["no PV", 20, 15, 0, 23, table]),
-      call(leastLength, ["no PV", 6000, 20, 0, 23, table]),
+      call(functions.MAXRPM, ["no PV", 0, 20, 15, 23, table]),
+      call(functions.MAXLOAD, ["no PV", 20, 15, 0, 23, table]),
+      call(functions.MINLENGTH, ["no PV", 6000, 20, 0, 23, table]),
     ])
       expect((one(cells) as CellError).message).toBe('grade "no PV" has no data on PV limit');
-    expect(one(call(greatestLoad, ["X", 20, 15, 1, 23, table]))).toBeCloseTo(300 * 0.12, 9);
-    expect((one(call(greatestLoad, ["X", 20, 15, 1, null, table])) as CellError).message).toBe(
+    expect(one(call(functions.MAXLOAD, ["X", 20, 15, 1, 23, table]))).toBeCloseTo(300 * 0.12, 9);
+    expect((one(call(functions.MAXLOAD, ["X", 20, 15, 1, null, table])) as CellError).message).toBe(
       "temperature is missing",
     );
   });
@@ -205,7 +205,7 @@ describe("sizing at its edges", () => {
         ["grade", `running pressure limit [${unit}]`, "highest temperature", "PV limit", "speed limit turning"],
         ["X", 20_000, 90, 0.1, 1],
       ];
-      expect(one(call(greatestLoad, ["X", 20, 15, 0, 23, own]))).toBeCloseTo(6000, 6);
+      expect(one(call(functions.MAXLOAD, ["X", 20, 15, 0, 23, own]))).toBeCloseTo(6000, 6);
     }
   });
   test("the ranking: fits by use, then no data, then fails by use; equals keep their order", () => {

@@ -1,20 +1,5 @@
 import fc from "fast-check";
-import {
-  allowable,
-  cautionList,
-  checkTable,
-  gradeProperty,
-  gradeTable,
-  greatestLoad,
-  greatestRpm,
-  leastLength,
-  limitUse,
-  pressureSpeed,
-  shortlist,
-  sleevePressure,
-  turningSpeed,
-  verdictLine,
-} from "../../../src/core";
+import { functions } from "../../../src/core";
 import { standardLibrary } from "../../../src/core/grades/model";
 import { standingCautions } from "../../../src/core/grades/cautionsOf";
 import { call, one } from "../host";
@@ -31,88 +16,100 @@ const bare = [
 ];
 
 test("GRADE answers numbers, words, lists and curves in the sheet's units", () => {
-  expect(one(gradeProperty, "demo sorrel", "PV limit")).toBe(0.12);
-  expect(one(gradeProperty, "Demo Sorrel", "highest temperature", null, "inch")).toBeCloseTo(194, 10);
-  expect(one(gradeProperty, "Demo Sorrel", "shock")).toBe("good");
-  expect(one(gradeProperty, "Demo Sorrel", "shafts suited")).toBe("hardened steel, stainless steel, soft steel");
-  expect(one(gradeProperty, "Demo Sorrel", "pressure at temperature")).toBe("-40: 70; 23: 70; 90: 28");
-  expect(one(gradeProperty, "Demo Sorrel", "kind")).toBe("invented for the demo");
-  expect(one(gradeProperty, "PA66", "kind")).toBe("generic family");
-  expect(one(gradeProperty, "Bare", "PV limit", bare)).toBe('#N/A grade "Bare" has no data on PV limit');
-  expect(one(gradeProperty, "PA67", "PV limit")).toBe('#N/A grade "PA67" is unknown; nearest: PA66 or PA6');
-  expect(one(gradeProperty, "PA66", "PV limits")).toBe('#N/A property "PV limits" is unknown; nearest: PV limit');
+  expect(one(functions.GRADE, "demo sorrel", "PV limit")).toBe(0.12);
+  expect(one(functions.GRADE, "Demo Sorrel", "highest temperature", null, "inch")).toBeCloseTo(194, 10);
+  expect(one(functions.GRADE, "Demo Sorrel", "shock")).toBe("good");
+  expect(one(functions.GRADE, "Demo Sorrel", "shafts suited")).toBe("hardened steel, stainless steel, soft steel");
+  expect(one(functions.GRADE, "Demo Sorrel", "pressure at temperature")).toBe("-40: 70; 23: 70; 90: 28");
+  expect(one(functions.GRADE, "Demo Sorrel", "kind")).toBe("invented for the demo");
+  expect(one(functions.GRADE, "PA66", "kind")).toBe("generic family");
+  expect(one(functions.GRADE, "Bare", "PV limit", bare)).toBe('#N/A grade "Bare" has no data on PV limit');
+  expect(one(functions.GRADE, "PA67", "PV limit")).toBe('#N/A grade "PA67" is unknown; nearest: PA66 or PA6');
+  expect(one(functions.GRADE, "PA66", "PV limits")).toBe('#N/A property "PV limits" is unknown; nearest: PV limit');
 });
 
 test("GRADE takes ranges, its errors stay in their row", () => {
   const unknown = '#N/A grade "nobody" is unknown; GRADES() lists the library';
-  expect(call(gradeProperty, [["PA66"], ["nobody"], [null]], "PV limit", null, "inch")).toEqual([
+  expect(call(functions.GRADE, [["PA66"], ["nobody"], [null]], "PV limit", null, "inch")).toEqual([
     [expect.closeTo(1000, 8)],
     [unknown],
     [""],
   ]);
-  expect(call(gradeProperty, [["PA66"], ["PTFE"]], [["PV limit", "highest temperature"]], null, "inch")).toEqual([
+  expect(call(functions.GRADE, [["PA66"], ["PTFE"]], [["PV limit", "highest temperature"]], null, "inch")).toEqual([
     [expect.closeTo(1000, 8), expect.closeTo(194, 8)],
     [expect.closeTo(1000, 8), expect.closeTo(482, 8)],
   ]);
 });
 
 test("GRADES has the headings asked for, and one row a grade with its kind", () => {
-  const table = call(gradeTable, [["PV limit", null, "shock"]], null, "inch");
+  const table = call(functions.GRADES, [["PV limit", null, "shock"]], null, "inch");
   expect(table[0]).toEqual(["grade", "kind", "PV limit [psi·ft/min]", "shock"]);
   expect(table.slice(1).map((row) => row[0])).toEqual(standardLibrary().grades.map((g) => g.name));
   expect(new Set(table.slice(1).map((row) => row[1]))).toEqual(new Set(["generic family", "invented for the demo"]));
-  expect(one(gradeTable, [["colour"]])).toBe('#N/A properties "colour" is unknown; GRADES() shows the headings');
+  expect(one(functions.GRADES, [["colour"]])).toBe('#N/A properties "colour" is unknown; GRADES() shows the headings');
 });
 
 test("ALLOWABLE is the limit at temperature, and no number beyond the data", () => {
-  expect(one(allowable, "Demo Sorrel", "PV limit", 23)).toBe(0.12);
+  expect(one(functions.ALLOWABLE, "Demo Sorrel", "PV limit", 23)).toBe(0.12);
   // its curve: 0.12 at 23 °C, 0.05 at 60 °C
-  expect(one(allowable, "Demo Sorrel", "PV limit", "-40 to 41.5")).toBeCloseTo(0.085, 12);
-  expect(one(allowable, "Demo Sorrel", "static pressure limit", 90)).toBe(28);
-  expect(one(allowable, "Demo Sorrel", "speed limit linear", 90)).toBe(3);
-  expect(one(allowable, "Demo Sorrel", "PV limit", 91)).toBe("#N/A temperature 91 °C above 90 °C");
-  expect(one(allowable, "Demo Sorrel", "PV limit", -50, null, "inch")).toBe("#N/A temperature -50 °F below -40 °F");
+  expect(one(functions.ALLOWABLE, "Demo Sorrel", "PV limit", "-40 to 41.5")).toBeCloseTo(0.085, 12);
+  expect(one(functions.ALLOWABLE, "Demo Sorrel", "static pressure limit", 90)).toBe(28);
+  expect(one(functions.ALLOWABLE, "Demo Sorrel", "speed limit linear", 90)).toBe(3);
+  expect(one(functions.ALLOWABLE, "Demo Sorrel", "PV limit", 91)).toBe("#N/A temperature 91 °C above 90 °C");
+  expect(one(functions.ALLOWABLE, "Demo Sorrel", "PV limit", -50, null, "inch")).toBe(
+    "#N/A temperature -50 °F below -40 °F",
+  );
   const own = [
     ["grade", "PV limit", "PV at temperature", "highest temperature"],
     ["A", 0.2, "23: 0.2; 60: 0.1", 90],
   ];
-  expect(one(allowable, "A", "PV limit", 60, own)).toBe(0.1);
-  expect(one(allowable, "A", "PV limit", 61, own)).toBe(
+  expect(one(functions.ALLOWABLE, "A", "PV limit", 60, own)).toBe(0.1);
+  expect(one(functions.ALLOWABLE, "A", "PV limit", 61, own)).toBe(
     '#N/A temperature is beyond the curve "PV at temperature", which ends at 60 °C',
   );
-  expect(one(allowable, "Bare", "running pressure limit", 10, bare)).toBe(
+  expect(one(functions.ALLOWABLE, "Bare", "running pressure limit", 10, bare)).toBe(
     '#N/A grade "Bare" has no data on lowest temperature',
   );
-  expect(one(allowable, "PA66", "density", 23)).toMatch(/^#N\/A property must be one of the limits: static pressure/);
+  expect(one(functions.ALLOWABLE, "PA66", "density", 23)).toMatch(
+    /^#N\/A property must be one of the limits: static pressure/,
+  );
 });
 
 test("USE is the largest ratio, and an error where there is none", () => {
-  expect(one(limitUse, "Demo Medlar", 2, 0.04, 23)).toBeCloseTo(0.5, 12);
-  expect(one(limitUse, "Demo Medlar", 22.5, 9, 23, "static")).toBeCloseTo(0.5, 12);
-  expect(one(limitUse, "Demo Medlar", 2, 0.04, 90)).toBe("#N/A temperature 90 °C above 85 °C");
-  expect(one(limitUse, "Bare", 2, 0.04, 23, null, bare)).toBe('#N/A grade "Bare" has no data on speed limit turning');
-  expect(one(limitUse, "Demo Medlar", -2, 0.04, 23)).toBe("#VALUE! pressure must be 0 MPa or more, got -2");
-  expect(one(limitUse, "Demo Medlar", 2, 0.04, 23, "spinning")).toMatch(/^#VALUE! motion must be "turning"/);
-  expect(one(limitUse, "Demo Medlar", 2, 0.04, null)).toBe("#VALUE! temperature is missing");
+  expect(one(functions.USE, "Demo Medlar", 2, 0.04, 23)).toBeCloseTo(0.5, 12);
+  expect(one(functions.USE, "Demo Medlar", 22.5, 9, 23, "static")).toBeCloseTo(0.5, 12);
+  expect(one(functions.USE, "Demo Medlar", 2, 0.04, 90)).toBe("#N/A temperature 90 °C above 85 °C");
+  expect(one(functions.USE, "Bare", 2, 0.04, 23, null, bare)).toBe(
+    '#N/A grade "Bare" has no data on speed limit turning',
+  );
+  expect(one(functions.USE, "Demo Medlar", -2, 0.04, 23)).toBe("#VALUE! pressure must be 0 MPa or more, got -2");
+  expect(one(functions.USE, "Demo Medlar", 2, 0.04, 23, "spinning")).toMatch(/^#VALUE! motion must be "turning"/);
+  expect(one(functions.USE, "Demo Medlar", 2, 0.04, null)).toBe("#VALUE! temperature is missing");
 });
 
 test("VERDICT speaks the sheet's units", () => {
-  expect(one(verdictLine, "Demo Medlar", 2, 0.04, 23)).toBe("fits, PV 50 %");
-  expect(one(verdictLine, "Demo Medlar", 2, 0.04, 100)).toBe("fails, temperature 100 °C above 85 °C");
-  expect(one(verdictLine, "Demo Medlar", 300, 8, 212, null, null, "inch")).toBe(
+  expect(one(functions.VERDICT, "Demo Medlar", 2, 0.04, 23)).toBe("fits, PV 50 %");
+  expect(one(functions.VERDICT, "Demo Medlar", 2, 0.04, 100)).toBe("fails, temperature 100 °C above 85 °C");
+  expect(one(functions.VERDICT, "Demo Medlar", 300, 8, 212, null, null, "inch")).toBe(
     "fails, temperature 212 °F above 185 °F",
   );
-  expect(one(verdictLine, "Bare", 2, 0.04, 23, null, bare)).toBe("no data, speed");
+  expect(one(functions.VERDICT, "Bare", 2, 0.04, 23, null, bare)).toBe("no data, speed");
 });
 
 test("VERDICT over a range, blanks and errors in their rows", () => {
   expect(
-    call(verdictLine, [["Demo Medlar"], ["Demo Sorrel"], [null], ["x"]], [[2], ["290 psi"], [null], [1]], 0.04, 23),
+    call(
+      functions.VERDICT,
+      [["Demo Medlar"], ["Demo Sorrel"], [null], ["x"]],
+      [[2], ["290 psi"], [null], [1]],
+      0.04,
+      23,
+    ),
   ).toEqual([["fits, PV 50 %"], ["fits, PV 67 %"], [""], ['#N/A grade "x" is unknown; GRADES() lists the library']]);
 });
 
 test("CHECKS spills a heading and a row a criterion", () => {
-  expect(call(checkTable, "Demo Sorrel", 2, 0.03, "-10 to 23")).toEqual([
+  expect(call(functions.CHECKS, "Demo Sorrel", 2, 0.03, "-10 to 23")).toEqual([
     ["criterion", "value", "limit", "unit", "use", "verdict"],
     ["running pressure", 2, 40, "MPa", 0.05, "fits"],
     ["highest temperature", 23, 90, "°C", "", "fits"],
@@ -122,7 +119,7 @@ test("CHECKS spills a heading and a row a criterion", () => {
     ["bore temperature", expect.closeTo(56.5, 12), 90, "°C", expect.closeTo(0.5, 12), "fits"],
     ["lowest temperature", -10, -40, "°C", "", "fits"],
   ]);
-  const missing = call(checkTable, "Bare", 2, 0.03, 23, null, bare);
+  const missing = call(functions.CHECKS, "Bare", 2, 0.03, 23, null, bare);
   expect(missing[3]).toEqual(["speed", 0.03, "", "m/s", "", "no data"]);
 });
 
@@ -131,7 +128,7 @@ test("SHORTLIST ranks what fits by use, then what lacks data, then failures with
     ["grade", "running pressure limit", "speed limit turning", "PV limit", "highest temperature"],
     ["Mine", 100, 10, 10, 200],
   ];
-  const table = call(shortlist, 2, 0.06, "20 to 45", "turning", "dry", own, null);
+  const table = call(functions.SHORTLIST, 2, 0.06, "20 to 45", "turning", "dry", own, null);
   expect(table[0]).toEqual(["grade", "kind", "verdict", "use", "reason"]);
   const rows = table.slice(1);
   expect(rows).toHaveLength(standardLibrary().grades.length + 1);
@@ -159,7 +156,7 @@ const rankOf = (word: unknown) => ["fits", "care", "no data", "fails"].indexOf(w
 test("SHORTLIST, wet: a family of unknown swelling has no data", () => {
   const verdicts = (wet: string) =>
     Object.fromEntries(
-      call(shortlist, 0.5, 0.05, "20 to 30", "turning", wet).map((row) => [
+      call(functions.SHORTLIST, 0.5, 0.05, "20 to 30", "turning", wet).map((row) => [
         row[0] as string,
         `${row[2] as string}, ${row[4] as string}`,
       ]),
@@ -172,25 +169,25 @@ test("SHORTLIST, wet: a family of unknown swelling has no data", () => {
 
 test("sizing by hand, and the inverse: what is just allowed has a use of exactly 1", () => {
   // F/(d·p) = 8000/(20·40) = 10 mm at rest; F·v/(d·PV) = 8000·0.03/(20·0.12) = 100 mm: limits of Demo Sorrel at 23 °C
-  expect(one(leastLength, "Demo Sorrel", 8000, 20, 0, 23)).toBeCloseTo(10, 12);
+  expect(one(functions.MINLENGTH, "Demo Sorrel", 8000, 20, 0, 23)).toBeCloseTo(10, 12);
   // in between the warm bore lowers the pressure limit: p = 70 − 42·(p·v·67/0.12)/67 at v = 0.003, so p = 70/(1 + 0.003·42/0.12)
   const pressure = 70 / (1 + (0.003 * 42) / 0.12);
-  expect(one(leastLength, "Demo Sorrel", 8000, 20, 0.003, 23)).toBeCloseTo(8000 / (20 * pressure), 9);
-  expect(one(leastLength, "Demo Sorrel", 8000, 20, 0.03, 23)).toBeCloseTo(100, 12);
-  expect(one(greatestLoad, "Demo Sorrel", 20, 10, 0.03, 23)).toBeCloseTo(800, 12);
-  expect(one(greatestLoad, "Demo Sorrel", 20, 10, 0, 23)).toBeCloseTo(8000, 12);
+  expect(one(functions.MINLENGTH, "Demo Sorrel", 8000, 20, 0.003, 23)).toBeCloseTo(8000 / (20 * pressure), 9);
+  expect(one(functions.MINLENGTH, "Demo Sorrel", 8000, 20, 0.03, 23)).toBeCloseTo(100, 12);
+  expect(one(functions.MAXLOAD, "Demo Sorrel", 20, 10, 0.03, 23)).toBeCloseTo(800, 12);
+  expect(one(functions.MAXLOAD, "Demo Sorrel", 20, 10, 0, 23)).toBeCloseTo(8000, 12);
   // v = PV·d·L/F = 0.12·20·15/720 = 0.05 m/s; n = 60000·0.05/(π·20)
-  expect(one(greatestRpm, "Demo Sorrel", 720, 20, 15, 23)).toBeCloseTo(3000 / (Math.PI * 20), 10);
-  expect(one(greatestRpm, "Demo Sorrel", 0, 20, 15, 23)).toBeCloseTo((60000 * 1.2) / (Math.PI * 20), 10);
-  expect(one(greatestRpm, "Demo Sorrel", 30000, 20, 15, 23)).toBe(
+  expect(one(functions.MAXRPM, "Demo Sorrel", 720, 20, 15, 23)).toBeCloseTo(3000 / (Math.PI * 20), 10);
+  expect(one(functions.MAXRPM, "Demo Sorrel", 0, 20, 15, 23)).toBeCloseTo((60000 * 1.2) / (Math.PI * 20), 10);
+  expect(one(functions.MAXRPM, "Demo Sorrel", 30000, 20, 15, 23)).toBe(
     "#N/A load: no shaft speed is allowed, running pressure 100 MPa is above its limit 40 MPa",
   );
-  expect(one(leastLength, "Bare", 800, 20, 0.05, 23, bare)).toBe(
+  expect(one(functions.MINLENGTH, "Bare", 800, 20, 0.05, 23, bare)).toBe(
     '#N/A grade "Bare" has no data on speed limit turning',
   );
-  expect(one(leastLength, "PA66", 800, 20, 0.05)).toBe("#VALUE! temperature is missing");
+  expect(one(functions.MINLENGTH, "PA66", 800, 20, 0.05)).toBe("#VALUE! temperature is missing");
   // 2.5 times the speed limit: no length holds
-  expect(one(leastLength, "Demo Sorrel", 800, 20, 3, 40)).toBe(
+  expect(one(functions.MINLENGTH, "Demo Sorrel", 800, 20, 3, 40)).toBe(
     "#N/A speed 3 m/s is above its limit 1.2 m/s: no size holds",
   );
 });
@@ -205,35 +202,37 @@ const sample = fc.record({
 
 /** The greatest of all criteria: where the verdict is care, the governing one may be used less. */
 const greatestUse = (...given: unknown[]): number =>
-  Math.max(...call(checkTable, ...given).flatMap((row) => (typeof row[4] === "number" ? [row[4]] : [])));
+  Math.max(...call(functions.CHECKS, ...given).flatMap((row) => (typeof row[4] === "number" ? [row[4]] : [])));
 
 test("MAXLOAD and MINLENGTH put the use at 1", () => {
   fc.assert(
     fc.property(sample, ({ grade, bore, length, speed, at }) => {
-      const load = one(greatestLoad, grade, bore, length, speed, at) as number;
-      const pressure = one(sleevePressure, load, bore, length);
+      const load = one(functions.MAXLOAD, grade, bore, length, speed, at) as number;
+      const pressure = one(functions.PRESSURE, load, bore, length);
       expect(greatestUse(grade, pressure, speed, at)).toBeCloseTo(1, 9);
-      expect(one(verdictLine, grade, pressure, speed, at)).toMatch(
+      expect(one(functions.VERDICT, grade, pressure, speed, at)).toMatch(
         /^(fits|care), .*100 %(; pressure limit not lowered for temperature)?$/,
       );
-      expect(one(leastLength, grade, load, bore, speed, at)).toBeCloseTo(length, 6);
+      expect(one(functions.MINLENGTH, grade, load, bore, speed, at)).toBeCloseTo(length, 6);
     }),
     { seed },
   );
 });
 
 test("a bore that its PV drives just to the end of the pressure curve is not beyond it by a rounding", () => {
-  const load = one(greatestLoad, "Demo Lovage", 3, 3, 0.00924880080777135, 57.73786028209702) as number;
-  expect(one(verdictLine, "Demo Lovage", load / 9, 0.00924880080777135, 57.73786028209702)).toBe("fits, PV 100 %");
+  const load = one(functions.MAXLOAD, "Demo Lovage", 3, 3, 0.00924880080777135, 57.73786028209702) as number;
+  expect(one(functions.VERDICT, "Demo Lovage", load / 9, 0.00924880080777135, 57.73786028209702)).toBe(
+    "fits, PV 100 %",
+  );
 });
 
 test("MAXRPM puts the use at 1", () => {
   fc.assert(
     fc.property(sample, ({ grade, bore, length, at }) => {
       const load = bore * length * 0.4;
-      const rpm = one(greatestRpm, grade, load, bore, length, at);
-      const speed = one(turningSpeed, bore, rpm);
-      expect(one(pressureSpeed, 0.4, speed)).toBeGreaterThan(0);
+      const rpm = one(functions.MAXRPM, grade, load, bore, length, at);
+      const speed = one(functions.SPEED, bore, rpm);
+      expect(one(functions.PVVALUE, 0.4, speed)).toBeGreaterThan(0);
       expect(greatestUse(grade, 0.4, speed, at)).toBeCloseTo(1, 9);
     }),
     { seed },
@@ -246,11 +245,11 @@ test("metric and inch judge alike", () => {
     fc.property(sample, fc.constantFrom("turning", "swinging", "linear", "static"), (s, motion) => {
       const pressure = (s.bore / s.length) * 10;
       const inch = [s.grade, pressure / psi, s.speed / 0.00508, s.at * 1.8 + 32, motion, null, "inch"];
-      const use = one(limitUse, s.grade, pressure, s.speed, s.at, motion) as number;
-      expect((one(limitUse, ...inch) as number) / use).toBeCloseTo(1, 9);
-      const load = one(greatestLoad, s.grade, s.bore, s.length, s.speed, s.at) as number;
+      const use = one(functions.USE, s.grade, pressure, s.speed, s.at, motion) as number;
+      expect((one(functions.USE, ...inch) as number) / use).toBeCloseTo(1, 9);
+      const load = one(functions.MAXLOAD, s.grade, s.bore, s.length, s.speed, s.at) as number;
       const lbf = one(
-        greatestLoad,
+        functions.MAXLOAD,
         s.grade,
         s.bore / 25.4,
         s.length / 25.4,
@@ -268,7 +267,7 @@ test("metric and inch judge alike", () => {
 test("use grows with load", () => {
   fc.assert(
     fc.property(sample, fc.double({ min: 1.01, max: 3, noNaN: true }), ({ grade, speed, at }, factor) => {
-      const use = (pressure: number) => one(limitUse, grade, pressure, speed, at) as number;
+      const use = (pressure: number) => one(functions.USE, grade, pressure, speed, at) as number;
       expect(use(3 * factor)).toBeGreaterThanOrEqual(use(3));
     }),
     { seed },
@@ -276,7 +275,7 @@ test("use grows with load", () => {
 });
 
 const cautions = (...given: unknown[]) => {
-  const [heading, ...lines] = call(cautionList, ...given).map((row) => row[0] as string);
+  const [heading, ...lines] = call(functions.CAUTIONS, ...given).map((row) => row[0] as string);
   expect(heading).toBe("caution");
   expect(lines.slice(-standingCautions.length)).toEqual(standingCautions);
   return lines.slice(0, -standingCautions.length);

@@ -1,4 +1,4 @@
-import { gradeProperty, gradeTable, shortlist } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { findGrade, labelOf, labels, libraryOf, standardLibrary, weakest } from "../../../src/core/grades/model";
 import type { Grade } from "../../../src/core/grades/model";
 import { call, one } from "../host";
@@ -33,15 +33,17 @@ describe("where a grade is looked for that nobody named", () => {
 test('the cell "demo" as grades', () => {
   const invented = libraryOf("demo").scope.map((g) => g.name);
   for (const word of ["demo", " Demo ", [["DEMO"]]]) {
-    const table = call(gradeTable, [["PV limit"]], word);
+    const table = call(functions.GRADES, [["PV limit"]], word);
     expect(table.slice(1).map((row) => row[0])).toEqual(invented);
   }
-  const ranked = call(shortlist, 2, 0.06, "5 to 45", "turning", "dry", "demo");
+  const ranked = call(functions.SHORTLIST, 2, 0.06, "5 to 45", "turning", "dry", "demo");
   expect(ranked.slice(1).map((row) => row[0])).toEqual(expect.arrayContaining(invented));
   expect(ranked).toHaveLength(invented.length + 1);
-  expect(one(gradeProperty, "PA66", "density", "demo")).toBeCloseTo(1.14, 12);
-  expect(one(gradeProperty, "PA66", "density", "demos")).toMatch(/^#VALUE! grades must have a heading row/);
-  expect(one(gradeProperty, "PA66", "density", [["demo", "demo"]])).toMatch(/^#VALUE! grades must have a heading row/);
+  expect(one(functions.GRADE, "PA66", "density", "demo")).toBeCloseTo(1.14, 12);
+  expect(one(functions.GRADE, "PA66", "density", "demos")).toMatch(/^#VALUE! grades must have a heading row/);
+  expect(one(functions.GRADE, "PA66", "density", [["demo", "demo"]])).toMatch(
+    /^#VALUE! grades must have a heading row/,
+  );
 });
 
 describe("labels", () => {

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { gradeProperty, gradeSource, gradeTable } from "../../../src/core";
+import { functions } from "../../../src/core";
 import type { Cell } from "../../../src/core/formula";
 import { parseGrades, properties, propertyNamed, standardLibrary } from "../../../src/core/grades/model";
 import type { Property, Values } from "../../../src/core/grades/model";
@@ -33,14 +33,14 @@ test.each(entries)("%s is found by every name, and answered", (_, p) => {
   for (const name of [p.heading, p.key, ...p.also, p.heading.toUpperCase()]) {
     expect([name, propertyNamed(name)?.key]).toEqual([name, p.key]);
     for (const units of ["metric", "inch"])
-      expect(String(one(gradeProperty, complete.name, name, null, units))).not.toMatch(/^(#|$)/);
+      expect(String(one(functions.GRADE, complete.name, name, null, units))).not.toMatch(/^(#|$)/);
   }
-  expect(one(gradeSource, complete.name, p.heading)).toBe("invented for the demo");
+  expect(one(functions.SOURCE, complete.name, p.heading)).toBe("invented for the demo");
 });
 
 test.each(held)("%s goes out with GRADES and comes back as it was", (_, p) => {
   for (const units of ["metric", "inch"] as const) {
-    const table = call(gradeTable, [[p.heading]], null, units);
+    const table = call(functions.GRADES, [[p.heading]], null, units);
     const row = table.find(([name]) => name === complete.name)!;
     const { grades, unknownColumns, faults } = parseGrades([table[0], row] as Cell[][], "metric", "grades");
     expect([faults, unknownColumns]).toEqual([[], []]);
@@ -124,7 +124,7 @@ test("a static limit above the compressive strength is an error; where one is mi
 });
 
 test("no demo grade breaks the order that a user's table is held to", () => {
-  const demo = call(gradeTable, null, null, "metric").filter((row, i) => i === 0 || /^Demo/.test(String(row[0])));
+  const demo = call(functions.GRADES, null, null, "metric").filter((row, i) => i === 0 || /^Demo/.test(String(row[0])));
   const { grades, faults } = parseGrades(demo as Cell[][], "metric", "grades");
   expect([grades.length, faults]).toEqual([6, []]);
 });

@@ -1,4 +1,4 @@
-import { gradeProperty, gradeTable, verdictLine } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { BushError } from "../../../src/core/errors";
 import type { Cell } from "../../../src/core/formula";
 import { parseGrades, readGrades } from "../../../src/core/grades/model";
@@ -101,7 +101,7 @@ test("unknown columns are kept and reported", () => {
     ["column 3", "loose"],
   ]);
   const table = call(
-    gradeTable,
+    functions.GRADES,
     null,
     [
       ["grade", "colour"],
@@ -124,7 +124,7 @@ test("a column without a heading is told where any row holds something, and kept
 test("an error among the headings passes as it came", () => {
   expect(
     one(
-      gradeProperty,
+      functions.GRADE,
       "A",
       "density",
       [
@@ -252,7 +252,7 @@ test("every faulty row is reported, the others serve", () => {
 test("an error in a cell passes as it came", () => {
   expect(
     one(
-      gradeProperty,
+      functions.GRADE,
       "A",
       "density",
       [
@@ -280,13 +280,13 @@ test("own rows are searched before the library, in every function", () => {
     ["grade", "running pressure limit", "speed limit turning", "PV limit", "highest temperature"],
     ["pa66", 20, 2, 0.4, 120],
   ];
-  expect(one(verdictLine, "PA66", 2, 0.1, 23, null, own, null)).toBe("fits, PV 50 %");
-  expect(one(verdictLine, "PA66", 2, 0.1, 100, null, null, null)).toBe("fails, temperature 100 °C above 90 °C");
+  expect(one(functions.VERDICT, "PA66", 2, 0.1, 23, null, own, null)).toBe("fits, PV 50 %");
+  expect(one(functions.VERDICT, "PA66", 2, 0.1, 100, null, null, null)).toBe("fails, temperature 100 °C above 90 °C");
 });
 
 test.each(["metric", "inch"])("the library as GRADES spills it in %s units can itself serve as grades", (units) => {
-  const spilled = call(gradeTable, null, null, units);
-  const again = call(gradeTable, null, spilled, units);
+  const spilled = call(functions.GRADES, null, null, units);
+  const again = call(functions.GRADES, null, spilled, units);
   expect(again.length).toBe(spilled.length);
   spilled.forEach((row, i) =>
     row.forEach((cell, j) => {
@@ -373,10 +373,10 @@ describe("percentages", () => {
     expect(grades[0]!.values.swellingSaturated).toBeCloseTo(0.0002, 15);
   });
   test("GRADE and GRADES answer ratios, and the heading says so", () => {
-    expect(one(gradeProperty, "Demo Sorrel", "swelling saturated")).toBe(0.02);
-    expect(one(gradeProperty, "POM copolymer", "water uptake saturated", null, "inch")).toBeCloseTo(0.009, 15);
+    expect(one(functions.GRADE, "Demo Sorrel", "swelling saturated")).toBe(0.02);
+    expect(one(functions.GRADE, "POM copolymer", "water uptake saturated", null, "inch")).toBeCloseTo(0.009, 15);
     for (const units of ["metric", "inch"]) {
-      const [heading] = call(gradeTable, [["swelling saturated", "water uptake at 50 % RH"]], null, units);
+      const [heading] = call(functions.GRADES, [["swelling saturated", "water uptake at 50 % RH"]], null, units);
       expect(heading!.slice(2)).toEqual(["swelling saturated [ratio]", "water uptake at 50 % RH [ratio]"]);
     }
   });

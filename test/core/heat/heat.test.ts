@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { frictionHeat, heatPv, runTemperature, sleeveTorque, washerTorque } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { shaftConductance, wallConductance } from "../../../src/core/heat/paths";
 import { fromWorking } from "../../../src/core/units";
 import { answer } from "../../../src/edge/sheet";
@@ -17,7 +17,7 @@ const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true
 
 describe("TORQUE", () => {
   test("by hand: 0.2 · 800 N at a radius of 10 mm is 1.6 N·m", () => {
-    expect(sleeveTorque({ load: 800, bore: 20, friction: 0.2 })).toBeCloseTo(1.6, 12);
+    expect(functions.TORQUE({ load: 800, bore: 20, friction: 0.2 })).toBeCloseTo(1.6, 12);
   });
   test("doubles with the load, and gives the power of HEAT at the speed of the bore", () => {
     fc.assert(
@@ -27,18 +27,18 @@ describe("TORQUE", () => {
         positive(0.01, 1),
         positive(1, 3000),
         (load, bore, friction, rpm) => {
-          const torque = sleeveTorque({ load, bore, friction });
-          expect(sleeveTorque({ load: 2 * load, bore, friction }) / torque).toBeCloseTo(2, 12);
+          const torque = functions.TORQUE({ load, bore, friction });
+          expect(functions.TORQUE({ load: 2 * load, bore, friction }) / torque).toBeCloseTo(2, 12);
           const power = torque * ((2 * Math.PI * rpm) / 60);
           const speed = (Math.PI * bore * rpm) / 60000;
-          expect(frictionHeat({ load, speed, friction }) / power).toBeCloseTo(1, 10);
+          expect(functions.HEAT({ load, speed, friction }) / power).toBeCloseTo(1, 10);
         },
       ),
       { seed },
     );
   });
   test("a range in, a range out; blanks stay blank and a fault stays in its row", () => {
-    expect(answer(sleeveTorque, [[[800], [null], [-1], ["180 lbf"]], 20, 0.2], host)).toEqual([
+    expect(answer(functions.TORQUE, [[[800], [null], [-1], ["180 lbf"]], 20, 0.2], host)).toEqual([
       [expect.closeTo(1.6, 12)],
       [""],
       [{ code: "#VALUE!", message: "load must be 0 N or more, got -1" }],
@@ -46,28 +46,35 @@ describe("TORQUE", () => {
     ]);
   });
   test("inch: lbf and in give lbf·in", () => {
-    expect(answer(sleeveTorque, [180, 0.75, 0.2, "inch"], host)[0]![0]).toBeCloseTo((0.2 * 180 * 0.75) / 2, 10);
+    expect(answer(functions.TORQUE, [180, 0.75, 0.2, "inch"], host)[0]![0]).toBeCloseTo((0.2 * 180 * 0.75) / 2, 10);
   });
   test("friction must be a number", () => {
-    expect(message(sleeveTorque, [800, 20, "slippery"])).toMatch(/^friction must be a number/);
+    expect(message(functions.TORQUE, [800, 20, "slippery"])).toMatch(/^friction must be a number/);
   });
 });
 
 describe("WASHERTORQUE", () => {
   const washer = { load: 500, inner: 21, outer: 40, friction: 0.2 };
   test("a new washer takes more torque than a worn one, and new is the default", () => {
-    const worn = washerTorque({ ...washer, wearstate: "worn" });
+    const worn = functions.WASHERTORQUE({ ...washer, wearstate: "worn" });
     expect(worn).toBeCloseTo((0.2 * 500 * (40 + 21)) / 4 / 1000, 12);
-    expect(washerTorque(washer)).toBeGreaterThan(worn);
-    expect(washerTorque(washer)).toBe(washerTorque({ ...washer, wearstate: "new" }));
+    expect(functions.WASHERTORQUE(washer)).toBeGreaterThan(worn);
+    expect(functions.WASHERTORQUE(washer)).toBe(functions.WASHERTORQUE({ ...washer, wearstate: "new" }));
   });
   test("a narrow ring: both states approach force at the mean radius", () => {
     for (const wearstate of ["new", "worn"] as const)
-      expect(washerTorque({ ...washer, inner: 39.999999, wearstate })).toBeCloseTo((0.2 * 500 * 20) / 1000, 7);
+      expect(functions.WASHERTORQUE({ ...washer, inner: 39.999999, wearstate })).toBeCloseTo(
+        (0.2 * 500 * 20) / 1000,
+        7,
+      );
   });
   test("wrong inputs", () => {
-    expect(message(washerTorque, [500, 40, 21, 0.2])).toBe("outer must be above inner: the face of a washer is a ring");
-    expect(message(washerTorque, [500, 21, 40, 0.2, "old"])).toBe('wearstate must be "new" or "worn", got "old"');
+    expect(message(functions.WASHERTORQUE, [500, 40, 21, 0.2])).toBe(
+      "outer must be above inner: the face of a washer is a ring",
+    );
+    expect(message(functions.WASHERTORQUE, [500, 21, 40, 0.2, "old"])).toBe(
+      'wearstate must be "new" or "worn", got "old"',
+    );
   });
 });
 
@@ -89,10 +96,10 @@ describe("RUNTEMP and HEATPV", () => {
   test("are inverse to each other: at the PV of HEATPV the bush runs at ambient plus the rise", () => {
     fc.assert(
       fc.property(paths, positive(1, 150), positive(-40, 80), positive(0.01, 5), (at, rise, ambient, speed) => {
-        const [least, greatest] = heatPv({ ...at, rise });
+        const [least, greatest] = functions.HEATPV({ ...at, rise });
         const loadOf = (pv: number) => (pv / speed) * at.bore * at.length;
-        const hot = numbers(runTemperature({ ...at, load: loadOf(least!), speed, ambient }))[1];
-        const cool = numbers(runTemperature({ ...at, load: loadOf(greatest!), speed, ambient }))[0];
+        const hot = numbers(functions.RUNTEMP({ ...at, load: loadOf(least!), speed, ambient }))[1];
+        const cool = numbers(functions.RUNTEMP({ ...at, load: loadOf(greatest!), speed, ambient }))[0];
         expect(hot).toBeCloseTo(ambient + rise, 8);
         expect(cool).toBeCloseTo(ambient + rise, 8);
       }),
@@ -103,8 +110,8 @@ describe("RUNTEMP and HEATPV", () => {
     fc.assert(
       fc.property(paths, positive(0.001, 1000), (at, housingpath) => {
         const duty = { ...at, load: 500, speed: 0.1, ambient: 25 };
-        const [least, greatest] = numbers(runTemperature({ ...duty, housingpath: undefined }));
-        const [known, same] = numbers(runTemperature({ ...duty, housingpath }));
+        const [least, greatest] = numbers(functions.RUNTEMP({ ...duty, housingpath: undefined }));
+        const [known, same] = numbers(functions.RUNTEMP({ ...duty, housingpath }));
         expect(same).toBe(known);
         expect(known).toBeGreaterThanOrEqual(least - 1e-9);
         expect(known).toBeLessThanOrEqual(greatest + 1e-9);
@@ -113,7 +120,7 @@ describe("RUNTEMP and HEATPV", () => {
     );
   });
   const duty = { ...bush, load: 800, speed: 0.1, ambient: 25 };
-  const at = (more: object) => numbers(runTemperature({ ...duty, ...more }));
+  const at = (more: object) => numbers(functions.RUNTEMP({ ...duty, ...more }));
   test("no motion, no rise; twice the friction, twice the rise", () => {
     expect(at({ speed: 0 })).toEqual([25, 25]);
     for (const end of [0, 1] as const) expect(at({ friction: 0.4 })[end] - 25).toBeCloseTo(2 * (at({})[end] - 25), 10);
@@ -136,16 +143,16 @@ describe("RUNTEMP and HEATPV", () => {
   test("without shaft ends the wall alone carries the heat, whatever the shaft; without a housing nothing does", () => {
     const rise = (0.2 * 800 * 0.1) / ((0.5 * 2 * Math.PI * 0.25 * 0.015) / Math.log(23 / 20));
     for (const none of [{ ends: 0 }, { endlength: 0 }]) {
-      const [least, greatest] = runTemperature({ ...duty, ...none });
+      const [least, greatest] = functions.RUNTEMP({ ...duty, ...none });
       expect(least).toBeCloseTo(25 + rise, 9);
-      expect(runTemperature({ ...duty, ...none, shaftconductivity: 400 })[0]).toBe(least);
+      expect(functions.RUNTEMP({ ...duty, ...none, shaftconductivity: 400 })[0]).toBe(least);
       expect(greatest).toMatchObject({
         code: "missing",
         message: "no shaft end and no housingpath: how warm it becomes at most is not known",
       });
-      expect(heatPv({ ...bush, rise: 40, ...none })[0]).toBe(0);
+      expect(functions.HEATPV({ ...bush, rise: 40, ...none })[0]).toBe(0);
     }
-    expect(answer(runTemperature, [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 0], host)[0]![1]).toMatchObject({
+    expect(answer(functions.RUNTEMP, [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 0], host)[0]![1]).toMatchObject({
       code: "#N/A",
     });
     const [known, same] = at({ ends: 0, housingpath: 0.05 });
@@ -166,14 +173,14 @@ describe("RUNTEMP and HEATPV", () => {
   test("half an end is no end", () => {
     const end = { bore: 20, length: 15, shaftconductivity: 45, endlength: 60, film: 10 };
     expect(() => shaftConductance({ ...end, ends: 0.5 })).toThrow("ends must be 0, 1 or 2, got 0.5");
-    expect(message(runTemperature, [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 60, 3])).toBe(
+    expect(message(functions.RUNTEMP, [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 60, 3])).toBe(
       "ends must be from 0 to 2, got 3",
     );
   });
   test("inch inputs of the same bush give the same temperature", () => {
     const inch = (kind: Parameters<typeof fromWorking>[0], value: number) => fromWorking(kind, value, "inch");
     const metric = answer(
-      runTemperature,
+      functions.RUNTEMP,
       [800, 20, 15, 1.5, 0.1, 0.2, 25, 0.25, 45, 60, 2, null, 12],
       host,
     )[0] as number[];
@@ -194,18 +201,18 @@ describe("RUNTEMP and HEATPV", () => {
       null,
       "inch",
     ];
-    const found = answer(runTemperature, given, host)[0] as number[];
+    const found = answer(functions.RUNTEMP, given, host)[0] as number[];
     metric.forEach((temperature, i) => expect(found[i]).toBeCloseTo(temperature * 1.8 + 32, 9));
-    const rise = answer(heatPv, [20, 15, 1.5, 40, 0.2, 0.25, 45, 60], host)[0]![0] as number;
+    const rise = answer(functions.HEATPV, [20, 15, 1.5, 40, 0.2, 0.25, 45, 60], host)[0]![0] as number;
     const typed = ["20 mm", "15 mm", "1.5 mm", 72, 0.2, "0.25 W/(m*K)", "45 W/(m*K)", "60 mm"];
-    expect(answer(heatPv, [...typed, null, null, null, null, "inch"], host)[0]![0]).toBeCloseTo(
+    expect(answer(functions.HEATPV, [...typed, null, null, null, null, "inch"], host)[0]![0]).toBeCloseTo(
       fromWorking("pv", rise, "inch"),
       6,
     );
   });
   test("a column of speeds: two temperatures each, with the blank row empty and the cell error passed on", () => {
     const speeds = [[0.05], [""], ["#DIV/0!"], [0]];
-    const rows = answer(runTemperature, [800, 20, 15, 1.5, speeds, 0.2, 25, 0.25, 45, 60], host);
+    const rows = answer(functions.RUNTEMP, [800, 20, 15, 1.5, speeds, 0.2, 25, 0.25, 45, 60], host);
     expect(rows).toHaveLength(4);
     expect(rows[1]).toEqual(["", ""]);
     expect(rows[2]![0]).toEqual({ code: "#DIV/0!", message: undefined });
@@ -213,12 +220,12 @@ describe("RUNTEMP and HEATPV", () => {
   });
   test("its text says what it is, and by how much it errs", () => {
     for (const words of ["preliminary", "steady state", "housing at ambient", "0.5 %", "5 % above"])
-      expect(runTemperature.spec.text).toContain(words);
+      expect(functions.RUNTEMP.spec.text).toContain(words);
   });
   test("wrong inputs", () => {
-    expect(message(heatPv, [20, 15, 1.5, 0, 0.2, 0.25, 45, 60])).toBe("rise must be above 0 K, got 0");
-    expect(message(heatPv, [20, 15, -1, 40, 0.2, 0.25, 45, 60])).toBe("wall must be above 0 mm, got -1");
-    expect(message(runTemperature, [800, 20, 15, 1.5, 0.1, 0.2, -300, 0.25, 45, 60])).toBe(
+    expect(message(functions.HEATPV, [20, 15, 1.5, 0, 0.2, 0.25, 45, 60])).toBe("rise must be above 0 K, got 0");
+    expect(message(functions.HEATPV, [20, 15, -1, 40, 0.2, 0.25, 45, 60])).toBe("wall must be above 0 mm, got -1");
+    expect(message(functions.RUNTEMP, [800, 20, 15, 1.5, 0.1, 0.2, -300, 0.25, 45, 60])).toBe(
       "ambient must be -273.15 °C or more, got -300",
     );
   });

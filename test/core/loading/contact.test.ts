@@ -1,4 +1,4 @@
-import { edgePressure, maxTilt, peakPressure, shaftSlope, workedSteps } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { depthOf, loadOf, meanLoadOf, summedLoadOf, tiltedDepthOf } from "../../../src/core/loading/conforming";
 import { confinedStiffness, edgeStiffness } from "../../../src/core/loading/layer";
 import { layerByElements } from "../../reference/solve/tiltedLayer";
@@ -39,53 +39,53 @@ describe("the conforming contact's functions", () => {
 describe("SHAFTSLOPE", () => {
   test("beyond the small slopes of the theory there is no answer", () => {
     // F·s²/(16·E·I) = F·(240²/16)/(206000·π·16⁴/64) rad = F·3.11249e-4°: 5° at 16064 N
-    expect(call(shaftSlope, ["central", 16060, 240, 16, 206000])[0]![0]).toBeCloseTo(4.9987, 3);
-    expect(message(call(shaftSlope, ["central", 20000, 240, 16, 206000]))).toBe(
+    expect(call(functions.SHAFTSLOPE, ["central", 16060, 240, 16, 206000])[0]![0]).toBeCloseTo(4.9987, 3);
+    expect(message(call(functions.SHAFTSLOPE, ["central", 20000, 240, 16, 206000]))).toBe(
       "load bends the shaft by 6.22°, at most 5° is small enough for the theory of beams",
     );
   });
   const shaft = { load: 900, span: 240, diameter: 16, modulus: 206000 };
   test("a load half way is a load offset by half of the span", () => {
-    const [near, far] = shaftSlope({ ...shaft, loadcase: "offset", position: 120 });
-    const [central] = shaftSlope({ ...shaft, loadcase: "central" });
+    const [near, far] = functions.SHAFTSLOPE({ ...shaft, loadcase: "offset", position: 120 });
+    const [central] = functions.SHAFTSLOPE({ ...shaft, loadcase: "central" });
     expect(near).toBeCloseTo(central!, 12);
     expect(far).toBeCloseTo(central!, 12);
   });
   test("what it needs and what it refuses", () => {
-    expect(message(call(shaftSlope, ["offset", 900, 240, 16, 206000]))).toBe(
+    expect(message(call(functions.SHAFTSLOPE, ["offset", 900, 240, 16, 206000]))).toBe(
       'position is missing: "offset" and "overhung" need it',
     );
-    expect(message(call(shaftSlope, ["offset", 900, 240, 16, 206000, 121]))).toBe(
+    expect(message(call(functions.SHAFTSLOPE, ["offset", 900, 240, 16, 206000, 121]))).toBe(
       "position must be at most half of span: it counts from the nearer bush",
     );
-    expect(message(call(shaftSlope, ["central", 900, 240, 16, 206000, null, 16]))).toBe(
+    expect(message(call(functions.SHAFTSLOPE, ["central", 900, 240, 16, 206000, null, 16]))).toBe(
       "inner must be below diameter: a hollow shaft has a wall",
     );
     for (const loadcase of ["central", "uniform"])
-      expect(message(call(shaftSlope, [loadcase, 900, 240, 16, 206000, 60]))).toBe(
+      expect(message(call(functions.SHAFTSLOPE, [loadcase, 900, 240, 16, 206000, 60]))).toBe(
         `position must be blank with "${loadcase}", which says where the load stands`,
       );
-    expect(message(call(shaftSlope, ["askew", 900, 240, 16, 206000]))).toMatch(/^loadcase must be "central"/);
-    expect(call(shaftSlope, ["overhung", 900, 240, 16, 206000, 300])[0]![0]).toBeGreaterThan(0);
+    expect(message(call(functions.SHAFTSLOPE, ["askew", 900, 240, 16, 206000]))).toMatch(/^loadcase must be "central"/);
+    expect(call(functions.SHAFTSLOPE, ["overhung", 900, 240, 16, 206000, 300])[0]![0]).toBeGreaterThan(0);
   });
 });
 
 describe("PEAKPRESSURE", () => {
   test("of a shaft that fits its bore is 4/π of the mean over all of its half", () => {
-    const [peak, angle] = peakPressure({ ...bush, clearance: 0 });
+    const [peak, angle] = functions.PEAKPRESSURE({ ...bush, clearance: 0 });
     expect(peak).toBeCloseTo(((4 / Math.PI) * 800) / 300, 12);
     expect(angle).toBe(90);
-    expect(peakPressure({ ...bush, clearance: 1e-9 })[0]).toBeCloseTo(peak!, 6);
+    expect(functions.PEAKPRESSURE({ ...bush, clearance: 1e-9 })[0]).toBeCloseTo(peak!, 6);
   });
   test("of no load is none; of a light one in a wide bore that of a line contact", () => {
-    expect(peakPressure({ ...bush, load: 0 })).toEqual([0, 0]);
+    expect(functions.PEAKPRESSURE({ ...bush, load: 0 })).toEqual([0, 0]);
     const hertz = Math.sqrt(((1 / 15) * 2500 * 0.5) / (Math.PI * 0.84)) / 10;
-    expect(peakPressure({ ...bush, load: 1, clearance: 1 })[0]).toBeCloseTo(hertz, 12);
+    expect(functions.PEAKPRESSURE({ ...bush, load: 1, clearance: 1 })[0]).toBeCloseTo(hertz, 12);
   });
 });
 
 describe("EDGEPRESSURE and MAXTILT", () => {
-  const contactAt = (tilt: number, load = 800) => edgePressure({ ...bush, load, tilt })[3];
+  const contactAt = (tilt: number, load = 800) => functions.EDGEPRESSURE({ ...bush, load, tilt })[3];
   test("say how the shaft lies", () => {
     expect(contactAt(0)).toBe("full length");
     expect(contactAt(0.01, 8000)).toBe("full length");
@@ -93,37 +93,37 @@ describe("EDGEPRESSURE and MAXTILT", () => {
     expect(contactAt(0.4)).toBe("both ends touch");
   });
   test("where both ends touch there is no number, and the free tilt lies a little below", () => {
-    const row = call(edgePressure, [...typed(800, 0.08), 0.4])[0]!;
+    const row = call(functions.EDGEPRESSURE, [...typed(800, 0.08), 0.4])[0]!;
     for (const cell of row.slice(0, 3)) {
       expect((cell as CellError).code).toBe("#N/A");
       expect((cell as CellError).message).toMatch(/^tilt: the shaft touches both ends/);
     }
     const free = (Math.atan(0.08 / 15) * 180) / Math.PI;
     expect(contactAt(free)).toBe("partly lifted");
-    expect(edgePressure({ ...bush, clearance: 0, load: 100, tilt: 0.3 })[3]).toBe("both ends touch");
+    expect(functions.EDGEPRESSURE({ ...bush, clearance: 0, load: 100, tilt: 0.3 })[3]).toBe("both ends touch");
   });
   test("no load presses nowhere; without a tilt the lower figure is the softer foundation", () => {
-    expect(edgePressure({ ...bush, load: 0, tilt: 0.1 })).toEqual([0, 0, 0, "partly lifted"]);
-    expect(edgePressure({ ...bush, load: 0, tilt: 0 })).toEqual([0, 0, 15, "full length"]);
-    const [lower, upper] = edgePressure({ ...bush, tilt: 0 });
+    expect(functions.EDGEPRESSURE({ ...bush, load: 0, tilt: 0.1 })).toEqual([0, 0, 0, "partly lifted"]);
+    expect(functions.EDGEPRESSURE({ ...bush, load: 0, tilt: 0 })).toEqual([0, 0, 15, "full length"]);
+    const [lower, upper] = functions.EDGEPRESSURE({ ...bush, tilt: 0 });
     expect(lower).toBeLessThan(upper as number);
   });
   test("the largest tilt is 0 where a true shaft already presses harder, and none where both ends touch first", () => {
-    expect(maxTilt({ ...bush, load: 20000, pressure: 40 })).toBe(0);
-    expect(maxTilt({ ...bush, load: 20000, clearance: 0, pressure: 40 })).toBe(0);
-    const cells = call(maxTilt, [...typed(1, 0.08), 40]);
+    expect(functions.MAXTILT({ ...bush, load: 20000, pressure: 40 })).toBe(0);
+    expect(functions.MAXTILT({ ...bush, load: 20000, clearance: 0, pressure: 40 })).toBe(0);
+    const cells = call(functions.MAXTILT, [...typed(1, 0.08), 40]);
     expect((cells[0]![0] as CellError).code).toBe("#N/A");
     expect(message(cells)).toBe("pressure is not reached before the shaft touches both ends of the bush");
   });
   test("without clearance they turn each other round", () => {
     const at = { ...bush, clearance: 0, load: 6000 };
-    const tilt = maxTilt({ ...at, pressure: 30 });
-    const [, upper, length, contact] = edgePressure({ ...at, tilt });
+    const tilt = functions.MAXTILT({ ...at, pressure: 30 });
+    const [, upper, length, contact] = functions.EDGEPRESSURE({ ...at, tilt });
     expect(upper).toBeCloseTo(30, 9);
     expect([length, contact]).toEqual([15, "full length"]);
   });
   test("an incompressible bush has no upper figure", () => {
-    expect(message(call(edgePressure, [800, 20, 15, 1.5, 0.08, 2500, 0.5, 0.1]))).toBe(
+    expect(message(call(functions.EDGEPRESSURE, [800, 20, 15, 1.5, 0.08, 2500, 0.5, 0.1]))).toBe(
       "poisson must be 0 or more and below 0.5, got 0.5",
     );
   });
@@ -131,19 +131,19 @@ describe("EDGEPRESSURE and MAXTILT", () => {
 
 describe("the workings of the rarer cases end in the answer", () => {
   const results = (id: string, ...given: unknown[]) =>
-    call(workedSteps, [id, ...given])
+    call(functions.STEPS, [id, ...given])
       .filter(([text, , , result]) => typeof result === "number" && text !== "Fixed factor")
       .map((line) => line[3] as number);
   test.each([
-    ["PEAKPRESSURE", peakPressure, typed(800, 0), 2],
-    ["PEAKPRESSURE", peakPressure, typed(0, 0.08), 2],
-    ["EDGEPRESSURE", edgePressure, [...typed(6000, 0), 0.02], 3],
-    ["EDGEPRESSURE", edgePressure, [...typed(0, 0.08), 0.02], 3],
-    ["EDGEPRESSURE", edgePressure, [...typed(6000, 0.08), 0], 3],
-    ["EDGEPRESSURE", edgePressure, [...typed(6000, 0.08), 0.02], 3],
-    ["MAXTILT", maxTilt, [...typed(6000, 0), 30], 1],
-    ["MAXTILT", maxTilt, [...typed(20000, 0.08), 40], 1],
-    ["MAXTILT", maxTilt, [...typed(1500, 0.05), 25], 1],
+    ["PEAKPRESSURE", functions.PEAKPRESSURE, typed(800, 0), 2],
+    ["PEAKPRESSURE", functions.PEAKPRESSURE, typed(0, 0.08), 2],
+    ["EDGEPRESSURE", functions.EDGEPRESSURE, [...typed(6000, 0), 0.02], 3],
+    ["EDGEPRESSURE", functions.EDGEPRESSURE, [...typed(0, 0.08), 0.02], 3],
+    ["EDGEPRESSURE", functions.EDGEPRESSURE, [...typed(6000, 0.08), 0], 3],
+    ["EDGEPRESSURE", functions.EDGEPRESSURE, [...typed(6000, 0.08), 0.02], 3],
+    ["MAXTILT", functions.MAXTILT, [...typed(6000, 0), 30], 1],
+    ["MAXTILT", functions.MAXTILT, [...typed(20000, 0.08), 40], 1],
+    ["MAXTILT", functions.MAXTILT, [...typed(1500, 0.05), 25], 1],
   ] as const)("%s", (id, f, given, columns) => {
     const answer = call(f, given)[0]!.slice(0, columns) as number[];
     const shown = results(id, ...given).slice(-columns);
@@ -154,9 +154,9 @@ describe("the workings of the rarer cases end in the answer", () => {
 test("a clearance as wide as the bore leaves no shaft", () => {
   const inBore = (clearance: number) => [800, 20, 15, 1.5, clearance, 2500, 0.4];
   for (const [f, more] of [
-    [peakPressure, []],
-    [edgePressure, [0.1]],
-    [maxTilt, [40]],
+    [functions.PEAKPRESSURE, []],
+    [functions.EDGEPRESSURE, [0.1]],
+    [functions.MAXTILT, [40]],
   ] as const) {
     expect(message(call(f, [...inBore(20), ...more]))).toBe(
       "clearance must be below bore, got 20 mm: no shaft is left",

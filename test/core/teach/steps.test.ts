@@ -1,5 +1,5 @@
 import { all, create } from "mathjs";
-import { catalogue, workedSteps } from "../../../src/core";
+import { catalogue, functions } from "../../../src/core";
 import { betweenOf, isNumberArg, resultSymbols } from "../../../src/core/formula";
 import type { Arg, Formula } from "../../../src/core/formula";
 import { isDimensional, kinds } from "../../../src/core/kinds";
@@ -11,7 +11,7 @@ import { call, CellError, inInch } from "../../support";
 const math = create(all!);
 const worked = catalogue.filter((f) => f.spec.working).map((f) => [f.spec.id, f] as const);
 type Line = [text: string, formula: string, numbers: string, result: unknown, unit: string];
-const steps = (id: string, ...given: unknown[]) => call(workedSteps, [id, ...given]) as Line[];
+const steps = (id: string, ...given: unknown[]) => call(functions.STEPS, [id, ...given]) as Line[];
 
 const args = (f: Formula) => Object.values<Arg>(f.spec.args);
 
@@ -359,10 +359,10 @@ test("what is wrong with the arguments is what the function itself says", () => 
 });
 
 test("a function without a formula, or none at all, is said", () => {
-  const [[unknown]] = call(workedSteps, ["PRESURE", 1]) as [[CellError]];
+  const [[unknown]] = call(functions.STEPS, ["PRESURE", 1]) as [[CellError]];
   expect(unknown.code).toBe("#N/A");
   expect(unknown.message).toContain('calculation must be a function of this add-in, got "PRESURE"');
-  const [[wordy]] = call(workedSteps, ["VERDICT", "POM copolymer", 1, 1, 20]) as [[CellError]];
+  const [[wordy]] = call(functions.STEPS, ["VERDICT", "POM copolymer", 1, 1, 20]) as [[CellError]];
   expect(wordy.message).toContain("VERDICT has no formula to work");
 });
 

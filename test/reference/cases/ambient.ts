@@ -1,4 +1,4 @@
-import { boreTemperature, deratedPv, peakRise } from "../../../src/core";
+import { functions } from "../../../src/core";
 import type { ReferenceCase } from "../case";
 import { wallByDifferences, finByDifferences } from "../solve/conduction";
 import { rootOf } from "../solve/rootOf";
@@ -24,10 +24,10 @@ export const ambientCases: readonly ReferenceCase[] = [
     "axisymmetric finite volumes of a whole assembly, 0.0428103",
     "MPa·m/s",
     "0.0428104",
-    () => deratedPv({ pvlimit: 0.09561, highest: 90, ambient: 60 }),
+    () => functions.DERATEDPV({ pvlimit: 0.09561, highest: 90, ambient: 60 }),
   ),
   recorded(family, "DERATEDPV: capped below the reference", "the definition", "MPa·m/s", "0.1", () =>
-    deratedPv({ pvlimit: 0.1, highest: 90, ambient: 10 }),
+    functions.DERATEDPV({ pvlimit: 0.1, highest: 90, ambient: 10 }),
   ),
   recorded(
     family,
@@ -35,10 +35,10 @@ export const ambientCases: readonly ReferenceCase[] = [
     "the root of a heat balance whose film grows as rise^0.25",
     "MPa·m/s",
     "0.0366276",
-    () => deratedPv({ pvlimit: 0.1, highest: 90, ambient: 60, exponent: 1.25 }),
+    () => functions.DERATEDPV({ pvlimit: 0.1, highest: 90, ambient: 60, exponent: 1.25 }),
   ),
   recorded(family, "BORETEMP at the PV that DERATEDPV allows", "the highest temperature itself", "°C", "90", () =>
-    boreTemperature({ pv: 0.1 * (30 / 67), pvlimit: 0.1, highest: 90, ambient: 60 }),
+    functions.BORETEMP({ pv: 0.1 * (30 / 67), pvlimit: 0.1, highest: 90, ambient: 60 }),
   ),
   {
     family,
@@ -48,7 +48,7 @@ export const ambientCases: readonly ReferenceCase[] = [
     unit: "MPa·m/s",
     expected: () => balancedPv(90, 70),
     within: 1e-9,
-    compute: () => deratedPv({ pvlimit: balancedPv(90, 23), highest: 90, ambient: 70 }),
+    compute: () => functions.DERATEDPV({ pvlimit: balancedPv(90, 23), highest: 90, ambient: 70 }),
   },
   {
     family,
@@ -58,7 +58,8 @@ export const ambientCases: readonly ReferenceCase[] = [
     unit: "°C",
     expected: "71",
     within: 1e-9,
-    compute: () => boreTemperature({ pv: balancedPv(71, 35), pvlimit: balancedPv(90, 23), highest: 90, ambient: 35 }),
+    compute: () =>
+      functions.BORETEMP({ pv: balancedPv(71, 35), pvlimit: balancedPv(90, 23), highest: 90, ambient: 35 }),
   },
   recorded(
     family,
@@ -66,7 +67,7 @@ export const ambientCases: readonly ReferenceCase[] = [
     "the differential equation run to its periodic state",
     "K",
     "35.8557",
-    () => peakRise({ rises, times, timeconstant: 150 }),
+    () => functions.PEAKRISE({ rises, times, timeconstant: 150 }),
   ),
   {
     family,
@@ -76,7 +77,7 @@ export const ambientCases: readonly ReferenceCase[] = [
     unit: "K",
     expected: () => periodicPeak(steps, 40),
     within: 1e-7,
-    compute: () => peakRise({ rises, times, timeconstant: 40 }),
+    compute: () => functions.PEAKRISE({ rises, times, timeconstant: 40 }),
   },
   {
     family,
@@ -86,6 +87,6 @@ export const ambientCases: readonly ReferenceCase[] = [
     unit: "",
     expected: "0.99",
     within: 5e-4,
-    compute: () => peakRise({ rises: [1, 0], times: [10, 2000], timeconstant: 2.1587315293533518 }),
+    compute: () => functions.PEAKRISE({ rises: [1, 0], times: [10, 2000], timeconstant: 2.1587315293533518 }),
   },
 ];

@@ -1,4 +1,4 @@
-import { dutyBand, dutyRoom } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { Band } from "../../../src/core/band";
 import { cornerOf, growth, quantile, spreadPoints } from "../../../src/core/duties/model/bandPoints";
 import { call } from "../../support";
@@ -40,7 +40,7 @@ const grades = [heading, ["Plain", 20, 1, 0.1, 123]];
 const duty = (more: Readonly<Record<string, number | string>>) =>
   Object.entries({ load: 300, bore: 20, length: 20, rpm: 60, temperature: 23, ...more });
 const room = (field: string, column: number, more = {}): number =>
-  call(dutyRoom, [duty(more), null, "Plain", grades]).find(([label]) => label === field)![column] as number;
+  call(functions.DUTYROOM, [duty(more), null, "Plain", grades]).find(([label]) => label === field)![column] as number;
 
 /** PV of the duty in MPa·m/s by the work that friction of 1 does in a minute on the face: load over area times the way. */
 const workOf = (load: number, rpm: number, length: number): number =>
@@ -153,7 +153,7 @@ export const bandCases: readonly ReferenceCase[] = [
     expected: areaWithin,
     within: 0.02,
     compute: () => {
-      const rows = call(dutyBand, [duty({ load: "400 to 800", rpm: "40 to 80" }), null, "Plain", grades]);
+      const rows = call(functions.DUTYBAND, [duty({ load: "400 to 800", rpm: "40 to 80" }), null, "Plain", grades]);
       return parseFloat(String(rows.find(([criterion]) => criterion === "PV")![5]));
     },
   },

@@ -1,4 +1,4 @@
-import { wearDepth, wearLife, wearRate } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
 import { wornBore } from "../solve/boreWear";
@@ -26,7 +26,16 @@ export const boreWearCases: readonly ReferenceCase[] = [
     unit: "h",
     expected: "1388",
     within: 1.5 / 1388,
-    compute: () => inch(wearLife, inch(wearRate, 0.6e-10, 1.8, null, null, null, null), 500, 52.36, 0.005, "flat", 0),
+    compute: () =>
+      inch(
+        functions.LIFE,
+        inch(functions.WEARRATE, 0.6e-10, 1.8, null, null, null, null),
+        500,
+        52.36,
+        0.005,
+        "flat",
+        0,
+      ),
   },
   {
     family,
@@ -36,7 +45,7 @@ export const boreWearCases: readonly ReferenceCase[] = [
     unit: "in",
     expected: "0.002",
     within: 1.26e-5 / 0.002,
-    compute: () => inch(wearDepth, 6e-11, 250, miles, "flat", 0),
+    compute: () => inch(functions.WEAR, 6e-11, 250, miles, "flat", 0),
   },
   {
     family,
@@ -45,7 +54,7 @@ export const boreWearCases: readonly ReferenceCase[] = [
     kind: "printed example",
     unit: "h",
     expected: "2788",
-    compute: () => inch(wearLife, 1.2e-9, 30.5, 98, 0.01, null, null),
+    compute: () => inch(functions.LIFE, 1.2e-9, 30.5, 98, 0.01, null, null),
   },
   recorded(
     family,
@@ -53,7 +62,7 @@ export const boreWearCases: readonly ReferenceCase[] = [
     "stepwise wear of 1500 bore cells on a stiff foundation, 0.137821",
     "mm",
     "0.137821",
-    () => wearDepth({ wearrate: 2e-6, pressure: 2.5, distance: 20, from: "flat", clearance: 0.08 }),
+    () => functions.WEAR({ wearrate: 2e-6, pressure: 2.5, distance: 20, from: "flat", clearance: 0.08 }),
   ),
   {
     ...recorded(
@@ -62,7 +71,7 @@ export const boreWearCases: readonly ReferenceCase[] = [
       "stepwise wear of 1500 bore cells, 0.3 % below",
       "mm",
       "0.138254",
-      () => wearDepth({ wearrate: 2e-6, pressure: 2.5, distance: 20, from: "flat", clearance: 0.08 }),
+      () => functions.WEAR({ wearrate: 2e-6, pressure: 2.5, distance: 20, from: "flat", clearance: 0.08 }),
     ),
     within: 0.0032,
   },
@@ -75,7 +84,7 @@ export const boreWearCases: readonly ReferenceCase[] = [
       unit: "mm",
       expected: () => wornBore(2e-6, 2.5, distance * 1000, clearance),
       within: 2e-4,
-      compute: () => wearDepth({ wearrate: 2e-6, pressure: 2.5, distance, from: "flat", clearance }),
+      compute: () => functions.WEAR({ wearrate: 2e-6, pressure: 2.5, distance, from: "flat", clearance }),
     },
   ]),
   {
@@ -87,7 +96,7 @@ export const boreWearCases: readonly ReferenceCase[] = [
     expected: () => 20_000 / 0.1 / 3600,
     within: 2e-4,
     compute: () =>
-      wearLife({
+      functions.LIFE({
         ...{ wearrate: 2e-6, pressure: 2.5, speed: 0.1, from: "flat", clearance: 0.08 },
         allowance: wornBore(2e-6, 2.5, 20_000, 0.08),
       }),

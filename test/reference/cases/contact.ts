@@ -1,4 +1,4 @@
-import { edgePressure, maxTilt, peakPressure, shaftSlope } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { confinedStiffness, edgeStiffness } from "../../../src/core/loading/layer";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
@@ -15,7 +15,8 @@ const notebook = "as a companion notebook prints it";
 
 const bansal = `Bansal: Strength of Materials, ${notebook}`;
 const sarkar = `Sarkar: Strength of Materials, Ex. 6.6, p. 158, ${notebook}`;
-const slope = (given: Parameters<typeof shaftSlope>[0], bush: 0 | 1 = 0): number => shaftSlope(given)[bush]!;
+const slope = (given: Parameters<typeof functions.SHAFTSLOPE>[0], bush: 0 | 1 = 0): number =>
+  functions.SHAFTSLOPE(given)[bush]!;
 
 const steel = { diameter: 18, modulus: 206000, inner: 6 };
 const bending = (206000 * Math.PI * (18 ** 4 - 6 ** 4)) / 64;
@@ -44,9 +45,10 @@ const tilted: readonly [string, { load: number; clearance: number; slope: number
 ];
 const cells = "The same foundation as cells, 400 round and 300 along, the depth by bisection on their sum";
 const atSlope = (given: { load: number; clearance: number; slope: number }) =>
-  edgePressure({ ...layer, load: given.load, clearance: given.clearance, tilt: given.slope / rad });
+  functions.EDGEPRESSURE({ ...layer, load: given.load, clearance: given.clearance, tilt: given.slope / rad });
 
-const overBore = (given: Parameters<typeof peakPressure>[0], end: 0 | 1 = 0): number => peakPressure(given)[end]!;
+const overBore = (given: Parameters<typeof functions.PEAKPRESSURE>[0], end: 0 | 1 = 0): number =>
+  functions.PEAKPRESSURE(given)[end]!;
 
 export const contactCases: readonly ReferenceCase[] = [
   {
@@ -113,7 +115,7 @@ export const contactCases: readonly ReferenceCase[] = [
     kind: "printed example",
     unit: "psi",
     expected: "255",
-    compute: () => call(peakPressure, [200, 1, 1, 0.06, 0, 400000, 0.4], "inch")[0]![0] as number,
+    compute: () => call(functions.PEAKPRESSURE, [200, 1, 1, 0.06, 0, 400000, 0.4], "inch")[0]![0] as number,
   },
   ...(
     [
@@ -191,7 +193,7 @@ export const contactCases: readonly ReferenceCase[] = [
     "the root of the cells' sum, 0.00199136",
     "rad",
     "0.00199137",
-    () => maxTilt({ ...layer, load: 800, clearance: 0.08, pressure: 40 }) * rad,
+    () => functions.MAXTILT({ ...layer, load: 800, clearance: 0.08, pressure: 40 }) * rad,
   ),
   ...tilted.flatMap(([what, given]): ReferenceCase[] => [
     ...(["lower", "upper"] as const).map((figure, i): ReferenceCase => ({
@@ -249,6 +251,6 @@ export const contactCases: readonly ReferenceCase[] = [
       return rootOf((slope) => tiltedByCells({ ...given, stiffness, slope }).pressure - 25, 1e-6, 0.003, 12) / rad;
     },
     within: 1e-3,
-    compute: () => maxTilt({ ...layer, load: 1500, clearance: 0.05, pressure: 25 }),
+    compute: () => functions.MAXTILT({ ...layer, load: 1500, clearance: 0.05, pressure: 25 }),
   },
 ];

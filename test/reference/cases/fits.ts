@@ -1,14 +1,4 @@
-import {
-  clearance,
-  closeIn,
-  deviation,
-  fitOf,
-  fitTable,
-  freeTilt,
-  limitsOfSize,
-  pressFit,
-  runClearance,
-} from "../../../src/core";
+import { functions } from "../../../src/core";
 import { closeInOf, fitPressureOf, heldAtEnds, heldStrain } from "../../../src/core/fit/lame";
 import type { Ring } from "../../../src/core/fit/lame";
 import { readFit, readZone } from "../../../src/core/fit/zone";
@@ -61,8 +51,8 @@ const remembered: readonly [string, number, number, string, string][] = [
   ["za", 7, 25, "139", "118"],
 ];
 const sizeAt = (zone: string, end: 0 | 1): number =>
-  (limitsOfSize({ size: 34, zone: readZone(zone, "metric", "zone") }) as number[])[end]!;
-const hubAndShaft = () => fitOf({ size: 50, fit: readFit("H7/s6", "metric", "fit") });
+  (functions.LIMITS({ size: 34, zone: readZone(zone, "metric", "zone") }) as number[])[end]!;
+const hubAndShaft = () => functions.FITOF({ size: 50, fit: readFit("H7/s6", "metric", "fit") });
 
 const zones: readonly Part[] = [
   {
@@ -157,7 +147,7 @@ const zones: readonly Part[] = [
       kind: "memory",
       unit: "µm",
       expected,
-      compute: () => (call(deviation, [size, `${letter}${grade}`])[0]![end] as number) * 1000,
+      compute: () => (call(functions.DEVIATION, [size, `${letter}${grade}`])[0]![end] as number) * 1000,
     })),
   ),
 ];
@@ -189,7 +179,7 @@ const inSteel = ring(0, 1, 2, 30e6, 0.292, 30e6, 0.292);
 
 const pressing: readonly Part[] = [
   ...assemblies.flatMap(([name, r, interference]): Part[] => {
-    const fit = () => pressFit({ ...sheetArgs(r), interference });
+    const fit = () => functions.PRESSFIT({ ...sheetArgs(r), interference });
     return [
       {
         what: `PRESSFIT, fit pressure: ${name}`,
@@ -225,7 +215,7 @@ const pressing: readonly Part[] = [
         unit: "",
         expected: () => -solveRing(r, interference).boreChange / interference,
         within: 1e-5,
-        compute: () => closeIn(sheetArgs(r)),
+        compute: () => functions.CLOSEIN(sheetArgs(r)),
       },
       {
         what: `RUNCLEARANCE, change by heat and swelling in bush and housing: ${name}`,
@@ -235,12 +225,12 @@ const pressing: readonly Part[] = [
         expected: () => solveRing(r, interference, ...warmth).boreChange - solveRing(r, interference).boreChange,
         within: 1e-5,
         compute: () =>
-          runClearance({
+          functions.RUNCLEARANCE({
             clearance: 0,
             bore: r.bore,
             outside: r.outside,
             interference,
-            closein: closeIn(sheetArgs(r)),
+            closein: functions.CLOSEIN(sheetArgs(r)),
             temperature: 80,
             bushexpansion: 9e-5,
             housingexpansion: 2.36e-5,
@@ -269,12 +259,12 @@ const pressing: readonly Part[] = [
     unit: "mm",
     expected: "-0.025973",
     compute: () =>
-      runClearance({
+      functions.RUNCLEARANCE({
         clearance: 0,
         bore: 20,
         outside: 26,
         interference: 0.05,
-        closein: closeIn({ ...sheetArgs(ring(20, 26, 60, 2500, 0.35, 2e5, 0.3)), housingmodulus: 1e15 }),
+        closein: functions.CLOSEIN({ ...sheetArgs(ring(20, 26, 60, 2500, 0.35, 2e5, 0.3)), housingmodulus: 1e15 }),
         temperature: 70,
         bushexpansion: 0.0055 / 50,
         housingexpansion: 0.000575 / 50,
@@ -313,7 +303,7 @@ const pressing: readonly Part[] = [
     kind: "printed example",
     unit: "psi",
     expected: "13064",
-    compute: () => call(pressFit, [1e-6, 1, 2, 0.002, 30e6, 0.292, 14.5e6, 0.211], "inch")[0]![0] as number,
+    compute: () => call(functions.PRESSFIT, [1e-6, 1, 2, 0.002, 30e6, 0.292, 14.5e6, 0.211], "inch")[0]![0] as number,
   },
   {
     what: "1 in steel shaft in a 2 in steel hub, interference 0.003 in at most",
@@ -333,7 +323,7 @@ const bushGrade = [
 ];
 /** One row of FITTABLE by its headings. */
 function inState(state: string, card: unknown): Record<string, unknown> {
-  const [headings, ...rows] = call(fitTable, [card, "", "X", bushGrade]) as [string[], ...unknown[][]];
+  const [headings, ...rows] = call(functions.FITTABLE, [card, "", "X", bushGrade]) as [string[], ...unknown[][]];
   const row = rows.find(([name]) => name === state)!;
   return Object.fromEntries(headings.map((heading, i) => [heading, row[i]]));
 }
@@ -374,7 +364,7 @@ const clearances: readonly Part[] = [
     expected: bandByDraws,
     within: 5e-3,
     compute: () => {
-      const [, , least, greatest] = clearance({
+      const [, , least, greatest] = functions.CLEARANCE({
         boreleast: 20,
         boregreatest: 20.021,
         shaftleast: 19.959,
@@ -449,7 +439,7 @@ const clearances: readonly Part[] = [
     unit: "°",
     expected: () => rootOf((degrees) => Math.tan((degrees * Math.PI) / 180) - 0.04 / 20, 0, 45),
     within: 1e-12,
-    compute: () => freeTilt({ clearance: 0.04, length: 20 }),
+    compute: () => functions.FREETILT({ clearance: 0.04, length: 20 }),
   },
 ];
 

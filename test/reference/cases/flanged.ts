@@ -1,4 +1,4 @@
-import { dutyChecks, flangedBush } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { flangedNodes, flangeRise, sleeveRise } from "../../../src/core/heat/flangedPaths";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
@@ -129,7 +129,7 @@ function byDuty(): number {
     ...{ "flange outside": 30, "flange thickness": 1.5, rpm: 60, temperature: 25 },
     ...{ shaft: "hardened steel", "exposed length": 60, "housing conductance": 0.1 },
   };
-  const rows = call(dutyChecks, [Object.entries(duty), null, "Plain", grades]);
+  const rows = call(functions.DUTYCHECKS, [Object.entries(duty), null, "Plain", grades]);
   return (rows.find(([criterion]) => criterion === "bore temperature")![1] as number) - 25;
 }
 
@@ -140,7 +140,7 @@ export const flangedCases: readonly ReferenceCase[] = [
     "a ring integral",
     "N·m",
     "1.47971",
-    () => flangedBush(vent)[5]!,
+    () => functions.FLANGEDBUSH(vent)[5]!,
   ),
   recorded(
     family,
@@ -148,7 +148,7 @@ export const flangedCases: readonly ReferenceCase[] = [
     "the area",
     "MPa",
     "2.31498",
-    () => flangedBush(mixer)[1]!,
+    () => functions.FLANGEDBUSH(mixer)[1]!,
   ),
   recorded(
     family,
@@ -156,7 +156,7 @@ export const flangedCases: readonly ReferenceCase[] = [
     "heat over friction and projected area",
     "MPa·m/s",
     "0.20816",
-    () => flangedBush(mixer)[4]!,
+    () => functions.FLANGEDBUSH(mixer)[4]!,
   ),
   recorded(
     heat,
@@ -208,7 +208,7 @@ export const flangedCases: readonly ReferenceCase[] = [
       unit: "N·m",
       expected: () => bySurfaces(given).torque,
       within: 1e-8,
-      compute: () => flangedBush(given)[5]!,
+      compute: () => functions.FLANGEDBUSH(given)[5]!,
     },
     {
       family,
@@ -218,7 +218,7 @@ export const flangedCases: readonly ReferenceCase[] = [
       unit: "W",
       expected: () => bySurfaces(given).work,
       within: 1e-8,
-      compute: () => flangedBush(given)[6]!,
+      compute: () => functions.FLANGEDBUSH(given)[6]!,
     },
     {
       family,
@@ -228,7 +228,7 @@ export const flangedCases: readonly ReferenceCase[] = [
       unit: "MPa·m/s",
       expected: () => bySurfaces(given).work / (given.friction * given.bore * given.length),
       within: 1e-8,
-      compute: () => flangedBush(given)[4]!,
+      compute: () => functions.FLANGEDBUSH(given)[4]!,
     },
   ]),
 ];

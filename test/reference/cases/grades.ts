@@ -1,14 +1,4 @@
-import {
-  allowable,
-  checkTable,
-  gradeProperty,
-  greatestLoad,
-  greatestRpm,
-  leastLength,
-  limitUse,
-  shortlist,
-  verdictLine,
-} from "../../../src/core";
+import { functions } from "../../../src/core";
 import type { System } from "../../../src/core/kinds";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
@@ -122,7 +112,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     unit,
     expected,
     within: 1e-12,
-    compute: () => number(call(gradeProperty, [grade, property], system)) * (unit === "%" ? 100 : 1),
+    compute: () => number(call(functions.GRADE, [grade, property], system)) * (unit === "%" ? 100 : 1),
   })),
   ...printedMetric.map(([grade, property, expected, within, unit]): ReferenceCase => ({
     family,
@@ -132,7 +122,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     unit,
     expected,
     within,
-    compute: () => number(call(gradeProperty, [grade, property])),
+    compute: () => number(call(functions.GRADE, [grade, property])),
   })),
   {
     family,
@@ -142,7 +132,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     unit: "MPa·m/s",
     expected: () => onCurve(60),
     within: 1e-12,
-    compute: () => number(call(allowable, ["X", "PV limit", 60, table])),
+    compute: () => number(call(functions.ALLOWABLE, ["X", "PV limit", 60, table])),
   },
   {
     family,
@@ -157,7 +147,7 @@ export const gradeCases: readonly ReferenceCase[] = [
       return least;
     },
     within: 1e-9,
-    compute: () => number(call(allowable, ["X", "PV limit", "-20 to 60", table])),
+    compute: () => number(call(functions.ALLOWABLE, ["X", "PV limit", "-20 to 60", table])),
   },
   {
     family,
@@ -167,7 +157,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     unit: "N",
     expected: () => rootOf((load) => overload(load, 20, 15, 0.05), 0, 1e6),
     within: 1e-10,
-    compute: () => number(call(greatestLoad, ["X", 20, 15, 0.05, 40, table])),
+    compute: () => number(call(functions.MAXLOAD, ["X", 20, 15, 0.05, 40, table])),
   },
   {
     family,
@@ -177,7 +167,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     unit: "mm",
     expected: () => rootOf((length) => -overload(800, 20, length, 0.05), 1e-6, 1e4),
     within: 1e-10,
-    compute: () => number(call(leastLength, ["X", 800, 20, 0.05, 40, table])),
+    compute: () => number(call(functions.MINLENGTH, ["X", 800, 20, 0.05, 40, table])),
   },
   {
     family,
@@ -188,7 +178,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     expected: () =>
       rootOf((rpm) => Math.max(speedAt(20, rpm) / 1.1 - 1, overload(800, 20, 15, speedAt(20, rpm))), 0, 1e6),
     within: 1e-10,
-    compute: () => number(call(greatestRpm, ["X", 800, 20, 15, 40, table])),
+    compute: () => number(call(functions.MAXRPM, ["X", 800, 20, 15, 40, table])),
   },
   {
     family,
@@ -198,7 +188,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     unit: "",
     expected: () => Math.max(2 / 20, 0.04 / 1.1, (2 * 0.04) / onCurve(40), (2 * 0.04) / heatingTo90(40)),
     within: 1e-12,
-    compute: () => number(call(limitUse, ["X", 2, 0.04, 40, "turning", table])),
+    compute: () => number(call(functions.USE, ["X", 2, 0.04, 40, "turning", table])),
   },
   {
     family,
@@ -209,7 +199,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     expected: () => onCurve(40),
     within: 1e-12,
     compute: () =>
-      call(checkTable, ["X", 2, 0.04, 40, "turning", table]).find((line) => line[0] === "PV")![2] as number,
+      call(functions.CHECKS, ["X", 2, 0.04, 40, "turning", table]).find((line) => line[0] === "PV")![2] as number,
   },
   {
     family,
@@ -218,7 +208,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     kind: "other method",
     unit: "",
     expected: "fails, bore temperature 168 %",
-    compute: () => String(call(verdictLine, ["X", 3, 0.05, 40, "turning", table])[0]![0]),
+    compute: () => String(call(functions.VERDICT, ["X", 3, 0.05, 40, "turning", table])[0]![0]),
   },
   {
     family,
@@ -229,7 +219,7 @@ export const gradeCases: readonly ReferenceCase[] = [
     unit: "",
     expected: "Y X",
     compute: () =>
-      call(shortlist, [2, 0.04, 40, "turning", "dry", table])
+      call(functions.SHORTLIST, [2, 0.04, 40, "turning", "dry", table])
         .flat()
         .filter((cell) => cell === "X" || cell === "Y")
         .join(" "),

@@ -1,4 +1,4 @@
-import { gripLeft, pressFit, pressIn, pushOut, spinTorque } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { boreIn, held, stateAt } from "../../../src/core/fit/history";
 import { fitPressureOf, heldAtEnds } from "../../../src/core/fit/lame";
 import type { ReferenceCase } from "../case";
@@ -48,7 +48,7 @@ export const gripCases: readonly ReferenceCase[] = [
     expected: () =>
       afterHold({ bore: 20, outside: 23, modulus: 2500, poisson: 0.4, interference, kept, hot, now }).left,
     within: 1e-6,
-    compute: () => gripLeft({ interference, outside: 23, kept, mismatchhot: hot, mismatchnow: now }),
+    compute: () => functions.GRIPLEFT({ interference, outside: 23, kept, mismatchhot: hot, mismatchnow: now }),
   })),
   recorded(
     family,
@@ -56,7 +56,7 @@ export const gripCases: readonly ReferenceCase[] = [
     "radial viscoelastic finite elements with contact, 2.01454",
     "MPa",
     "2.01454",
-    () => pressFit({ ...bush, interference: 0.12 + 23 * 0.003984, bushmodulus: 2500 * 0.6 })[0]!,
+    () => functions.PRESSFIT({ ...bush, interference: 0.12 + 23 * 0.003984, bushmodulus: 2500 * 0.6 })[0]!,
   ),
   recorded(
     family,
@@ -87,7 +87,9 @@ export const gripCases: readonly ReferenceCase[] = [
       return fitPressureOf(ring, 0.08 + 23 * 60 * 9e-5 * 1.4);
     },
   ),
-  recorded(family, "PUSHOUT: 1.8 MPa, 23 × 15 mm, μ = 0.2", "a sum over rings", "N", "390.186", () => pushOut(grip)),
+  recorded(family, "PUSHOUT: 1.8 MPa, 23 × 15 mm, μ = 0.2", "a sum over rings", "N", "390.186", () =>
+    functions.PUSHOUT(grip),
+  ),
   {
     family,
     what: "PUSHOUT: 8.4883 MPa, 30 × 5 mm, μ = 0.25",
@@ -96,7 +98,7 @@ export const gripCases: readonly ReferenceCase[] = [
     unit: "kN",
     expected: "1",
     within: 5e-4,
-    compute: () => pushOut({ pressure: 8.4883, outside: 30, length: 5, friction: 0.25 }) / 1000,
+    compute: () => functions.PUSHOUT({ pressure: 8.4883, outside: 30, length: 5, friction: 0.25 }) / 1000,
   },
   {
     family,
@@ -106,7 +108,7 @@ export const gripCases: readonly ReferenceCase[] = [
     unit: "N·m",
     expected: () => (overRings((width) => 0.2 * 1.8 * Math.PI * 23 * width * (23 / 2)) + 0.2 * 800 * (23 / 2)) / 1000,
     within: 1e-9,
-    compute: () => spinTorque({ ...grip, load: 800 }),
+    compute: () => functions.SPINTORQUE({ ...grip, load: 800 }),
   },
   recorded(
     family,
@@ -114,7 +116,7 @@ export const gripCases: readonly ReferenceCase[] = [
     "rings summed on the chamfer; the part without friction is the elastic energy stored",
     "N",
     "1099.62",
-    () => pressIn(pressing),
+    () => functions.PRESSIN(pressing),
   ),
   {
     family,
@@ -124,7 +126,7 @@ export const gripCases: readonly ReferenceCase[] = [
     unit: "N",
     expected: pressedInByRings,
     within: 1e-9,
-    compute: () => pressIn(pressing),
+    compute: () => functions.PRESSIN(pressing),
   },
   {
     family,
@@ -135,13 +137,13 @@ export const gripCases: readonly ReferenceCase[] = [
     unit: "N",
     expected: () => {
       const ring = { ...bush, bushmodulus: 2500 };
-      const pressure = pressFit({ ...ring, interference: 0.05 })[0]!;
+      const pressure = functions.PRESSFIT({ ...ring, interference: 0.05 })[0]!;
       return (pressure * Math.PI * 23 * (0.05 / 2)) / 2;
     },
     within: 1e-12,
     compute: () => {
-      const pressure = pressFit({ ...bush, bushmodulus: 2500, interference: 0.05 })[0]!;
-      return pressIn({ pressure, outside: 23, length: 15, interference: 0.05, friction: 0 });
+      const pressure = functions.PRESSFIT({ ...bush, bushmodulus: 2500, interference: 0.05 })[0]!;
+      return functions.PRESSIN({ pressure, outside: 23, length: 15, interference: 0.05, friction: 0 });
     },
   },
 ];

@@ -1,4 +1,4 @@
-import { frictionHeat, sleeveTorque, washerTorque } from "../../../src/core";
+import { functions } from "../../../src/core";
 import type { ReferenceCase } from "../case";
 
 const family = "Heat and friction";
@@ -35,7 +35,7 @@ export const heatCases: readonly ReferenceCase[] = [
     kind: "memory",
     unit: "N·m",
     expected: "127.5",
-    compute: () => washerTorque({ ...plate, wearstate: "worn" }),
+    compute: () => functions.WASHERTORQUE({ ...plate, wearstate: "worn" }),
   },
   {
     family,
@@ -44,7 +44,7 @@ export const heatCases: readonly ReferenceCase[] = [
     kind: "memory",
     unit: "N·m",
     expected: "128.82",
-    compute: () => washerTorque({ ...plate, wearstate: "new" }),
+    compute: () => functions.WASHERTORQUE({ ...plate, wearstate: "new" }),
   },
   {
     family,
@@ -54,7 +54,7 @@ export const heatCases: readonly ReferenceCase[] = [
     unit: "N·m",
     expected: () => faceTorque(() => 1),
     within: 1e-8,
-    compute: () => washerTorque({ ...plate, wearstate: "new" }),
+    compute: () => functions.WASHERTORQUE({ ...plate, wearstate: "new" }),
   },
   {
     family,
@@ -64,7 +64,7 @@ export const heatCases: readonly ReferenceCase[] = [
     unit: "N·m",
     expected: () => faceTorque((r) => 1 / r),
     within: 1e-8,
-    compute: () => washerTorque({ ...plate, wearstate: "worn" }),
+    compute: () => functions.WASHERTORQUE({ ...plate, wearstate: "worn" }),
   },
   {
     family,
@@ -74,7 +74,7 @@ export const heatCases: readonly ReferenceCase[] = [
     unit: "N·m",
     expected: () => workPerRadian({ load: 800, bore: 20, friction: 0.2 }),
     within: 1e-8,
-    compute: () => sleeveTorque({ load: 800, bore: 20, friction: 0.2 }),
+    compute: () => functions.TORQUE({ load: 800, bore: 20, friction: 0.2 }),
   },
   {
     family,
@@ -89,6 +89,6 @@ export const heatCases: readonly ReferenceCase[] = [
       return 0.17 * newtons * radius * angularSpeed;
     },
     within: 1e-12,
-    compute: () => frictionHeat({ load: 180 * 4.4482216152605, speed: 24.8 * 0.00508, friction: 0.17 }),
+    compute: () => functions.HEAT({ load: 180 * 4.4482216152605, speed: 24.8 * 0.00508, friction: 0.17 }),
   },
 ];

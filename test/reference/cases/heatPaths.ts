@@ -1,4 +1,4 @@
-import { heatPv, housingPath, runTemperature } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { shaftConductance, wallConductance } from "../../../src/core/heat/paths";
 import type { ReferenceCase } from "../case";
 import { meanRise } from "../solve/assembly";
@@ -46,7 +46,7 @@ function tipLength(diameter: number, conductivity: number, film: number): number
 /** W of a rod that RUNTEMP sees as the shaft end of a bush without length whose housing takes no heat. */
 function rodHeat(bore: number, endlength: number, shaftconductivity: number, film: number, rise: number): number {
   const bush = { bore, length: 1e-9, wall: 1, bushconductivity: 1, shaftconductivity, endlength, film, ends: 1 };
-  return rise / (runTemperature({ ...bush, load: 1, speed: 1, friction: 1, ambient: 0 })[1] as number);
+  return rise / (functions.RUNTEMP({ ...bush, load: 1, speed: 1, friction: 1, ambient: 0 })[1] as number);
 }
 
 const bushes = [
@@ -85,14 +85,14 @@ const plates: readonly [number, number, number, number][] = [
 
 /** A pipe's wall alone: heat of 120.786 W through 1 m. */
 const pipe = (bore: number, wall: number, bushconductivity: number): number =>
-  runTemperature({
+  functions.RUNTEMP({
     ...{ load: 120.786, friction: 1, speed: 1, bore, wall, length: 1000, bushconductivity },
     ...{ shaftconductivity: 45, endlength: 0, contact: 1, ambient: 0 },
   })[0] as number;
 const cengel = `Çengel: Heat and Mass Transfer, A Practical Approach, Ex. 3.8, ${notebook}`;
 
 /** Assemblies of another program: load, speed, friction, ambient; their shaft's tips stand in the air, as long as d/4 more of its side. */
-const recorded: readonly [string, Parameters<typeof runTemperature>[0], string, string][] = [
+const recorded: readonly [string, Parameters<typeof functions.RUNTEMP>[0], string, string][] = [
   [
     "RUNTEMP: 20/23 × 15 bush, two ends of 60 mm, housing of 47 cm²",
     {
@@ -208,7 +208,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       unit: "K",
       expected: () => byFriction * rise(bush, bush.housingpath),
       within: 0.005,
-      compute: () => (runTemperature({ ...bush, ...duty })[1] as number) - 30,
+      compute: () => (functions.RUNTEMP({ ...bush, ...duty })[1] as number) - 30,
     },
     {
       family,
@@ -218,7 +218,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       unit: "K",
       expected: () => byFriction * rise(bush, atAmbient),
       within: 0.005,
-      compute: () => (runTemperature({ ...bush, ...duty, housingpath: undefined })[0] as number) - 30,
+      compute: () => (functions.RUNTEMP({ ...bush, ...duty, housingpath: undefined })[0] as number) - 30,
     },
     {
       family,
@@ -228,7 +228,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       unit: "K",
       expected: () => byFriction * rise(bush, 0),
       within: 0.005,
-      compute: () => (runTemperature({ ...bush, ...duty, housingpath: undefined })[1] as number) - 30,
+      compute: () => (functions.RUNTEMP({ ...bush, ...duty, housingpath: undefined })[1] as number) - 30,
     },
     {
       family,
@@ -238,7 +238,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       unit: "MPa·m/s",
       expected: () => 40 / rise(bush, bush.housingpath) / (0.18 * bush.bore * bush.length),
       within: 0.005,
-      compute: () => heatPv({ ...bush, rise: 40, friction: 0.18 })[0]!,
+      compute: () => functions.HEATPV({ ...bush, rise: 40, friction: 0.18 })[0]!,
     },
   ]),
   ...plates.map(([outside, thickness, conductivity, film]): ReferenceCase => ({
@@ -249,7 +249,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
     unit: "W/K",
     expected: () => plateByDifferences(outside / 2000, thickness / 1000, conductivity, film),
     within: 1e-6,
-    compute: () => housingPath({ outside, thickness, conductivity, film }),
+    compute: () => functions.HOUSINGPATH({ outside, thickness, conductivity, film }),
   })),
   ...recorded.flatMap(([what, given, equations, volumes]): ReferenceCase[] => [
     {
@@ -260,7 +260,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       unit: "°C",
       expected: equations,
       within: 1e-4,
-      compute: () => runTemperature(given)[1] as number,
+      compute: () => functions.RUNTEMP(given)[1] as number,
     },
     {
       family,
@@ -271,7 +271,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
       unit: "°C",
       expected: volumes,
       within: 0.004,
-      compute: () => runTemperature(given)[1] as number,
+      compute: () => functions.RUNTEMP(given)[1] as number,
     },
   ]),
 ];

@@ -1,13 +1,4 @@
-import {
-  dutyPv,
-  pressureSpeed,
-  sleevePressure,
-  strokeSpeed,
-  swingSpeed,
-  turningSpeed,
-  washerPressure,
-  washerSpeed,
-} from "../../../src/core";
+import { functions } from "../../../src/core";
 import type { Formula } from "../../../src/core/formula";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
@@ -75,7 +66,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     kind: "memory",
     unit: "psi",
     expected: "311.1",
-    compute: () => inInch(sleevePressure, 700, 1.5, 1.5),
+    compute: () => inInch(functions.PRESSURE, 700, 1.5, 1.5),
   },
   {
     family,
@@ -84,7 +75,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     kind: "memory",
     unit: "ft/min",
     expected: "31.42",
-    compute: () => inInch(turningSpeed, 1.5, 80),
+    compute: () => inInch(functions.SPEED, 1.5, 80),
   },
   {
     family,
@@ -93,7 +84,8 @@ export const loadingCases: readonly ReferenceCase[] = [
     kind: "memory",
     unit: "psi·ft/min",
     expected: "9774",
-    compute: () => inInch(pressureSpeed, inInch(sleevePressure, 700, 1.5, 1.5), inInch(turningSpeed, 1.5, 80)),
+    compute: () =>
+      inInch(functions.PVVALUE, inInch(functions.PRESSURE, 700, 1.5, 1.5), inInch(functions.SPEED, 1.5, 80)),
   },
   {
     family,
@@ -103,7 +95,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     unit: "MPa",
     expected: () => 2.5,
     within: 1e-8,
-    compute: () => sleevePressure({ load: loadOfHalfBore(2.5, 20, 15), bore: 20, length: 15 }),
+    compute: () => functions.PRESSURE({ load: loadOfHalfBore(2.5, 20, 15), bore: 20, length: 15 }),
   },
   {
     family,
@@ -113,7 +105,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     unit: "MPa",
     expected: () => 500 / overRings(21, 40, () => 0).area,
     within: 1e-9,
-    compute: () => washerPressure({ load: 500, inner: 21, outer: 40 }),
+    compute: () => functions.WASHERPRESSURE({ load: 500, inner: 21, outer: 40 }),
   },
   {
     family,
@@ -123,7 +115,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     unit: "m/s",
     expected: () => meanSpeed((t) => 10 * 4 * Math.PI * t, 0.5),
     within: 1e-9,
-    compute: () => turningSpeed({ bore: 20, rpm: 120 }),
+    compute: () => functions.SPEED({ bore: 20, rpm: 120 }),
   },
   {
     family,
@@ -133,7 +125,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     unit: "m/s",
     expected: () => meanSpeed((t) => 10 * (Math.PI / 4) * Math.sin((2 * Math.PI * t) / 2), 2),
     within: 1e-8,
-    compute: () => swingSpeed({ bore: 20, swing: 90, cycles: 30 }),
+    compute: () => functions.SWINGSPEED({ bore: 20, swing: 90, cycles: 30 }),
   },
   {
     family,
@@ -143,7 +135,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     unit: "m/s",
     expected: () => meanSpeed((t) => 200 * Math.cos((2 * Math.PI * t) / 10), 10),
     within: 1e-8,
-    compute: () => strokeSpeed({ stroke: 400, cycles: 6 }),
+    compute: () => functions.STROKESPEED({ stroke: 400, cycles: 6 }),
   },
   {
     family,
@@ -153,7 +145,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     unit: "m/s",
     expected: () => overRings(21, 40, (radius) => (2 * Math.PI * radius * 120) / 60_000).mean,
     within: 1e-9,
-    compute: () => washerSpeed({ inner: 21, outer: 40, rpm: 120 }),
+    compute: () => functions.WASHERSPEED({ inner: 21, outer: 40, rpm: 120 }),
   },
   {
     family,
@@ -163,7 +155,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     unit: "MPa·m/s",
     expected: () => 387 * ((0.45359237 * 9.80665) / 0.0254 ** 2 / 1e6) * 24.8 * (0.3048 / 60),
     within: 1e-12,
-    compute: () => call(pressureSpeed, ["387 psi", "24.8 ft/min"])[0]![0] as number,
+    compute: () => call(functions.PVVALUE, ["387 psi", "24.8 ft/min"])[0]![0] as number,
   },
   {
     family,
@@ -174,7 +166,7 @@ export const loadingCases: readonly ReferenceCase[] = [
     expected: meanWork,
     within: 1e-9,
     compute: () =>
-      dutyPv({
+      functions.DUTYPV({
         pressures: spectrum.map((s) => s.p),
         speeds: spectrum.map((s) => s.v),
         times: spectrum.map((s) => s.t),
@@ -193,7 +185,7 @@ export const loadingCases: readonly ReferenceCase[] = [
       ),
     within: 1e-8,
     compute: () =>
-      dutyPv({
+      functions.DUTYPV({
         pressures: spectrum.map((s) => s.p),
         speeds: spectrum.map((s) => s.v),
         times: spectrum.map((s) => s.t),

@@ -1,3 +1,4 @@
+import { familyOf } from "../../../src/core";
 import type { Formula } from "../../../src/core/formula";
 import type { System } from "../../../src/core/kinds";
 import { answered } from "../../../scripts/lib/functionPages";
@@ -35,7 +36,7 @@ export const printed = (
   typed: Typed,
   more: Pick<ReferenceCase, "within" | "misprint"> = {},
 ): ReferenceCase => ({
-  family: typed.f.spec.family,
+  family: familyOf(typed.f.spec.id),
   what: nameOf(typed),
   source,
   kind: "printed example",

@@ -1,6 +1,6 @@
 import { all, create } from "mathjs";
 import Qty from "js-quantities";
-import { unitOf } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { kinds } from "../../../src/core/kinds";
 import type { Kind } from "../../../src/core/kinds";
 import { convert, toWorking } from "../../../src/core/units";
@@ -59,7 +59,7 @@ export const unitCases: readonly ReferenceCase[] = [
     unit: to,
     expected: () => Qty(`12.5 ${theirs}`).to(theirTo).scalar,
     within: 1e-6,
-    compute: () => call(unitOf, [12.5, from, to])[0]![0] as number,
+    compute: () => call(functions.UNIT, [12.5, from, to])[0]![0] as number,
   })),
   ...pairs
     .filter(([from, to]) => !/psi/.test(from + to))

@@ -1,4 +1,4 @@
-import { landedCost, lifeBand, priceAt, quoteRanking, runCost, wearDepth, wearLife } from "../../../src/core";
+import { functions } from "../../../src/core";
 import { toWorking } from "../../../src/core/units";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
@@ -11,7 +11,7 @@ const juvinall =
 function wornVolume(coefficient: number, hardness: number): number {
   const area = 12;
   const wearrate = (coefficient / hardness) * 1000;
-  return wearDepth({ wearrate, pressure: 20 / area, distance: (2 * Math.PI * 16 * 80 * 120) / 1e6 }) * area;
+  return functions.WEAR({ wearrate, pressure: 20 / area, distance: (2 * Math.PI * 16 * 80 * 120) / 1e6 }) * area;
 }
 
 /** Depth in mm of a face of 1 mm², worn in small steps of sliding, each taking k·F·Δs of volume. */
@@ -113,7 +113,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "h",
     expected: "1000",
     within: 1e-10,
-    compute: () => call(wearLife, [24e-10, 100, 100, 0.024, null, null], "inch")[0]![0] as number,
+    compute: () => call(functions.LIFE, [24e-10, 100, 100, 0.024, null, null], "inch")[0]![0] as number,
   },
   {
     family,
@@ -133,7 +133,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "mm",
     expected: () => wornInSteps(2e-6, 2.67, 400_000),
     within: 1e-9,
-    compute: () => wearDepth({ wearrate: 2e-6, pressure: 2.67, distance: 400 }),
+    compute: () => functions.WEAR({ wearrate: 2e-6, pressure: 2.67, distance: 400 }),
   },
   {
     family,
@@ -143,7 +143,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "h",
     expected: () => hoursUntilWorn(2e-6, 2.67, 0.1257, 0.5),
     within: 1e-4,
-    compute: () => wearLife({ wearrate: 2e-6, pressure: 2.67, speed: 0.1257, allowance: 0.5 }),
+    compute: () => functions.LIFE({ wearrate: 2e-6, pressure: 2.67, speed: 0.1257, allowance: 0.5 }),
   },
   {
     family,
@@ -153,7 +153,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "h",
     expected: () => hoursUntilWorn(4e-6, 0.5, 0.1, 0.3),
     within: 1e-4,
-    compute: () => call(lifeBand, ["A grade", 0.5, 0.1, 0.3, null, grades])[1]![0] as number,
+    compute: () => call(functions.LIFEBAND, ["A grade", 0.5, 0.1, 0.3, null, grades])[1]![0] as number,
   },
   {
     family,
@@ -163,7 +163,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "",
     expected: ledger,
     within: 1e-12,
-    compute: () => landedCost({ price: 2.4, quantity: 200, tooling: 900, volume: 5000, freight: 60, duty: 0.04 }),
+    compute: () => functions.LANDED({ price: 2.4, quantity: 200, tooling: 900, volume: 5000, freight: 60, duty: 0.04 }),
   },
   {
     family,
@@ -173,7 +173,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "per 1000 h",
     expected: costOfRunning,
     within: 1e-12,
-    compute: () => runCost({ landed: 3, life: 4000, labour: 18, downtime: 40 }),
+    compute: () => functions.RUNCOST({ landed: 3, life: 4000, labour: 18, downtime: 40 }),
   },
   {
     family,
@@ -182,7 +182,7 @@ export const wearCases: readonly ReferenceCase[] = [
     kind: "definition",
     unit: "",
     expected: "3.1",
-    compute: () => call(priceAt, [250, breaks])[0]![0] as number,
+    compute: () => call(functions.PRICEAT, [250, breaks])[0]![0] as number,
   },
   {
     family,
@@ -192,7 +192,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "",
     expected: cheapestFirst(),
     compute: () =>
-      call(quoteRanking, [quotes, 0.5, 0.1, 20, "turning", grades])
+      call(functions.QUOTES, [quotes, 0.5, 0.1, 20, "turning", grades])
         .slice(1, 4)
         .map((line) => line[1])
         .join(" "),

@@ -1,4 +1,4 @@
-import type { Family } from "../../../src/core/formula";
+import type { FamilyTitle } from "../../../src/core";
 import type { Measurement } from "./measurements";
 import * as predict from "./predict";
 
@@ -6,7 +6,7 @@ import * as predict from "./predict";
 export interface Model {
   readonly key: string;
   readonly title: string;
-  readonly family: Family;
+  readonly family: FamilyTitle;
   /** The functions that compute by it. */
   readonly functions: readonly string[];
   /** How a prediction is made from the printed conditions. */

@@ -1,15 +1,4 @@
-import {
-  allowable,
-  boreTemperature,
-  frictionHeat,
-  gradeProperty,
-  gripLeft,
-  peakRise,
-  runClearance,
-  runTemperature,
-  wearDepth,
-  wearRate,
-} from "../../../src/core";
+import { functions } from "../../../src/core";
 import { findMetal } from "../../../src/core/fit/metals";
 import { afterStep } from "../../../src/core/heat/firstOrder";
 import { call } from "../../support";
@@ -18,7 +7,7 @@ import { measurements } from "./measurements";
 
 /** A figure of the generic library as GRADE answers it. */
 const libraryFigure = (grade: string, property: string): number =>
-  call(gradeProperty, [grade, property])[0]![0] as number;
+  call(functions.GRADE, [grade, property])[0]![0] as number;
 
 export interface Expansion {
   readonly from: number;
@@ -36,12 +25,12 @@ export function strain({ from, to, grade, metal, against }: Expansion): number {
   if (against !== undefined) {
     const interference = 50;
     const mismatchnow = (own - findMetal("metal", against).expansion) * (to - from);
-    const left = gripLeft({ interference, outside, kept: 1, mismatchhot: 0, mismatchnow });
+    const left = functions.GRIPLEFT({ interference, outside, kept: 1, mismatchhot: 0, mismatchnow });
     return (Math.abs(left - interference) / outside) * 1e6;
   }
   const free = { bore, outside, interference: 0, closein: 1, clearance: 0 };
   const expansions = { bushexpansion: own, housingexpansion: own, shaftexpansion: 0 };
-  return (Math.abs(runClearance({ ...free, ...expansions, temperature: to, reference: from })) / bore) * 1e6;
+  return (Math.abs(functions.RUNCLEARANCE({ ...free, ...expansions, temperature: to, reference: from })) / bore) * 1e6;
 }
 
 export const conductivity = ({ grade }: { grade: string }): number => libraryFigure(grade, "conductivity");
@@ -57,19 +46,19 @@ const mean = (values: readonly number[]): number => values.reduce((sum, x) => su
 /** A constant coefficient, its heat by HEAT over load and speed; in a series the mean of the other points. */
 export function friction(of: Measurement): number {
   const constant = of.given.constant ?? mean(others(of).map(({ measured }) => measured));
-  return frictionHeat({ load: 1, speed: 1, friction: constant as number });
+  return functions.HEAT({ load: 1, speed: 1, friction: constant as number });
 }
 
 /** µm/km by WEAR at the rate that the other points have on the geometric mean. */
 export function wear(of: Measurement): number {
   const rateOf = ({ measured, given }: Measurement) => measured / 1000 / ((given.pressure as number) * 1000);
   const rate = Math.exp(mean(others(of).map((one) => Math.log(rateOf(one) / 1000))));
-  return wearDepth({ wearrate: rate * 1000, pressure: of.given.pressure as number, distance: 1 }) * 1000;
+  return functions.WEAR({ wearrate: rate * 1000, pressure: of.given.pressure as number, distance: 1 }) * 1000;
 }
 
 /** K above the surroundings by BORETEMP. */
 export const boreRise = (given: { share: number; highest: number; ambient: number }): number =>
-  boreTemperature({ pv: given.share, pvlimit: 1, highest: given.highest, ambient: given.ambient }) - given.ambient;
+  functions.BORETEMP({ pv: given.share, pvlimit: 1, highest: given.highest, ambient: given.ambient }) - given.ambient;
 
 const film = 10;
 /** A rod as the shaft end of a bush without length whose housing takes no heat; along it the temperature of an insulated tip. */
@@ -83,7 +72,7 @@ export function shaftEnd(given: Readonly<Record<string, unknown>>): number {
   }
   const bush = { bore: diameter!, length: 1e-9, wall: 1, bushconductivity: 1, shaftconductivity: shaftconductivity! };
   const paths = { endlength: length!, ends: 1, ambient: 0 };
-  return rise! / (runTemperature({ ...bush, ...paths, load: 1, speed: 1, friction: 1 })[1] as number);
+  return rise! / (functions.RUNTEMP({ ...bush, ...paths, load: 1, speed: 1, friction: 1 })[1] as number);
 }
 
 interface Spells {
@@ -105,18 +94,18 @@ export function heatedRise({ timeconstant, steady = 0, on = [], off = [], end, t
   if (end === "low") return spells.reduce((rise, step) => afterStep(rise, step, timeconstant), 0);
   const rest = { steady: 0, time: 100 * timeconstant };
   const cycle = [...spells, rest];
-  return peakRise({ rises: cycle.map((s) => s.steady), times: cycle.map((s) => s.time), timeconstant });
+  return functions.PEAKRISE({ rises: cycle.map((s) => s.steady), times: cycle.map((s) => s.time), timeconstant });
 }
 
 /** Share of the modulus kept since the first second, extrapolated from the first hour, as GRIPLEFT keeps it of an interference. */
 export function kept({ t0, exponent, hours }: { t0: number; exponent: number; hours: number }): number {
   const at = (seconds: number) => (1 + seconds / t0) ** -exponent;
   const share = at(hours * 3600) / at(1);
-  return gripLeft({ interference: 1, outside: 20, kept: share, mismatchhot: 0, mismatchnow: 0 });
+  return functions.GRIPLEFT({ interference: 1, outside: 20, kept: share, mismatchhot: 0, mismatchnow: 0 });
 }
 
 /** One rate for all, as WEARRATE leaves it without factors. */
-export const oneRate = ({ rate }: { rate: number }): number => wearRate({ base: rate });
+export const oneRate = ({ rate }: { rate: number }): number => functions.WEARRATE({ base: rate });
 
 /** MPa that ALLOWABLE tells at a temperature where the grade has no curve. */
 export function withoutCurve({ limit, temperature }: { limit: number; temperature: number }): number {
@@ -124,5 +113,5 @@ export function withoutCurve({ limit, temperature }: { limit: number; temperatur
     ["grade", "static pressure limit [MPa]", "highest temperature [°C]"],
     ["X", limit, temperature],
   ];
-  return call(allowable, ["X", "static pressure limit", temperature, grades])[0]![0] as number;
+  return call(functions.ALLOWABLE, ["X", "static pressure limit", temperature, grades])[0]![0] as number;
 }

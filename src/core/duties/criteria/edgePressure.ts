@@ -1,4 +1,4 @@
-import { edgeContact, edgePressure as edgePressureOf } from "../../loading/edgePressure";
+import { edgeContact, EDGEPRESSURE } from "../../loading/edgePressure";
 import { confinedStiffness, edgeStiffness } from "../../loading/layer";
 import type { Values } from "../../grades/model/properties";
 import { percentText } from "../../measure";
@@ -74,7 +74,7 @@ export const edgePressure = criterion(
       return joined(
         loadWorking(layer, duty),
         slopeWorking(duty, slope),
-        contactWorking(edgePressureOf, layer, layers.states, "greatest"),
+        contactWorking(EDGEPRESSURE, layer, layers.states, "greatest"),
         shares(values),
         // a rating that is worse than the pressure is what was found
         ...(worse(rating, pressure) === rating ? [] : [againstStrength("p_high", values)]),

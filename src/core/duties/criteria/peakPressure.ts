@@ -1,4 +1,4 @@
-import { peakPressure as peakPressureOf } from "../../loading/peakPressure";
+import { PEAKPRESSURE } from "../../loading/peakPressure";
 import { percentText } from "../../measure";
 import { againstStrength, contactWorking, layersOf, loadWorking } from "../model/contacts";
 import { criterion, holds, isMissing, joined, lacking, withoutData } from "../judging/criterion";
@@ -22,7 +22,7 @@ export const peakPressure = criterion(
       if (isMissing(layers) || values.compressiveStrength === undefined) return undefined;
       return joined(
         loadWorking(layers.greatest, duty),
-        contactWorking(peakPressureOf, layers.greatest, layers.states, "greatest"),
+        contactWorking(PEAKPRESSURE, layers.greatest, layers.states, "greatest"),
         againstStrength("p", values),
       );
     },
@@ -30,7 +30,7 @@ export const peakPressure = criterion(
   (values, duty) => {
     const layers = layersOf(values, duty);
     if (isMissing(layers)) return withoutData(layers);
-    const [value] = peakPressureOf.calc(layers.greatest) as [number, number];
+    const [value] = PEAKPRESSURE.calc(layers.greatest) as [number, number];
     const limit = values.compressiveStrength;
     if (limit === undefined) return lacking("compressiveStrength", value);
     const use = value / limit;

@@ -1,4 +1,4 @@
-import { edgeContact, edgePressure } from "../../loading/edgePressure";
+import { edgeContact, EDGEPRESSURE } from "../../loading/edgePressure";
 import { measure } from "../../measure";
 import { readLine } from "../../teach/working";
 import { contactWorking, loadWorking, onSlope, onSlopeOf, slopeWorking, tilted } from "../model/contacts";
@@ -25,7 +25,7 @@ export const tilt = criterion(
       if (!found) return undefined;
       const { layers, slope } = found;
       const layer = { ...layers.least, tilt: slope };
-      const { lines, ...contact } = contactWorking(edgePressure, layer, layers.states, "least");
+      const { lines, ...contact } = contactWorking(EDGEPRESSURE, layer, layers.states, "least");
       const ofDepth = lines.filter((line) => depthSymbols.has(readLine(line).symbol));
       return joined(loadWorking(layer, duty), slopeWorking(duty, slope), { ...contact, lines: ofDepth }, touchingLines);
     },

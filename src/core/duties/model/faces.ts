@@ -1,11 +1,11 @@
 import type { Formula } from "../../formula";
 import type { Motion } from "../../grades/model/limits";
 import { frictionRadius } from "../../heat/washerTorque";
-import { sleevePressure } from "../../loading/pressure";
-import { washerPressure } from "../../loading/washerPressure";
-import { turningSpeed } from "../../loading/speed";
-import { strokeSpeed } from "../../loading/strokeSpeed";
-import { swingSpeed } from "../../loading/swingSpeed";
+import { PRESSURE } from "../../loading/pressure";
+import { WASHERPRESSURE } from "../../loading/washerPressure";
+import { SPEED } from "../../loading/speed";
+import { STROKESPEED } from "../../loading/strokeSpeed";
+import { SWINGSPEED } from "../../loading/swingSpeed";
 import type { Face, Step } from "./duty";
 import type { Given, Part } from "./fields";
 
@@ -29,7 +29,7 @@ export function callsOf(part: Part, motion: Motion, given: Given): { bore?: Face
   if (part === "washer")
     return { face: ringCalls(load ?? axialLoad!, inner!, outer!, (inner! + outer!) / 2, motion, given) };
   const bore: FaceCalls = {
-    pressure: { f: sleevePressure, values: { load: load!, bore: d!, length: length! } },
+    pressure: { f: PRESSURE, values: { load: load!, bore: d!, length: length! } },
     speed: speedCall(d!, motion, given),
     area: d! * length!,
   };
@@ -40,7 +40,7 @@ export function callsOf(part: Part, motion: Motion, given: Given): { bore?: Face
 
 function ringCalls(load: number, inner: number, outer: number, at: number, motion: Motion, given: Given): FaceCalls {
   return {
-    pressure: { f: washerPressure, values: { load, inner, outer } },
+    pressure: { f: WASHERPRESSURE, values: { load, inner, outer } },
     speed: speedCall(at, motion, given),
     area: (Math.PI / 4) * (outer ** 2 - inner ** 2),
   };
@@ -49,11 +49,11 @@ function ringCalls(load: number, inner: number, outer: number, at: number, motio
 function speedCall(diameter: number, motion: Motion, { rpm, swing, stroke, cycles }: Given): Call | undefined {
   switch (motion) {
     case "turning":
-      return { f: turningSpeed, values: { bore: diameter, rpm: rpm! } };
+      return { f: SPEED, values: { bore: diameter, rpm: rpm! } };
     case "swinging":
-      return { f: swingSpeed, values: { bore: diameter, swing: swing!, cycles: cycles! } };
+      return { f: SWINGSPEED, values: { bore: diameter, swing: swing!, cycles: cycles! } };
     case "linear":
-      return { f: strokeSpeed, values: { stroke: stroke!, cycles: cycles! } };
+      return { f: STROKESPEED, values: { stroke: stroke!, cycles: cycles! } };
     case "static":
       return undefined;
   }
@@ -77,8 +77,8 @@ const faceOf = ({ pressure, speed, area }: FaceCalls): Face => ({
 export function restCall(part: Part, { staticLoad, bore, length, inner, outer }: Given): Call | undefined {
   if (staticLoad === undefined) return undefined;
   return part === "washer"
-    ? { f: washerPressure, values: { load: staticLoad, inner: inner!, outer: outer! } }
-    : { f: sleevePressure, values: { load: staticLoad, bore: bore!, length: length! } };
+    ? { f: WASHERPRESSURE, values: { load: staticLoad, inner: inner!, outer: outer! } }
+    : { f: PRESSURE, values: { load: staticLoad, bore: bore!, length: length! } };
 }
 
 /** Pressure of the greatest load at rest. */

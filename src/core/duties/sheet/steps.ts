@@ -1,4 +1,4 @@
-import { pressureSpeed } from "../../loading/pvValue";
+import { PVVALUE } from "../../loading/pvValue";
 import type { Work } from "../../teach/worksheet";
 import { callsOf, restCall } from "../model/faces";
 import type { Call, FaceCalls } from "../model/faces";
@@ -35,7 +35,7 @@ function faceLines({ pressure, speed }: FaceCalls, part: Part | undefined, recor
   return [
     ...lines,
     ...record.worked(part ? onRing(work, part, pressure) : work, sourcesText(speed.f.spec.source)),
-    ...record.formula({ f: pressureSpeed, values: { pressure: p, speed: v } }),
+    ...record.formula({ f: PVVALUE, values: { pressure: p, speed: v } }),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { wearLife as lifeBy } from "../../../../src/core";
+import { functions } from "../../../../src/core";
 import type { FieldValues } from "../../../../src/core/duties";
 import { readZone } from "../../../../src/core/fit/zone";
 import { curve, described, finding, full, line, on, said, without } from "../support";
@@ -143,7 +143,7 @@ describe("a rate of flat tests, or of unknown ones, needs the clearance", () => 
       wanted(1, { ...fit, temperature: { low: 20, high: 20 } }),
     );
     const flat = { wearrate: 2e-6, pressure: 2, speed: 0.05, allowance: 0.2, from: "flat" as const };
-    const known = lifeBy({ ...flat, clearance: 0.12 });
+    const known = functions.LIFE({ ...flat, clearance: 0.12 });
     expect(known).toBeLessThan(life);
     expect(found.limit!).toBeLessThanOrEqual(known * (1 + 1e-9));
     expect(found.limit! / known).toBeCloseTo(1, 1);

@@ -1,20 +1,6 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
-import {
-  deviation as DEVIATION_,
-  limitsOfSize as LIMITS_,
-  closeIn as CLOSEIN_,
-  pressFit as PRESSFIT_,
-  clearance as CLEARANCE_,
-  runClearance as RUNCLEARANCE_,
-  gripLeft as GRIPLEFT_,
-  pushOut as PUSHOUT_,
-  spinTorque as SPINTORQUE_,
-  pressIn as PRESSIN_,
-  fitOf as FITOF_,
-  freeTilt as FREETILT_,
-} from "../core";
-
+import { functions } from "../core";
 import { answer } from "../edge/sheet";
 
 /**
@@ -27,7 +13,7 @@ import { answer } from "../edge/sheet";
  * @returns Upper and lower limit deviation, or the one asked for
  */
 export function DEVIATION(size: any[][], zone: any[][], side?: any[][], units?: any[][]): any[][] {
-  return answer(DEVIATION_, [size, zone, side, units]);
+  return answer(functions.DEVIATION, [size, zone, side, units]);
 }
 
 /**
@@ -39,7 +25,7 @@ export function DEVIATION(size: any[][], zone: any[][], side?: any[][], units?: 
  * @returns Lower and upper limit of size
  */
 export function LIMITS(size: any[][], zone: any[][], units?: any[][]): any[][] {
-  return answer(LIMITS_, [size, zone, units]);
+  return answer(functions.LIMITS, [size, zone, units]);
 }
 
 /**
@@ -63,7 +49,7 @@ export function CLOSEIN(
   housingmodulus: any[][],
   housingpoisson: any[][],
 ): any[][] {
-  return answer(CLOSEIN_, [bore, outside, housing, bushmodulus, bushpoisson, housingmodulus, housingpoisson]);
+  return answer(functions.CLOSEIN, [bore, outside, housing, bushmodulus, bushpoisson, housingmodulus, housingpoisson]);
 }
 
 /**
@@ -91,7 +77,7 @@ export function PRESSFIT(
   housingpoisson: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(PRESSFIT_, [
+  return answer(functions.PRESSFIT, [
     bore,
     outside,
     housing,
@@ -121,7 +107,7 @@ export function CLEARANCE(
   shaftgreatest: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(CLEARANCE_, [boreleast, boregreatest, shaftleast, shaftgreatest, units]);
+  return answer(functions.CLEARANCE, [boreleast, boregreatest, shaftleast, shaftgreatest, units]);
 }
 
 /**
@@ -155,7 +141,7 @@ export function RUNCLEARANCE(
   reference?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(RUNCLEARANCE_, [
+  return answer(functions.RUNCLEARANCE, [
     clearance,
     bore,
     outside,
@@ -188,7 +174,7 @@ export function GRIPLEFT(
   mismatchhot: any[][],
   mismatchnow: any[][],
 ): any[][] {
-  return answer(GRIPLEFT_, [interference, outside, kept, mismatchhot, mismatchnow]);
+  return answer(functions.GRIPLEFT, [interference, outside, kept, mismatchhot, mismatchnow]);
 }
 
 /**
@@ -208,7 +194,7 @@ export function PUSHOUT(
   friction: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(PUSHOUT_, [pressure, outside, length, friction, units]);
+  return answer(functions.PUSHOUT, [pressure, outside, length, friction, units]);
 }
 
 /**
@@ -230,7 +216,7 @@ export function SPINTORQUE(
   load?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(SPINTORQUE_, [pressure, outside, length, friction, load, units]);
+  return answer(functions.SPINTORQUE, [pressure, outside, length, friction, load, units]);
 }
 
 /**
@@ -254,7 +240,7 @@ export function PRESSIN(
   chamfer?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(PRESSIN_, [pressure, outside, length, interference, friction, chamfer, units]);
+  return answer(functions.PRESSIN, [pressure, outside, length, interference, friction, chamfer, units]);
 }
 
 /**
@@ -266,7 +252,7 @@ export function PRESSIN(
  * @returns Least and greatest clearance, "clearance", "transition" or "interference"
  */
 export function FITOF(size: any[][], fit: any[][], units?: any[][]): any[][] {
-  return answer(FITOF_, [size, fit, units]);
+  return answer(functions.FITOF, [size, fit, units]);
 }
 
 /**
@@ -278,5 +264,5 @@ export function FITOF(size: any[][], fit: any[][], units?: any[][]): any[][] {
  * @returns °
  */
 export function FREETILT(clearance: any[][], length: any[][], units?: any[][]): any[][] {
-  return answer(FREETILT_, [clearance, length, units]);
+  return answer(functions.FREETILT, [clearance, length, units]);
 }

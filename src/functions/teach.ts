@@ -1,7 +1,6 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
 
-import { unitOf as UNIT_, versionOf as VERSION_, workedSteps as STEPS_ } from "../core";
-
+import { functions } from "../core";
 import { answer } from "../edge/sheet";
 
 /**
@@ -13,7 +12,7 @@ import { answer } from "../edge/sheet";
  * @returns Number in the unit wanted
  */
 export function UNIT(value: any[][], from: any[][], to: any[][]): any[][] {
-  return answer(UNIT_, [value, from, to]);
+  return answer(functions.UNIT, [value, from, to]);
 }
 
 /**
@@ -22,7 +21,7 @@ export function UNIT(value: any[][], from: any[][], to: any[][]): any[][] {
  * @returns Version and edition
  */
 export function VERSION(): any[][] {
-  return answer(VERSION_, []);
+  return answer(functions.VERSION, []);
 }
 
 /**
@@ -33,5 +32,5 @@ export function VERSION(): any[][] {
  * @returns The working, line by line; the calculation's own error where it has no answer
  */
 export function STEPS(calculation: any[][], argument: any[][][]): any[][] {
-  return answer(STEPS_, [calculation, argument]);
+  return answer(functions.STEPS, [calculation, argument]);
 }
