@@ -168,6 +168,6 @@ describe("the sheet's edge", () => {
 });
 
 test("a sheet is never given −0", () => {
-  expect(call(sleevePressure, [-0, 20, 15])).toEqual([[0]]);
-  expect(call(pressureSpeed, [-0, 0.1])).toEqual([[0]]);
+  expect(call(functions.PRESSURE, [-0, 20, 15])).toEqual([[0]]);
+  expect(call(functions.PVVALUE, [-0, 0.1])).toEqual([[0]]);
 });
