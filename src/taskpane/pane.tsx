@@ -12,7 +12,7 @@ import { tabNames } from "./state/tabs";
 import type { TabName } from "./state/tabs";
 import { usePane } from "./state/usePane";
 import type { PaneState } from "./state/usePane";
-import { Window } from "./window/Window";
+import { Charts } from "./charts/Charts";
 
 interface Props {
   tab: TabName;
@@ -24,7 +24,7 @@ interface Props {
 const panels: Readonly<Record<TabName, (pane: PaneState) => ReactNode>> = {
   duty: (pane) => <DutyForm pane={pane} />,
   shortlist: (pane) => <Shortlist pane={pane} />,
-  charts: (pane) => <Window pane={pane} />,
+  charts: (pane) => <Charts pane={pane} />,
   insert: (pane) => <Insert pane={pane} />,
   own: ({ own, duty, host }) => <Own own={own} system={duty.system} host={host} />,
 };

@@ -25,7 +25,11 @@ export class Sheet {
   }
   /** What a function's formulas answer, the headings left out. */
   answers(id: string): unknown[][][] {
-    return this.formulas(id).map((formula) => this.compute(formula).slice(1));
+    return this.all(id).map((rows) => rows.slice(1));
+  }
+  /** The same of functions without headings. */
+  all(id: string): unknown[][][] {
+    return this.formulas(id).map((formula) => this.compute(formula));
   }
   value(address: string): unknown {
     const { formula, value } = this.cells.get(address) ?? {};
@@ -33,13 +37,20 @@ export class Sheet {
   }
 
   private compute(formula: string): unknown[][] {
-    const [, id, inside] = /^=BUSH\.([A-Z]+)\((.*)\)$/.exec(formula) ?? [];
-    if (id === undefined) return [[this.value(formula.slice(1))]];
+    const [, id, inside] = /^=BUSH\.([A-Z]+)\(([^*]*)\)$/.exec(formula) ?? [];
+    if (id === undefined) return [[this.product(formula.slice(1))]];
     const called = catalogue.find(({ spec }) => spec.id === id)!;
     const given = inside!.split(/,(?![^(]*\))/).map((arg) => this.argument(arg));
     const rest = Object.values<Arg>(called.spec.args).findIndex(({ kind }) => kind === "rest");
     const args = rest < 0 ? given : [...given.slice(0, rest), given.slice(rest)];
     return answer(called, args, { error: (code, text) => `${code} ${text}` });
+  }
+  /** A cell, or the product of cells, numbers and one function's answer. */
+  private product(text: string): unknown {
+    const factors = text
+      .split(/\*(?![^(]*\))/)
+      .map((part) => (/^[\d.]/.test(part) ? Number(part) : this.argument(part)));
+    return factors.length === 1 ? factors[0] : factors.reduce<number>((sum, factor) => sum * Number(factor), 1);
   }
   private argument(text: string): unknown {
     if (text === "") return undefined;

@@ -21,8 +21,11 @@ export interface Placed {
   readonly refs: readonly Readonly<Partial<Record<FieldKey, Given>>>[];
 }
 
+/** A piece of the list, or one that a picture makes for itself. */
+export type PieceOrder = Piece | ((standing: Standing) => Piled);
+
 export interface Order {
-  readonly piece: Piece;
+  readonly piece: PieceOrder;
   readonly duty: NamedDuty;
   readonly system: System;
   /** Names of the grades to judge; the first is that of what judges one. */
@@ -86,6 +89,7 @@ const cautions: Piled = plain(standingCautions.map((caution): Written[] => [caut
 
 function pieceOf(standing: Standing): Piled {
   const { order, placed } = standing;
+  if (typeof order.piece === "function") return order.piece(standing);
   switch (order.piece) {
     case "row":
     case "card":

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { Corner, SheetPort, Wait } from "../../port/sheet";
 import type { PaneState } from "../state/usePane";
-import type { Piece } from "./pieces";
+import type { PieceOrder } from "./blocks";
 import { insert } from "./insertion";
 import type { Outcome } from "./insertion";
 
@@ -11,7 +11,7 @@ export type Note = Outcome | { readonly is: "failed"; readonly text: string };
 export function useInsertion({ duty: state, subjects, own, host }: PaneState) {
   const [note, setNote] = useState<Note>();
   const failed = (text: string) => setNote({ is: "failed", text });
-  const start = (where: (port: SheetPort) => Wait<Corner | undefined>, piece: Piece, grades = subjects) => {
+  const start = (where: (port: SheetPort) => Wait<Corner | undefined>, piece: PieceOrder, grades = subjects) => {
     const work = async () => {
       const { port } = host;
       const at = await where(port);

@@ -2,8 +2,8 @@
 export const ColumnHeadings = ({ texts }: { texts: readonly string[] }) => (
   <thead>
     <tr>
-      {texts.map((text) => (
-        <th key={text} scope="col">
+      {texts.map((text, i) => (
+        <th key={i} scope="col">
           {text}
         </th>
       ))}

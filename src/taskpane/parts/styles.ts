@@ -41,6 +41,7 @@ export const useShared = makeStyles({
     "& dt": { fontWeight: tokens.fontWeightSemibold },
     "& dd": { margin: "0 0 4px" },
   },
+  figure: { display: "grid", gridTemplateColumns: "minmax(0, 1fr)", gap: "8px" },
   heading: {
     margin: 0,
     fontSize: tokens.fontSizeBase400,

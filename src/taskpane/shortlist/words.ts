@@ -1,4 +1,4 @@
-import { dataLabel, reasonOf, words } from "../../core/duties";
+import { dataLabel, found, reasonOf, words } from "../../core/duties";
 import type { Check, NamedDuty, Ranked, Word } from "../../core/duties";
 import type { Library } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
@@ -29,6 +29,12 @@ function numbersOf({ criterion: { kind }, say, value, limit, use }: Check, syste
 export function dataText({ grade, checks }: Ranked): string {
   const label = dataLabel(grade, checks);
   return label === "" ? "data: no figure counted" : `data: ${label}`;
+}
+
+/** "life 1200 h": the shortest, where the duty asks for it and the data give it. */
+export function lifeText({ checks }: Ranked, system: System): string {
+  const life = found(checks, "wearLife")?.limit;
+  return life === undefined ? "" : `life ${quantityText("time", life, system)}`;
 }
 
 /** "3 fits, 1 care, 12 no data, 4 fails" */

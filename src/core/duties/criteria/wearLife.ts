@@ -4,7 +4,7 @@ import { isFitted, loadText } from "../../loading/conforming";
 import { cycleLine } from "../../heat/firstOrder";
 import { flatWearOf } from "../../wear/conformity";
 import { criterion, figure, holds, isMissing, joined, lacking, unstated, withoutData } from "../judging/criterion";
-import type { Check, Criterion, Finding, Known, Word, Working } from "../judging/criterion";
+import type { Check, Criterion, Finding, Known, Word, Working, Missing } from "../judging/criterion";
 import type { Duty } from "../model/duty";
 import { field } from "../model/fields";
 import { fitProperties, fitStates, widest } from "../fit/states";
@@ -138,6 +138,20 @@ const overrun = ({ wearLow }: Values, times: number): string => {
 /** Hours until it is worn by the grade's high rate; endless where nothing wears. */
 const lifeOf = (flat: number, rate: number, duty: Duty): number =>
   flat / (rate * factorsOf(duty) * meanWork(duty) * 3600);
+
+/** How a bush wears in a duty: the factors of its rate, the mean of pressure times speed over its steps (MPa·m/s), and the clearance that a rate of flat tests needs. */
+export interface WearCourse {
+  readonly factors: number;
+  readonly work: number;
+  readonly from: "bush" | "flat";
+  readonly clearance?: number;
+}
+export function wearCourse(values: Values, duty: Duty): WearCourse | Missing {
+  const course = { factors: factorsOf(duty), work: meanWork(duty) };
+  if (values.wearFrom === "bush") return { ...course, from: "bush" };
+  const states = fitStates(values, duty);
+  return isMissing(states) ? states : { ...course, from: "flat", clearance: greatestOf(states) };
+}
 
 export const wearLife = criterion(
   {

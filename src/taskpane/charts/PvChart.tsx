@@ -4,8 +4,9 @@ import { line } from "d3-shape";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
-import { edgeOf, frameOf } from "./outline";
-import type { Bounds, Frame, MarkedPoint, Point } from "./outline";
+import { edgeOf, frameOf } from "../figures/outline";
+import { letters } from "../figures/pv";
+import type { Bounds, Frame, MarkedPoint, Point } from "../figures/outline";
 
 export interface Curve {
   readonly name: string;
@@ -23,7 +24,6 @@ interface Props {
 const size = { width: 320, height: 270, left: 50, right: 10, top: 10, bottom: 40 };
 /** Told apart by dash and letter, not by colour. */
 const dashes = ["none", "7 4", "2 3"];
-export const letters = ["a", "b", "c"];
 
 const useStyles = makeStyles({
   chart: {

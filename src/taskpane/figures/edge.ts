@@ -1,0 +1,67 @@
+import { tilted } from "../../core/duties";
+import { edgePressure } from "../../core/loading/edgePressure";
+import { kinds } from "../../core/kinds";
+import { fromWorking } from "../../core/units";
+import { bareNumber, quantityText } from "../state/quantity";
+import { spread } from "./told";
+import type { Subject, Told, Untold } from "./told";
+import type { Line } from "./told";
+import { edgePiece } from "./pieces";
+
+export interface EdgeFigure extends Told {
+  readonly tilts: readonly number[];
+  readonly lines: readonly Line[];
+  readonly limit?: number | undefined;
+  readonly slope: number;
+}
+
+const count = 13;
+
+/** Lower and upper edge pressure against the slope of the shaft, up to twice that of the duty. */
+export function edgeFigure({ duty, one, system }: Subject): EdgeFigure | Untold {
+  const { values, name } = one.grade;
+  const corner = duty.moving;
+  const isAsked = corner.given.slope !== undefined || corner.given.span !== undefined;
+  const found = isAsked ? tilted(values, corner) : undefined;
+  if (!found) return { why: "Edge pressure needs the slope of the shaft (or its span) and all fields of the fit." };
+  const { layers, slope } = found;
+  const layer = layers.greatest;
+  const tilts = spread(0, Math.max(2 * slope, 0.02), count);
+  const points = tilts.flatMap((tilt) => {
+    const [low, high, contact] = answerAt({ ...layer, tilt });
+    return low === undefined ? [] : [{ tilt, low, high: high!, contact: contact! }];
+  });
+  const shown = (x: number) => fromWorking("pressure", x, system);
+  const at = answerAt({ ...layer, tilt: slope });
+  const limit = values.compressiveStrength;
+  const said = (x: number) => quantityText("pressure", x, system);
+  return {
+    tilts: points.map(({ tilt }) => tilt),
+    lines: [
+      { name: "lower", values: points.map(({ low }) => shown(low)) },
+      { name: "upper", values: points.map(({ high }) => shown(high)) },
+    ],
+    limit: limit === undefined ? undefined : shown(limit),
+    slope,
+    summary:
+      at[0] === undefined
+        ? `${name}: at ${slope.toPrecision(3)}° both ends of the bush touch the shaft.`
+        : `${name}: at ${Number(slope.toPrecision(3))}° the edge bears ${said(at[0])} to ${said(at[1]!)}${limit === undefined ? "" : `, compressive strength ${said(limit)}`}.`,
+    numbers: {
+      headings: ["slope, °", `lower, ${kinds.pressure[system]}`, `upper, ${kinds.pressure[system]}`, "contact"],
+      rows: points.map(({ tilt, low, high, contact }) => [
+        String(tilt),
+        bareNumber("pressure", low, system),
+        bareNumber("pressure", high, system),
+        contact,
+      ]),
+    },
+    piece: edgePiece(layer, tilts, name),
+  };
+}
+
+/** Lower and upper pressure and how the shaft lies; nothing where both ends touch. */
+function answerAt(values: Parameters<typeof edgePressure.calc>[0]): [number?, number?, string?] {
+  const [low, high, , contact] = edgePressure.calc(values);
+  return typeof low === "number" && typeof high === "number" ? [low, high, String(contact)] : [];
+}

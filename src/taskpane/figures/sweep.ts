@@ -1,0 +1,73 @@
+import { dutySweep, fieldHeading, words } from "../../core/duties";
+import type { FieldKey, Word } from "../../core/duties";
+import { spread } from "./told";
+import type { Subject, Told, Untold } from "./told";
+import { sweepPiece } from "./pieces";
+import { answerText, tableOf } from "./table";
+
+export interface SweepFigure extends Told {
+  readonly heading: string;
+  readonly values: readonly number[];
+  /** Nothing where a criterion has no use. */
+  readonly uses: readonly (number | undefined)[];
+  readonly bands: readonly { readonly from: number; readonly to: number; readonly word: Word }[];
+}
+
+const count = 13;
+/** Shares of the present value between which a field is swept unless told. */
+export const usual = [0.5, 1.5] as const;
+
+/** One field at each of a range of values: use and verdict. */
+export function sweepFigure(
+  { duty, one, library, system }: Subject,
+  key: FieldKey,
+  from: number,
+  to: number,
+): SweepFigure | Untold {
+  if (!(from < to)) return { why: "Give the lower end first." };
+  const heading = fieldHeading(key, system);
+  const values = spread(from, to, count);
+  const lines = dutySweep.calc(
+    { duties: tableOf(duty), heading, values, duty: undefined, grade: one.grade.name, grades: library },
+    system,
+  );
+  const verdicts = lines.map((line) => answerText(line[5], system));
+  const wordAt = (i: number): Word | undefined => words.find((word) => verdicts[i]!.startsWith(word));
+  const bands = values.slice(1).flatMap((value, i) => {
+    const word = wordAt(i);
+    return word && word === wordAt(i + 1) ? [{ from: values[i]!, to: value, word }] : [];
+  });
+  return {
+    heading,
+    values,
+    uses: lines.map((line) => (typeof line[3] === "number" ? line[3] : undefined)),
+    bands,
+    summary: `${one.grade.name}, ${heading} from ${values[0]} to ${values.at(-1)}: ${courseText(values, verdicts)}.`,
+    numbers: {
+      headings: [heading, "use", "governing", "verdict"],
+      rows: lines.map((line, i) => [
+        String(values[i]),
+        answerText(line[3], system, true),
+        answerText(line[4], system),
+        verdicts[i]!,
+      ]),
+    },
+    piece: sweepPiece(heading, values, one.grade.name),
+  };
+}
+
+/** "fits up to 12, then care up to 15, then fails" */
+function courseText(values: readonly number[], verdicts: readonly string[]): string {
+  const parts: { word: string; to: number }[] = [];
+  verdicts.forEach((verdict, i) => {
+    const word = words.find((one) => verdict.startsWith(one)) ?? "no duty";
+    const last = parts.at(-1);
+    if (last?.word === word) last.to = values[i]!;
+    else parts.push({ word, to: values[i]! });
+  });
+  return parts.map(({ word, to }, i) => (i === parts.length - 1 ? word : `${word} up to ${to}`)).join(", then ");
+}
+
+/** The ends that a sweep of a field begins with, around its present value in the sheet's units. */
+export const usualEnds = (value: number): [string, string] =>
+  usual.map((share) => String(Number((value * share).toPrecision(3)))) as [string, string];

@@ -1,0 +1,117 @@
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { field } from "../../core/duties";
+import { referenceTo } from "../../port/address";
+import { useShared } from "../parts/styles";
+import { withText } from "../state/form";
+import { quantityText } from "../state/quantity";
+import type { PaneState } from "../state/usePane";
+import type { Subject } from "../figures/told";
+import type { Room } from "../figures/room";
+import { turnText, zoneFits, zoneNeeds } from "./turns";
+import type { ZoneFit } from "./turns";
+
+interface Props {
+  pane: PaneState;
+  subject: Subject;
+  rooms: readonly Room[];
+}
+
+/** The questions turned round: how short, how loaded, how tight. */
+export function Find({ pane, subject, rooms }: Props) {
+  const s = useShared();
+  const { duty, one } = subject;
+  const named = (heading: string) => {
+    const at = rooms.findIndex((room) => room.field === heading);
+    return { room: rooms[at], row: at + 3 };
+  };
+  const length = named("length");
+  const load = named("load");
+  const args = argsOf(pane, one.grade.name);
+  return (
+    <section aria-label="Find" className={s.figure}>
+      <h2 className={s.heading}>Find</h2>
+      {duty.part !== "washer" && (
+        <Answer
+          text={turnText(length.room, "least", one.word)}
+          formula={length.room && cellOf(length.room, length.row, "least", one.word, args)}
+        />
+      )}
+      <Answer
+        text={turnText(load.room, "greatest", one.word)}
+        formula={load.room && cellOf(load.room, load.row, "greatest", one.word, args)}
+      />
+      {duty.part !== "washer" && <Zones key={one.grade.name} pane={pane} subject={subject} />}
+    </section>
+  );
+}
+
+/** The cell of DUTYROOM's answer that holds it. */
+function cellOf(room: Room, row: number, side: "least" | "greatest", word: string, args: string): string {
+  const isHolding = word !== "fails" && word !== "no data";
+  const column = (side === "least") === isHolding ? 4 : 7;
+  return (room.least ?? room.greatest) ? `=INDEX(BUSH.DUTYROOM(${args}),${row},${column})` : "";
+}
+
+/** Arguments of a function of one duty and one grade; without cells of its own the duty is named for what it is. */
+function argsOf({ duty: { origin, system }, own }: PaneState, grade: string): string {
+  const { table, duty } = origin ?? {};
+  const area = table ? referenceTo(table) : "duty";
+  const named = typeof duty === "string" ? `"${duty}"` : (duty ?? "");
+  const rest = [own.count > 0 ? own.inUse?.reference : "", system === "inch" ? '"inch"' : ""].join(",");
+  return [area, named, `"${grade}"`, rest].join(",").replace(/,+$/, "");
+}
+
+function Answer({ text, formula = "" }: { text: string; formula?: string | undefined }) {
+  const s = useShared();
+  return (
+    <div>
+      <p className={s.text}>{text}</p>
+      {formula && <p className={s.mono}>{formula}</p>}
+    </div>
+  );
+}
+
+/** The tightest ISO 286 zones that never bind and stay put, to be taken over into the form. */
+function Zones({ pane, subject: { duty, one, system } }: { pane: PaneState; subject: Subject }) {
+  const s = useShared();
+  const [found, setFound] = useState<{ for: typeof duty; fits: readonly ZoneFit[] }>();
+  const missing = [
+    ...zoneNeeds.filter((key) => duty.values[key] === undefined).map((key) => field(key).heading),
+    ...(duty.values.wall === undefined && duty.values.outside === undefined ? ["wall or outside"] : []),
+  ];
+  if (missing.length > 0)
+    return <p className={s.quiet}>Zones that never bind and stay put: needs {missing.join(", ")}.</p>;
+  const fits = found?.for === duty ? found.fits : undefined;
+  const use = ({ boreZone, outsideZone }: ZoneFit) => {
+    const { form, setForm } = pane.duty;
+    setForm(withText(withText(form, 0, "boreZone", boreZone), 0, "outsideZone", outsideZone));
+  };
+  const length = (value: number) => quantityText("length", value, system);
+  return (
+    <>
+      <Button size="small" onClick={() => setFound({ for: duty, fits: zoneFits(duty, one.grade) })}>
+        Find the tightest zones that never bind and stay put
+      </Button>
+      {fits?.length === 0 && (
+        <p className={s.text} role="status">
+          None of the pairs of zones from H7 to B11 and p7 to zc9 holds through all states of this duty.
+        </p>
+      )}
+      {fits && fits.length > 0 && (
+        <ul className={s.list} aria-label="Zones found">
+          {fits.slice(0, 3).map((fit) => (
+            <li key={fit.boreZone + fit.outsideZone}>
+              bore {fit.boreZone}, outside {fit.outsideZone}: clearance {length(fit.least)} to {length(fit.greatest)},{" "}
+              {fit.verdict}{" "}
+              <Button size="small" onClick={() => use(fit)}>
+                Use {fit.boreZone} and {fit.outsideZone}
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {fits && fits.length > 0 && <p className={s.mono}>=BUSH.FITTABLE({argsOf(pane, one.grade.name)})</p>}
+    </>
+  );
+}
