@@ -1,5 +1,5 @@
 import { tilted } from "../../core/duties";
-import { edgePressure } from "../../core/loading/edgePressure";
+import { EDGEPRESSURE } from "../../core/loading/edgePressure";
 import { kinds } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
 import { bareNumber, quantityText } from "../state/quantity";
@@ -61,7 +61,7 @@ export function edgeFigure({ duty, one, system }: Subject): EdgeFigure | Untold 
 }
 
 /** Lower and upper pressure and how the shaft lies; nothing where both ends touch. */
-function answerAt(values: Parameters<typeof edgePressure.calc>[0]): [number?, number?, string?] {
-  const [low, high, , contact] = edgePressure.calc(values);
+function answerAt(values: Parameters<typeof EDGEPRESSURE.calc>[0]): [number?, number?, string?] {
+  const [low, high, , contact] = EDGEPRESSURE.calc(values);
   return typeof low === "number" && typeof high === "number" ? [low, high, String(contact)] : [];
 }

@@ -1,4 +1,4 @@
-import { dutyRoom } from "../../core/duties";
+import { DUTYROOM } from "../../core/duties";
 import { Measure } from "../../core/formula";
 import type { Answer } from "../../core/formula";
 import type { Bar } from "./told";
@@ -30,7 +30,7 @@ export interface RoomFigure extends Told {
 const widest = 2;
 
 export function roomsOf({ duty, one, library, system }: Subject): readonly (readonly Answer[])[] {
-  return dutyRoom
+  return DUTYROOM
     .calc({ duties: tableOf(duty), duty: undefined, grade: one.grade.name, grades: library }, system)
     .slice(1);
 }

@@ -1,4 +1,4 @@
-import { dutySweep, fieldHeading, words } from "../../core/duties";
+import { DUTYSWEEP, fieldHeading, words } from "../../core/duties";
 import type { FieldKey, Word } from "../../core/duties";
 import { spread } from "./told";
 import type { Subject, Told, Untold } from "./told";
@@ -27,7 +27,7 @@ export function sweepFigure(
   if (!(from < to)) return { why: "Give the lower end first." };
   const heading = fieldHeading(key, system);
   const values = spread(from, to, count);
-  const lines = dutySweep.calc(
+  const lines = DUTYSWEEP.calc(
     { duties: tableOf(duty), heading, values, duty: undefined, grade: one.grade.name, grades: library },
     system,
   );

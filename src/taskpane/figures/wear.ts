@@ -1,7 +1,7 @@
 import { found, isMissing, missingText, wearCourse } from "../../core/duties";
 import { kinds } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
-import { wearDepth } from "../../core/wear/wear";
+import { WEAR } from "../../core/wear/wear";
 import { bareNumber, quantityText } from "../state/quantity";
 import { spread } from "./told";
 import type { Subject, Told, Untold } from "./told";
@@ -32,7 +32,7 @@ export function wearFigure({ duty, one, system }: Subject): WearFigure | Untold 
   const { hours: wanted, allowance } = corner.given;
   const hours = spread(0, Math.max(wanted ?? 0, life ?? 0) || 1000, count);
   const depth = (rate: number, time: number) =>
-    wearDepth.calc({
+    WEAR.calc({
       wearrate: rate * course.factors,
       // the mean of p·v as one pressure at 1 m/s
       pressure: course.work,
