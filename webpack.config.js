@@ -152,13 +152,15 @@ export default ({ base = localAddress, office, contact }, { mode = "production" 
       ...common,
       name: "workbench",
       entry: { workbench: path.join(root, "src/workbench/main.ts") },
+      // kept by browsers for ever, which megabytes are worth
+      output: { ...common.output, chunkFilename: "[name].[contenthash:12].chunk.js" },
       plugins: [
         new webpack.NormalModuleReplacementPlugin(/^\.\/[a-z-]+(-\d{4})?-[\w-]{8}\.js$/, (wanted) => {
           if (wanted.context.includes("engine-render"))
             wanted.request = path.join(root, "src/workbench/grid/noPattern.ts");
         }),
         new ListPackages("packages-in-workbench.json"),
-        new MiniCssExtractPlugin({ filename: "[name].css" }),
+        new MiniCssExtractPlugin({ filename: "[name].css", chunkFilename: "[name].[contenthash:12].css" }),
         new HtmlWebpackPlugin({
           filename: "index.html",
           template: path.join(root, "src/workbench/index.html"),

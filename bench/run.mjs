@@ -7,12 +7,18 @@ import { writeFileSync } from "node:fs";
 import { options } from "../scripts/lib/command.mjs";
 import { benches } from "./benches.mjs";
 import { libreOffice, localGrid } from "./native.mjs";
+import { localPage } from "./page.mjs";
 
 const { print } = options({ print: { type: "boolean", default: false } });
 const results = [];
 for (const bench of [...benches, localGrid, libreOffice]) {
   const result = await measure(bench);
   if (!result) continue; // its program is not here
+  report(result);
+}
+for (const result of await localPage()) report(result);
+
+function report(result) {
   const { name, ratio, note } = result;
   const [figure, limit] = [ratio, result.limit].map((value) => Number(value.toPrecision(3)));
   console.log(

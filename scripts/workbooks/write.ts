@@ -1,8 +1,11 @@
 /** The one module that knows the library that writes .xlsx files. */
-import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { strToU8 } from "fflate";
 import { writeXlsx } from "hucre/xlsx";
 import type { Cell, CellStyle, CellValue, ConditionalRule, WriteSheet } from "hucre/xlsx";
 import { areaOf, addressOf } from "../../src/port/address";
+import { changePart, finishFile } from "../../src/book/fileParts";
+import type { Parts } from "../../src/book/fileParts";
+import { stored } from "../../src/book/storedFormula";
 import { looks, markStyles } from "../../src/book/looks";
 import type { LookStyle } from "../../src/book/looks";
 import { devDependencies, version } from "../../package.json";
@@ -39,15 +42,13 @@ export async function writeBook(book: FileBook, settings: WriteSettings = {}): P
     defaultFont: font,
     properties: { title: book.title, creator: "Bushcell", created: written, modified: written },
   });
-  return finish(plain, settings);
+  return finishFile(
+    plain,
+    `Bushcell ${version} with hucre ${devDependencies.hucre}`,
+    written,
+    settings.offerAddIn ? addOffer : undefined,
+  );
 }
-
-/** As Excel stores a formula: the add-in's functions and newer operators by their stored names. */
-export const stored = (formula: string): string =>
-  formula
-    .slice(1)
-    .replace(/BUSH\.([A-Z]+)\(/g, "_xldudf_BUSH_$1(")
-    .replace(/((?:\w+!)?\$?[A-Z]{1,2}\$?\d+)#/g, "_xlfn.ANCHORARRAY($1)");
 
 export const isNative = (formula: string): boolean => !/BUSH\.|#/.test(formula);
 
@@ -195,34 +196,6 @@ const ruleStyle = (look: LookStyle): CellStyle => ({
     : {}),
 });
 
-/** Calculation engine of the Excel that introduced spilling; a workbook of an older one is recalculated on opening. */
-const calculation = "191029";
-
-/** What the library writes otherwise: values as they came are kept on opening, errors are errors, and the file says who wrote it. */
-function finish(file: Uint8Array, { offerAddIn }: WriteSettings): Uint8Array {
-  const parts = unzipSync(file);
-  const change = (name: string, edit: (text: string) => string) => {
-    const part = parts[name];
-    if (!part) throw new Error(`the file has no part ${name}`);
-    const text = strFromU8(part);
-    const edited = edit(text);
-    if (edited === text) throw new Error(`nothing to change in ${name}`);
-    parts[name] = strToU8(edited);
-  };
-  change("xl/workbook.xml", (text) => text.replace(/<calcPr[^>]*\/>/, `<calcPr calcId="${calculation}"/>`));
-  change("docProps/app.xml", (text) =>
-    text.replace(/<Application>[^<]*/, `<Application>Bushcell ${version} with hucre ${devDependencies.hucre}`),
-  );
-  for (const name of Object.keys(parts).filter((part) => /^xl\/worksheets\/sheet\d+\.xml$/.test(part))) {
-    const text = strFromU8(parts[name]!);
-    parts[name] = strToU8(
-      text.replace(/ t="str"((?:(?!<\/c>).)*<v>#(?:N\/A|VALUE!|DIV\/0!|NUM!|REF!|NAME\?)<\/v>)/g, ' t="e"$1'),
-    );
-  }
-  if (offerAddIn) addOffer(parts, change);
-  return zipSync(parts, { mtime: written });
-}
-
 const addInId = "5f5dbb9c-3e71-4ef3-ba5f-0d4b67f44677";
 
 /**
@@ -230,10 +203,7 @@ const addInId = "5f5dbb9c-3e71-4ef3-ba5f-0d4b67f44677";
  * which Excel opens it with the document once the manifest's pane has the TaskpaneId of that name. The parts' form is
  * from memory of [MS-OWEXML].
  */
-function addOffer(
-  parts: Record<string, Uint8Array>,
-  change: (name: string, edit: (text: string) => string) => void,
-): void {
+function addOffer(parts: Parts): void {
   const xml = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
   const office = "http://schemas.microsoft.com/office";
   parts["xl/webextensions/webextension1.xml"] = strToU8(
@@ -245,13 +215,13 @@ function addOffer(
   parts["xl/webextensions/_rels/taskpanes.xml.rels"] = strToU8(
     `${xml}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId1" Type="${office}/2011/relationships/webextension" Target="webextension1.xml"/></Relationships>`,
   );
-  change("_rels/.rels", (text) =>
+  changePart(parts, "_rels/.rels", (text) =>
     text.replace(
       "</Relationships>",
       `<Relationship Id="rIdTaskpanes" Type="${office}/2011/relationships/webextensiontaskpanes" Target="xl/webextensions/taskpanes.xml"/></Relationships>`,
     ),
   );
-  change("[Content_Types].xml", (text) =>
+  changePart(parts, "[Content_Types].xml", (text) =>
     text.replace(
       "</Types>",
       '<Override PartName="/xl/webextensions/webextension1.xml" ContentType="application/vnd.ms-office.webextension+xml"/><Override PartName="/xl/webextensions/taskpanes.xml" ContentType="application/vnd.ms-office.webextensiontaskpanes+xml"/></Types>',

@@ -6,6 +6,10 @@ import { firstControl, goRoundWithF6 } from "./keys";
 import { palette } from "../book/looks";
 import { showPane } from "./pane";
 import { showSelection } from "./strip";
+import { showBar } from "./work/bar";
+import { startOf } from "./work/start";
+import { Store } from "./work/store";
+import { workWith } from "./work/work";
 
 /** Loads the built functions as Excel would, by a script element after the host's own names are there. */
 function loadScript(address: string): Promise<void> {
@@ -34,17 +38,21 @@ for (const [name, colour] of Object.entries(palette)) document.documentElement.s
 
 async function open(): Promise<void> {
   const functions = supplyCustomFunctions(globalThis as { CustomFunctions?: unknown });
-  const [metadata, { mountGrid }] = await Promise.all([
+  const [metadata, { mountGrid, readRecord }, store] = await Promise.all([
     loadMetadata("functions.json"),
     import(/* webpackChunkName: "grid" */ "./grid/mount"),
+    // a browser may refuse to keep anything: the sheet then says so
+    Store.open().catch(() => undefined),
     loadScript("functions.js"),
     loadScript("taskpane.js"),
   ]);
+  const start = await startOf(store, readRecord);
   const sheet = byId("sheet");
   sheet.replaceChildren();
-  const { port, focus } = mountGrid(sheet, greenhouse, metadata, functions);
+  const { port, file, focus } = mountGrid(sheet, greenhouse, start.record, metadata, functions);
   // a handle for the console and for tests: the grid itself is a canvas
   Object.assign(globalThis, { bushcell: { port } });
+  workWith({ file, port, bar: showBar(byId("work")), store, start });
   showSelection(byId("strip"), byId("spoken"), port, metadata);
   showPane(byId("pane"), port);
   goRoundWithF6([

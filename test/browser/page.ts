@@ -25,6 +25,10 @@ export interface Opened {
   readonly firstHeading: string;
   /** Waits until the sheet's own boxes (proposals, hints) hold a text. */
   shows(text: string): Promise<void>;
+  /** Does what opens the page anew, and waits until its sheet has the keyboard. */
+  reopen(act: () => Promise<unknown>): Promise<void>;
+  /** The words above the sheet on what is kept. */
+  work(): Promise<string>;
   close(): Promise<void>;
 }
 
@@ -54,6 +58,19 @@ export async function openSheet({ width = 1280, height = 800 } = {}): Promise<Op
   await page.addInitScript(selectAtOnce);
   await page.goto(server.url);
   await page.waitForFunction(() => "firstHeading" in globalThis, null, { timeout: 45000 });
+
+  async function takeKeyboard(): Promise<void> {
+    await page.evaluate(() => {
+      Object.assign(globalThis, {
+        handle: () => (globalThis as unknown as { bushcell: { port: unknown } }).bushcell.port,
+      });
+    });
+    // the keyboard goes to the grid once it was clicked, if by then it listens; what is computed on opening must have settled
+    await eventually(async () => {
+      await page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 300, y: 300 } });
+      expect(await page.locator("#sheet :focus").count()).toBe(1);
+    });
+  }
 
   const read = (place: Place) => page.evaluate((p) => handle().read(p) as ReadCell[][], place);
   const opened: Opened = {
@@ -87,18 +104,18 @@ export async function openSheet({ width = 1280, height = 800 } = {}): Promise<Op
         throw new Error(`the sheet does not show: ${text}`);
       });
     },
+    async reopen(act) {
+      await page.evaluate(() => Object.assign(globalThis, { isOld: true }));
+      await act();
+      await page.waitForFunction(() => !("isOld" in globalThis) && "firstHeading" in globalThis, null, {
+        timeout: 60000,
+      });
+      await takeKeyboard();
+    },
+    work: () => page.locator("#work").innerText(),
     close: () => closeAll(context, profile, server.stop),
   };
-  await page.evaluate(() => {
-    Object.assign(globalThis, {
-      handle: () => (globalThis as unknown as { bushcell: { port: unknown } }).bushcell.port,
-    });
-  });
-  // the keyboard goes to the grid once it was clicked, if by then it listens; what is computed on opening must have settled
-  await eventually(async () => {
-    await page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 300, y: 300 } });
-    expect(await page.locator("#sheet :focus").count()).toBe(1);
-  });
+  await takeKeyboard();
   await page.waitForFunction(() => handle().read({ sheet: "Duties", row: 5, col: 2, rows: 1, cols: 1 })[0][0].text);
   return opened;
 }

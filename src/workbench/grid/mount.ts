@@ -1,4 +1,5 @@
 import { createUniver, defaultTheme, LocaleType, mergeLocales } from "@univerjs/presets";
+import type { IWorkbookData } from "@univerjs/presets";
 import { ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreText from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/presets/preset-sheets-conditional-formatting";
@@ -13,26 +14,30 @@ import { gridFunction } from "../adapter/functions";
 import { hintOf } from "../adapter/hints";
 import type { Metadata } from "../adapter/metadata";
 import type { Book } from "../../book/book";
+import { openFile } from "./file";
+export { readRecord } from "./file";
+import type { GridFile } from "./file";
 import { withForgettingLexer } from "./lexer";
 import { forgetOldNotes } from "./notes";
-import { gridPort } from "./port";
+import { gridPort, newSheet } from "./port";
 import type { GridPort } from "./port";
 import { fitRows } from "./rowHeights";
-import { addRules } from "./rules";
-import { snapshotOf } from "./snapshot";
 import { themeOf } from "./theme";
 import { keepTyped } from "./typed";
 
 export interface Mounted {
   readonly port: GridPort;
+  /** What is open in it. */
+  readonly file: GridFile;
   /** Gives the grid the keyboard. */
   focus(): void;
 }
 
-/** Opens the book in a grid inside `container`; every function of the metadata can be typed there. */
+/** Opens what was kept, else the example, in a grid inside `container`; every function of the metadata can be typed there. */
 export function mountGrid(
   container: HTMLElement,
-  book: Book,
+  example: Book,
+  kept: IWorkbookData | undefined,
   metadata: Metadata,
   functions: ReadonlyMap<string, HostFunction>,
 ): Mounted {
@@ -46,6 +51,7 @@ export function mountGrid(
         UniverSheetsCorePreset({
           container,
           header: true,
+          footer: { addSheetButtonConfig: { defaultRowCount: newSheet.rows, defaultColumnCount: newSheet.columns } },
           sheets: { disableForceStringAlert: true, disableForceStringMark: true },
           formula: {
             function: metadata.functions.map((meta) => {
@@ -62,13 +68,12 @@ export function mountGrid(
     ],
   });
   forgetOldNotes(api);
-  api.createWorkbook(snapshotOf(book));
+  const file = openFile(api, kept, example);
   keepTyped(univer.__getInjector());
-  addRules(api, book);
-  fitRows(api, book);
+  fitRows(api, example);
   const focus = (): void => univer.__getInjector().get(ILayoutService).focus();
   // a click on a sheet's tab would leave the keyboard there; one that came from the pane leaves it in the pane
   const back = (): void => void (container.contains(document.activeElement) && focus());
   api.addEvent(api.Event.ActiveSheetChanged, () => setTimeout(back));
-  return { port: gridPort(api), focus };
+  return { port: gridPort(api), file, focus };
 }

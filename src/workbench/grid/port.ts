@@ -8,6 +8,8 @@ import type { NamedTable, Place, ReadCell, SheetPort, Written } from "../../port
 import { palette } from "../../book/looks";
 import { pixels } from "./snapshot";
 
+/** What a sheet has that a user adds: room for the widest table that spills. */
+export const newSheet = { rows: 200, columns: 52 } as const;
 /** Rows below a block on a sheet of its own: the longest record of a duty spills into them. */
 const roomBelow = 400;
 
@@ -34,6 +36,14 @@ export function gridPort(api: FUniver): GridPort {
   const rangeOf = ({ sheet, row, col, rows, cols }: Place) => sheetNamed(sheet).getRange(row, col, rows, cols);
   const spills = (sheet: string) => spillsOf(api, book().getId(), sheetNamed(sheet).getSheetId());
 
+  /** Of formulas that were filled down only the first stands in its cell. */
+  const formulaOf = (sheet: string, row: number, col: number, cell: Nullable<ICellData>): { formula?: string } => {
+    if (!cell?.f && !cell?.si) return {};
+    const model = sheetNamed(sheet).getInject().get(FormulaDataModel);
+    const formula = cell.f ?? model.getFormulaStringByCell(row, col, sheetNamed(sheet).getSheetId(), book().getId());
+    return formula ? { formula } : {};
+  };
+
   const port: GridPort = {
     selection() {
       const sheet = book().getActiveSheet();
@@ -52,7 +62,7 @@ export function gridPort(api: FUniver): GridPort {
         const shown = () => sheetNamed(sheet).getRange(row, col).getDisplayValue();
         const from = spilled.ranges.find((r) => contains(r, row, col));
         if (!from || (from.startRow === row && from.startColumn === col))
-          return { ...contentOf(spilled.cell(row, col) ?? own, shown), ...(own?.f && { formula: own.f }) };
+          return { ...contentOf(spilled.cell(row, col) ?? own, shown), ...formulaOf(sheet, row, col, own) };
         const formula = cells.getCellRaw(from.startRow, from.startColumn)?.f ?? "";
         return {
           ...contentOf(spilled.cell(row, col), shown),
@@ -96,7 +106,7 @@ export function gridPort(api: FUniver): GridPort {
         (n) => n === sheet || book().getDefinedName(n) !== null || book().getSheetByName(n) !== null,
       );
       const cols = block.reduce((most, line) => Math.max(most, line.length), 1);
-      book().create(sheet, block.length + roomBelow, Math.max(cols + 4, 12));
+      book().create(sheet, block.length + roomBelow, Math.max(cols + 4, newSheet.columns));
       const place = { sheet, row: 0, col: 0, rows: block.length, cols };
       port.write(place, block);
       book().insertDefinedName(table, referenceTo(place));

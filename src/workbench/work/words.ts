@@ -1,0 +1,19 @@
+import type { Kept } from "./keep";
+
+const time = (at: number): string => new Date(at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+
+/** How the keeping stands, in a sentence. */
+export function keptText(kept: Kept): string {
+  switch (kept.state) {
+    case "kept":
+      return kept.at === undefined ? "Changes are kept in this browser" : `Kept in this browser at ${time(kept.at)}`;
+    case "elsewhere":
+      return "Another tab holds the file: changes here are not kept. Close that tab, or save as .xlsx.";
+    case "full":
+      return "The browser's storage is full: nothing further is kept here. Save as .xlsx so that nothing is lost.";
+    case "none":
+      return "This browser keeps nothing here: save as .xlsx so that nothing is lost.";
+  }
+}
+
+export const isWarning = ({ state }: Kept): boolean => state !== "kept";

@@ -1,0 +1,109 @@
+import { readFile } from "node:fs/promises";
+import { eventually, openSheet } from "./page";
+import type { Opened } from "./page";
+
+/** What is typed, kept, saved and opened again, as a person does it: by keys and buttons. */
+let sheet: Opened;
+beforeAll(async () => {
+  sheet = await openSheet();
+  await sheet.page.locator("#work").waitFor();
+}, 240000);
+afterAll(() => sheet.close());
+
+// in the page
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- the port across the wire
+declare function handle(): any;
+
+const value = async (address: string) => (await sheet.cell("Mine", address)).value;
+const button = (name: string) => sheet.page.getByRole("button", { name, exact: true });
+
+/** Every sign of a keyboard, and how what is typed is held: numbers as read, all else as typed. */
+const signs = [...'!"#$%&(*+,-./:;<>?@[\\]^_`{|}~°µ€'].map((sign) => `${sign}x`);
+const typed: readonly (readonly [string, string | number])[] = [
+  ...signs.map((text) => [text, text] as const),
+  ["load [N]", "load [N]"],
+  ["1.180", 1.18],
+  ["1,180", 1180],
+  ["2.345e-6", 0.000002345],
+  ...["$0.60", "4.5 %", "007", "(5)", "3/4", "2026-12-01", "123456789012345678", "12,1250"].map(
+    (text) => [text, text] as const,
+  ),
+];
+
+test("whatever is typed stays what it was, and a formula typed after it answers", async () => {
+  await sheet.page.evaluate(() => handle().addTable("Mine", [[null]]));
+  await sheet.select("Mine", "A1");
+  for (const [text] of typed) {
+    await sheet.page.keyboard.type(text);
+    await sheet.page.keyboard.press("Enter");
+  }
+  await sheet.type("Mine", "B1", "=1+2");
+  await eventually(async () => expect(await value("B1")).toBe(3));
+  const cells = await sheet.read({ sheet: "Mine", row: 0, col: 0, rows: typed.length, cols: 1 });
+  expect(cells.map(([text]) => text!.value)).toEqual(typed.map(([, held]) => held));
+}, 240000);
+
+test("what was typed is there after the page was opened anew", async () => {
+  await sheet.type("Mine", "D1", "800");
+  await sheet.type("Mine", "D2", "=BUSH.PRESSURE(D1,20,15)");
+  await sheet.type("Mine", "F1", "=BUSH.GRADES()");
+  await eventually(async () => expect(await value("F1")).toBe("grade"));
+  await eventually(async () => expect(await sheet.work()).toContain("Kept in this browser at"));
+  await sheet.reopen(() => sheet.page.reload());
+  // p = F/(d·L), the definition of mean pressure on the projected area
+  await eventually(async () => expect(await value("D2")).toBeCloseTo(800 / (20 * 15), 12));
+  await eventually(async () => expect(await value("F1")).toBe("grade"));
+  expect(await value("A1")).toBe(signs[0]);
+}, 240000);
+
+test("a second tab says that the first one holds the file", async () => {
+  const other = await sheet.page.context().newPage();
+  await other.goto(sheet.page.url());
+  await eventually(
+    async () => expect(await other.locator("#work").innerText()).toContain("Another tab holds the file"),
+    60000,
+  );
+  await other.close();
+}, 240000);
+
+const names = ["Start here", "Duties", "Shortlist", "Grades", "Fit", "Quotes", "Worked example", "Mine"];
+const everything = () =>
+  Promise.all(names.map((name) => sheet.read({ sheet: name, row: 0, col: 0, rows: 200, cols: 62 })));
+
+test("a saved file opens again with every value, formula and text the same, and undo goes back across it", async () => {
+  await eventually(async () => expect((await sheet.cell("Duties", "B5")).value).not.toBeNull());
+  const before = await everything();
+  await sheet.select("Mine", "A1");
+  const [saved] = await Promise.all([sheet.page.waitForEvent("download"), sheet.page.keyboard.press("Control+s")]);
+  await eventually(async () => expect(await sheet.work()).toContain("Saved as Rooftop greenhouse.xlsx."));
+
+  await sheet.type("Mine", "D1", "900");
+  const chooser = sheet.page.waitForEvent("filechooser");
+  await button("Open …").click();
+  const file = await saved.path();
+  await sheet.reopen(async () =>
+    (await chooser).setFiles({ name: "mine.xlsx", mimeType: "", buffer: await readFile(file) }),
+  );
+  expect(await sheet.work()).toContain("Opened mine.xlsx.");
+  await eventually(async () => expect(await everything()).toEqual(before), 60000);
+
+  await sheet.reopen(() => button("Undo that").click());
+  await eventually(async () => expect(await value("D1")).toBe(900));
+}, 240000);
+
+test("a file that cannot be opened is refused in a sentence, and nothing is lost", async () => {
+  const open = async (name: string, buffer: Buffer) => {
+    const chooser = sheet.page.waitForEvent("filechooser");
+    await button("Open …").click();
+    await (await chooser).setFiles({ name, mimeType: "", buffer });
+  };
+  await open("list.xlsx", Buffer.from("grade;price"));
+  await eventually(async () => expect(await sheet.work()).toContain("list.xlsx is no .xlsx file"));
+  await open("torn.xlsx", Buffer.concat([Buffer.from("PK\u0003\u0004"), Buffer.alloc(2000)]));
+  await eventually(async () => expect(await sheet.work()).toContain("torn.xlsx is damaged"));
+  expect(await value("D1")).toBe(900);
+}, 240000);
+
+test("the page complains of nothing and asks for nothing from elsewhere", () => {
+  expect([sheet.complaints, sheet.outside]).toEqual([[], []]);
+});
