@@ -26,6 +26,10 @@ export function keep(file: GridFile, store: Store | undefined, isNew: boolean, t
   let version: { readonly key: number; readonly began: number } | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let safe = kept;
+  // what the grid itself settles after opening is nobody's work, and the example of a later version may take its place
+  let isTouched = isNew;
+  for (const event of ["keydown", "pointerdown"])
+    addEventListener(event, () => (isTouched = true), { capture: true, once: true });
   let isHeld = false;
   let writing: Promise<void> = Promise.resolve();
 
@@ -33,6 +37,7 @@ export function keep(file: GridFile, store: Store | undefined, isNew: boolean, t
     clearTimeout(timer);
     timer = undefined;
     const text = file.text();
+    if (!isTouched) kept = safe = text;
     if (text === kept) return;
     if (!store) return told({ state: "none" });
     if (!isHeld) return told({ state: "elsewhere" });
