@@ -2,14 +2,8 @@ import type { Compared, ModelErrors } from "../../test/reference/measured/compar
 import { modelErrors } from "../../test/reference/measured/compare";
 import { cited, words } from "../../test/reference/measured/measurements";
 import { digits, modelRows, pointRows } from "../reference/measuredTables";
+import type { MarkdownPage } from "./page";
 import { scatter } from "./scatter";
-
-/** A page before its Markdown becomes HTML. */
-interface MarkdownPage {
-  readonly file: string;
-  readonly title: string;
-  readonly text: string;
-}
 
 const fileOf = (key: string): string => `${key.toLowerCase()}.html`;
 
@@ -38,6 +32,13 @@ function overview(all: readonly ModelErrors[]): MarkdownPage {
     "Few of these measurements are of bushes: they test the parts of the models, one by one. Where none was found, the model's page says where was looked. Checks by printed examples and by other methods stand in the repository's reference checks.",
   ];
   return { file: "measured/index.html", title: "Predicted and measured", text: text.join("\n\n") };
+}
+
+/** A model with its link and what was measured of it, in one line. */
+export function measuredLine({ model, points, least, greatest, unsafe }: ModelErrors, folder: string): string {
+  const link = `[${model.title}](${folder}${fileOf(model.key)})`;
+  if (points.length === 0) return `${link}: no measurement was found`;
+  return `${link}: predicted over measured ${least.toFixed(2)} to ${greatest.toFixed(2)}, ${unsafe} of ${points.length} on the unsafe side`;
 }
 
 /** "700 predicted, 3950 µm/m measured, 0.18 of it". */

@@ -1,5 +1,12 @@
 const policy = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
 
+/** A page before its Markdown becomes HTML. */
+export interface MarkdownPage {
+  readonly file: string;
+  readonly title: string;
+  readonly text: string;
+}
+
 export interface Page {
   /** Path inside the site: "functions/pressure.html". */
   readonly file: string;
@@ -12,6 +19,7 @@ export interface Page {
 const places: readonly [string, string][] = [
   ["index.html", "Start"],
   ["functions/index.html", "Functions"],
+  ["criteria/index.html", "Criteria"],
   ["engineer.html", "For engineers"],
   ["buyer.html", "For buyers"],
   ["trainer.html", "For trainers"],

@@ -3,12 +3,16 @@ import path from "node:path";
 import { catalogue, familyList } from "../../src/core";
 import type { Formula } from "../../src/core/formula";
 import { descriptionOf, seeAlso } from "../lib/functionPages";
+import { criterionPages } from "./criteria";
 import { errorsOf } from "./errors";
 import { html, withAnswers } from "./markdown";
-import { measuredPages } from "./measured";
+import { measuredLine, measuredPages } from "./measured";
 import type { Page } from "./page";
 import { pictureOf } from "./pictures";
 import { root } from "../lib/root.mjs";
+import { table } from "../reference/tables";
+import { referenceCases } from "../../test/reference/cases";
+import { modelErrors } from "../../test/reference/measured/compare";
 
 const guide = path.join(root, "docs/guide");
 const functionFile = (id: string): string => `${id.toLowerCase()}.html`;
@@ -19,7 +23,7 @@ export function pages(): Page[] {
     ...guidePages(),
     functionIndex(),
     ...catalogue.map(functionPage),
-    ...measuredPages().map(({ text, ...page }) => ({ ...page, body: html(text) })),
+    ...[...criterionPages(), ...measuredPages()].map(({ text, ...page }) => ({ ...page, body: html(text) })),
   ];
 }
 
@@ -51,6 +55,19 @@ function functionIndex(): Page {
   return { file: "functions/index.html", title: "Functions", body: html(text) };
 }
 
+/** The models that the function computes by, with what was measured of them. */
+function measuredOf(id: string): string[] {
+  const own = modelErrors().filter(({ model }) => model.functions.includes(id));
+  return own.length === 0 ? [] : ["## Measured", own.map((one) => `- ${measuredLine(one, "../measured/")}`).join("\n")];
+}
+
+/** The reference checks that name the function. */
+function checksOf(id: string): string[] {
+  const own = referenceCases.filter(({ what }) => new RegExp(`\\b${id}\\b`).test(what));
+  const rows = own.map(({ what, source, kind }) => [what, kind, source]);
+  return own.length === 0 ? [] : ["## Checks", table(["what", "kind", "held against"], rows)];
+}
+
 function functionPage(f: Formula): Page {
   const { id } = f.spec;
   const errors = errorsOf(f).map((text) => `- \`${text}\``);
@@ -58,6 +75,9 @@ function functionPage(f: Formula): Page {
     errors.length > 0
       ? ["## Errors", "What the cell tells, from the example with one argument gone wrong:", errors.join("\n")]
       : [];
-  const paragraphs = [`# ${id}`, ...descriptionOf(f), ...pictureOf(id), ...told, ...seeAlso(f, functionFile)];
+  const paragraphs = [
+    ...[`# ${id}`, ...descriptionOf(f), ...pictureOf(id), ...measuredOf(id), ...checksOf(id), ...told],
+    ...seeAlso(f, functionFile),
+  ];
   return { file: `functions/${functionFile(id)}`, title: id, body: html(paragraphs.join("\n\n")) };
 }

@@ -1,5 +1,6 @@
 import told from "../../data/misses.json";
 import { catalogue } from "../../src/core";
+import { criteria } from "../../src/core/duties";
 import { withFigures } from "../../scripts/lib/figures";
 import { modelErrors } from "./measured/compare";
 import { measurements, sources, words } from "./measured/measurements";
@@ -46,8 +47,9 @@ test("each measurement names a model, a source and a label; what is within the s
   expect(within.scatter).toBeGreaterThan(Math.abs(within.predicted - within.measured));
 });
 
-test("a model names functions of the catalogue, and tells where was looked if nothing was found", () => {
-  for (const { key, functions, looked } of models) {
+test("a model names functions of the catalogue and criteria, and tells where was looked if nothing was found", () => {
+  for (const { key, functions, criteria: criteriaOf, looked } of models) {
+    for (const id of criteriaOf) expect(criteria.map((one) => one.id)).toContain(id);
     for (const id of functions) expect(catalogue.map((f) => f.spec.id)).toContain(id);
     expect([key, looked !== undefined]).toEqual([key, !measurements.some(({ model }) => model === key)]);
   }

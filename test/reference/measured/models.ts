@@ -9,6 +9,8 @@ export interface Model {
   readonly family: FamilyTitle;
   /** The functions that compute by it. */
   readonly functions: readonly string[];
+  /** The criteria that rest on it, by their ids. */
+  readonly criteria: readonly string[];
   /** How a prediction is made from the printed conditions. */
   readonly how: string;
   /** What explains the largest misses, and what follows from them. */
@@ -32,6 +34,7 @@ export const models: readonly Model[] = [
     title: "Free expansion",
     family: "Fits and clearance",
     functions: ["RUNCLEARANCE", "GRIPLEFT", "FITTABLE"],
+    criteria: ["clearance", "grip"],
     how: "Change of a free bush, with the one coefficient that the library has for the polymer or metal.",
     why: "PTFE changes its crystals at 19 and 30 °C and lengthens there by about a third of a percent within a few kelvin, inside the temperatures at which bushes are pressed in; no single coefficient follows that. The library has the greatest coefficient that is printed for it (216e-6, Callister, Table B.6), which holds from 20 °C down and from 60 °C up; a figure from the middle of what is printed, 140e-6, would be a third too low. Deep cold goes the other way: every coefficient falls with temperature, so that one number takes off too much, which is safe for the grip. With crystallinity the coefficient of PTFE changes three times.",
     predict: given(predict.strain),
@@ -41,6 +44,7 @@ export const models: readonly Model[] = [
     title: "Expansion alike in all directions",
     family: "Fits and clearance",
     functions: ["RUNCLEARANCE", "GRIPLEFT", "FITTABLE"],
+    criteria: ["clearance"],
     how: "The model has one coefficient for all directions, a ratio of 1.",
     why: "Pressing and moulding lay chains and fillers in the plane, which holds the plane together and leaves the thickness to grow. The wall of a bush is a small part of its diameter, so that the misses count for the wall alone; where it matters, measure the coefficient round the bush.",
     predict: () => 1,
@@ -50,6 +54,7 @@ export const models: readonly Model[] = [
     title: "Swelling by water",
     family: "Fits and clearance",
     functions: ["RUNCLEARANCE", "FITTABLE"],
+    criteria: ["clearance", "grip", "moisture"],
     how: "The linear swelling is a figure of the grade and is taken as it stands, alike in all directions.",
     why: "Nothing is predicted: the swelling is what the grade's owner measured.",
     looked:
@@ -61,6 +66,7 @@ export const models: readonly Model[] = [
     title: "Pressure and force of a press fit",
     family: "Fits and clearance",
     functions: ["PRESSFIT", "CLOSEIN", "PUSHOUT", "SPINTORQUE", "PRESSIN"],
+    criteria: ["grip", "clearance"],
     how: "Thick elastic rings (Lamé).",
     why: "Where parts yield, the elastic figure is too high, and more interference may hold less: an interference above a tenth of the outside is refused, and a hoop stress above the compressive strength fails.",
     looked:
@@ -72,6 +78,7 @@ export const models: readonly Model[] = [
     title: "Pressure in the bore",
     family: "Loading, motion, PV",
     functions: ["PEAKPRESSURE", "EDGEPRESSURE", "MAXTILT"],
+    criteria: ["peakPressure", "edgePressure", "tilt"],
     how: "An elastic layer under a rigid shaft.",
     why: "Only other methods for the same assumptions bound it (see Reference checks): elements of the bonded wall, and cells.",
     looked:
@@ -83,6 +90,7 @@ export const models: readonly Model[] = [
     title: "Bush, shaft and housing together",
     family: "Heat and friction",
     functions: ["RUNTEMP", "HEATPV", "HOUSINGPATH"],
+    criteria: ["boreTemperature"],
     how: "A heat balance of wall, housing and shaft ends.",
     why: "Its parts are held against measurements (film and shaft end, conductivity, friction); the whole only against other methods.",
     looked:
@@ -94,6 +102,7 @@ export const models: readonly Model[] = [
     title: "Conductivity of the wall",
     family: "Heat and friction",
     functions: ["RUNTEMP", "HEATPV"],
+    criteria: ["boreTemperature"],
     how: "The library's figure of the polymer.",
     why: "Crystallinity and water raise the conductivity of a polyamide. The library's figures are below the measured, so that the bore is computed too warm: safe.",
     predict: given(predict.conductivity),
@@ -103,6 +112,7 @@ export const models: readonly Model[] = [
     title: "Constant friction",
     family: "Heat and friction",
     functions: ["HEAT", "TORQUE", "RUNTEMP"],
+    criteria: ["boreTemperature"],
     how: "One coefficient: that of 20 °C or of the reference pressure, the middle of a printed range, or of a series the mean of all its other points.",
     why: "Friction of PTFE composites falls with heat and pressure, so that one figure of the cold errs high, safe for the heat. Within a printed range the middle misses the upper end by a fifth: verdicts take the high figure of the grade.",
     predict: predict.friction,
@@ -112,6 +122,7 @@ export const models: readonly Model[] = [
     title: "Bore temperature from PV",
     family: "Heat and friction",
     functions: ["BORETEMP"],
+    criteria: ["boreTemperature", "pv", "clearance"],
     how: "The rise in proportion to PV, as the PV limit drives the bore to its highest temperature.",
     why: "At part of the limit the bush is cooler and its friction higher than at the limit, so that it is warmer than the straight line says. Whether the highest temperature is passed is not touched by that: just there the friction is the one that the limit was stated with. What else depends on the bore's temperature, its clearance and wear, is.",
     predict: given(predict.boreRise),
@@ -121,6 +132,7 @@ export const models: readonly Model[] = [
     title: "Shaft end in still air",
     family: "Heat and friction",
     functions: ["RUNTEMP", "HEATPV"],
+    criteria: ["boreTemperature"],
     how: "A fin with an insulated tip and the film of still air that is the default, from the rod's size and conductivity alone.",
     why: "Radiation and the draught of a warm rod make the film better than the default, the more the hotter and shorter it is; the default is at or below what was measured, so that the bore is computed too warm: safe.",
     predict: given(predict.shaftEnd),
@@ -130,6 +142,7 @@ export const models: readonly Model[] = [
     title: "Rise in spells",
     family: "Heat and friction",
     functions: ["PEAKRISE", "DUTYPV"],
+    criteria: ["pv"],
     how: "First order, with the time constant and the steady rise of a first spell for the spells after it.",
     why: "A rod is no single body: its heated end answers faster than its mean. With the time constant of the whole mass the peak of the heated end is a third too low, which the function warns of; with its own constant the misses are a few percent to either side.",
     predict: given(predict.heatedRise),
@@ -139,6 +152,7 @@ export const models: readonly Model[] = [
     title: "Wear with one rate",
     family: "Wear and cost",
     functions: ["WEAR", "LIFE"],
+    criteria: ["wearLife"],
     how: "Depth in proportion to pressure and distance; the rate of each point is the geometric mean of what all the other points of its series measured.",
     why: "Between points of one test series at other pressures and speeds the rate itself changes by half and twice: films of debris form and break. A rate measured at one point is not known elsewhere to better than that: a verdict that rests on a single rate, or on a band narrower than this spread, says care where so much more wear has no room.",
     predict: predict.wear,
@@ -148,6 +162,7 @@ export const models: readonly Model[] = [
     title: "A rate from another test",
     family: "Wear and cost",
     functions: ["WEARRATE", "LIFEBAND"],
+    criteria: ["wearLife"],
     how: "The rate of one test, material or processing put in for another.",
     why: "Motion across the grain, processing and the counterface change a rate tenfold and more, to either side. A rate is good for its own test; LIFEBAND tells the span.",
     predict: given(predict.oneRate),
@@ -157,6 +172,7 @@ export const models: readonly Model[] = [
     title: "Pressure limit without a curve",
     family: "Grades, limits, verdicts",
     functions: ["ALLOWABLE", "USE", "DUTIES"],
+    criteria: ["staticPressure", "runningPressure", "facePressure"],
     how: "The limit of room temperature, as it stands where a grade has no curve.",
     why: "Every polymer bears less when hot. One measurement, of a polyimide at 320 °C, is not enough for a law: the line of a verdict that rests on such a limit says that it was not lowered. Give the grade a curve.",
     predict: given(predict.withoutCurve),
@@ -166,6 +182,7 @@ export const models: readonly Model[] = [
     title: "Share of the grip, extrapolated",
     family: "Fits and clearance",
     functions: ["GRIPLEFT"],
+    criteria: ["grip"],
     how: "A power law fitted to the first hour, read at later times.",
     why: "Far below the glass transition a power law holds for years. Near it the modulus falls in a step that the first hour does not show: there the share must be measured.",
     predict: given(predict.kept),
