@@ -177,7 +177,7 @@ const fitHeading = [
   "share of grip kept",
 ];
 const fit = [2, "D10", "h9", "+0.08/+0.13", "H7", "carbon steel", "hardened steel", "100 %"];
-const fitted = ([heading, row]) => [
+const fitted = (/** @type {any[][]} */ [heading, row]) => [
   [...heading, ...fitHeading],
   [...row, ...fit],
 ];

@@ -2,6 +2,7 @@ import { createJiti } from "jiti";
 import { loadFunctions } from "../scripts/lib/host.mjs";
 import { best } from "./timing.mjs";
 
+/** @type {{ catalogue: any[] }} */
 const { catalogue } = await createJiti(import.meta.url).import("../src/core/index.ts");
 const { call } = loadFunctions();
 

@@ -67,6 +67,7 @@ async function timeInPage({ table, rows }) {
 export async function libreOffice() {
   const count = 100_000;
   const jiti = createJiti(import.meta.url);
+  /** @type {typeof import("../scripts/lib/office")} */
   const { convert, officePath } = await jiti.import("../scripts/lib/office.ts");
   if (!officePath()) return undefined;
   const folder = mkdtempSync(path.join(os.tmpdir(), "bushcell-bench-"));

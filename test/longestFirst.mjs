@@ -5,7 +5,8 @@ const first = ["browser", "fuzz", "package", "sheets"];
 const place = ({ path }) => first.findIndex((folder) => path.includes(`/test/${folder}/`)) + 1 || Infinity;
 
 export default class LongestFirst extends Sequencer {
-  sort(tests) {
-    return [...super.sort(tests)].sort((a, b) => place(a) - place(b) || 0);
+  /** @override */
+  sort(/** @type {import("@jest/test-result").Test[]} */ tests) {
+    return [.../** @type {typeof tests} */ (super.sort(tests))].sort((a, b) => place(a) - place(b) || 0);
   }
 }

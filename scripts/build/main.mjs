@@ -14,7 +14,7 @@ import { writeNotices } from "../licences/notices.mjs";
 import { checkedAddress, contactAddress, manifestFaults } from "../lib/manifest.mjs";
 import { root } from "../lib/root.mjs";
 
-const string = { type: "string" };
+const string = /** @type {const} */ ({ type: "string" });
 const values = options({ base: string, office: string, contact: string, only: string, out: string });
 try {
   if (values.base !== undefined) checkedAddress(values.base);

@@ -8,7 +8,8 @@ import { stop } from "../lib/command.mjs";
 import { root } from "../lib/root.mjs";
 
 const lint = [
-  "tsc --noEmit -p .",
+  "tsc --noEmit",
+  "tsc --noEmit -p tsconfig.node.json",
   "eslint .",
   "prettier --check --log-level warn src test scripts bench",
   "jiti scripts/sync/main.ts --check",

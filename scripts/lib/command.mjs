@@ -2,10 +2,15 @@ import { existsSync, readdirSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
 
-/** A command's options; one that it does not know ends it with a sentence. */
+/**
+ * A command's options; one that it does not know ends it with a sentence.
+ * @template {Record<string, { type: "string" | "boolean", default?: string | boolean }>} T
+ * @param {T} known
+ * @returns {{ [K in keyof T]: (T[K]["type"] extends "boolean" ? boolean : string) | (T[K] extends { default: unknown } ? never : undefined) }}
+ */
 export function options(known) {
   try {
-    return parseArgs({ options: known }).values;
+    return /** @type {any} */ (parseArgs({ options: known }).values);
   } catch (error) {
     stop(error.message);
   }
@@ -23,6 +28,7 @@ export function outFolder(root, given, mark) {
   return out;
 }
 
+/** @type {(message: string) => never} */
 export function stop(message) {
   console.error(message);
   process.exit(1);

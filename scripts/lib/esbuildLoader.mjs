@@ -2,7 +2,10 @@
 import path from "node:path";
 import { transform } from "esbuild";
 
-/** esbuild's settings for a file. */
+/**
+ * esbuild's settings for a file.
+ * @type {(file: string) => { loader: import("esbuild").Loader, target: string, jsx: "automatic" }}
+ */
 export const reading = (file) => ({
   loader: { ".ts": "ts", ".tsx": "tsx" }[path.extname(file)] ?? "js",
   target: "es2022",

@@ -15,7 +15,7 @@ export async function serve(dir, port = 0) {
   const server = createServer(answerer(dir, [address, "localhost"]));
   await listen(server, port, port === 0 ? 1 : tries);
   return {
-    url: `http://${address}:${server.address().port}/`,
+    url: `http://${address}:${/** @type {import("node:net").AddressInfo} */ (server.address()).port}/`,
     close: () =>
       new Promise((done) => {
         server.close(() => done());
@@ -82,7 +82,7 @@ function refuse(response, status) {
 }
 
 function listen(server, port, left) {
-  return new Promise((resolve, reject) => {
+  return new Promise((/** @type {(value?: unknown) => void} */ resolve, reject) => {
     const failed = (error) => {
       if (error.code !== "EADDRINUSE" || left <= 1) return reject(error);
       listen(server, port + 1, left - 1).then(resolve, reject);

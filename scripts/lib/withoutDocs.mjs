@@ -29,7 +29,7 @@ function without(code, cuts) {
   let from = 0;
   for (const { start, end } of cuts.toSorted((a, b) => a.start - b.start)) {
     kept += code.slice(from, start);
-    from = end + /^\s*,?/.exec(code.slice(end))[0].length;
+    from = end + (/^\s*,?/.exec(code.slice(end))?.[0].length ?? 0);
   }
   return kept + code.slice(from);
 }

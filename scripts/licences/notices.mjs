@@ -12,7 +12,7 @@ export function writeNotices(folder) {
   for (const list of lists) {
     const file = path.join(folder, list);
     for (const place of JSON.parse(readFileSync(file, "utf8")))
-      parts.set(place, [...(parts.get(place) ?? []), listed.exec(list)[1]]);
+      parts.set(place, [...(parts.get(place) ?? []), listed.exec(list)?.[1]]);
     rmSync(file);
   }
   const packages = [...parts].map(([place, where]) => ({ ...describePackage(place), where })).sort(byName);

@@ -52,7 +52,7 @@ export function describePackage(folder) {
 }
 
 /** A package that names no licence may still hold one: by the opening words of its text. */
-function licenceIn([text = ""]) {
+function licenceIn(/** @type {string[]} */ [text = ""]) {
   const opening = text.slice(0, 200);
   if (/Apache License\s+Version 2\.0/.test(opening)) return "Apache-2.0";
   return /^(The )?MIT License/.test(opening) ? "MIT" : "";

@@ -13,7 +13,7 @@ const nodeRequire = createRequire(import.meta.url);
 const compiled = new Map();
 
 function compile(file, text = readFileSync(file, "utf8")) {
-  const loader = path.extname(file).slice(1);
+  const loader = /** @type {import("esbuild").Loader} */ (path.extname(file).slice(1));
   const { code } = transformSync(text, { loader, format: "cjs", sourcefile: file, logLevel: "silent" });
   const names = ["module", "exports", "require", "__dirname", "describe", "test", "expect"];
   return vm.compileFunction(code, names, { filename: file });

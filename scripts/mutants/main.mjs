@@ -11,7 +11,7 @@ import { mutationsOf } from "./mutations.mjs";
 import { report, score } from "./report.mjs";
 import { root } from "../lib/root.mjs";
 
-const string = { type: "string" };
+const string = /** @type {const} */ ({ type: "string" });
 const { only, ...counts } = options({
   only: string,
   every: { ...string, default: "1" },
@@ -58,7 +58,7 @@ let next = 0;
 
 /** Gives one worker mutations until none is left; one that does not come back counts as noticed and is replaced. */
 function runWorker() {
-  return new Promise((resolve) => {
+  return new Promise((/** @type {(last?: any) => void} */ resolve) => {
     const began = Date.now();
     const worker = fork(path.join(root, "scripts/mutants/worker.mjs"), [JSON.stringify(suites)], { cwd: root });
     let mutation;
@@ -76,7 +76,7 @@ function runWorker() {
       }, patience);
       worker.send({ file: mutation.file, text: mutation.text });
     };
-    worker.on("message", ({ ready, broken, noticed }) => {
+    worker.on("message", (/** @type {any} */ { ready, broken, noticed }) => {
       clearTimeout(timer);
       if (broken) {
         console.error(`The tests fail without a fault: ${broken}`);
