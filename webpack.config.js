@@ -100,6 +100,11 @@ export default ({ base = localAddress, office, contact }, { mode = "production" 
       module: {
         rules: [
           { test: /src.core.*\.ts$/, enforce: "post", loader: path.join(root, "scripts/lib/withoutDocs.mjs") },
+          {
+            test: /grades.generic\.json$/,
+            type: "javascript/auto",
+            loader: path.join(root, "scripts/lib/byColumn.mjs"),
+          },
           ...common.module.rules,
         ],
       },

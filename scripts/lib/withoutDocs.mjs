@@ -1,15 +1,21 @@
 /**
  * webpack's loader for functions.js, read whole before the first cell answers: leaves out of each `formula(spec, …)` the
- * words that only the documentation, the metadata and the pane show. STEPS names symbols by their texts, so a spec with
- * a working keeps them.
+ * words that only the documentation, the metadata and the pane show, of a criterion when it is asked, and of the list of
+ * properties what only docs, pane and the checks of the data read. STEPS names symbols by their texts, so a spec with a working keeps them.
  */
 import { parse } from "acorn";
 
 const shownBeside = new Set(["see", "example"]);
+const ofProperties = new Set(["text", "method", "plausible", "group"]);
 
 export default function withoutDocs(code) {
   const cuts = [];
   visit(parse(code, { ecmaVersion: "latest", sourceType: "module" }), (node) => {
+    if (node.type === "CallExpression" && ["criterion", "rated"].includes(node.callee.name))
+      cuts.push(...(node.arguments[0].properties ?? []).filter((entry) => nameOf(entry) === "asked"));
+    if (node.type === "VariableDeclarator" && node.id.name === "propertyList")
+      for (const { value } of node.init.properties)
+        cuts.push(...value.properties.filter((entry) => ofProperties.has(nameOf(entry))));
     if (node.type !== "CallExpression" || node.callee.name !== "formula") return;
     const { properties } = node.arguments[0];
     cuts.push(...properties.filter((entry) => shownBeside.has(nameOf(entry))));
