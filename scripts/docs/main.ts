@@ -15,6 +15,6 @@ for (const page of written) {
   mkdirSync(path.dirname(path.join(out, page.file)), { recursive: true });
   writeFileSync(path.join(out, page.file), pageText(page));
 }
-cpSync(path.join(root, "scripts/docs/site.css"), path.join(out, "site.css"));
+for (const name of ["site.css", "find.js"]) cpSync(path.join(root, "scripts/docs", name), path.join(out, name));
 cpSync(path.join(root, "assets/icon-32.png"), path.join(out, "icon-32.png"));
 console.log(`${written.length} pages written: ${path.relative(root, out)}`);

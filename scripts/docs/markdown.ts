@@ -43,7 +43,8 @@ export function html(markdown: string): string {
     );
 }
 
-const anchorOf = (words: string): string =>
+/** The anchor of a heading. */
+export const anchorOf = (words: string): string =>
   words
     .replace(/<[^>]*>|&[a-z#0-9]+;/g, "")
     .trim()

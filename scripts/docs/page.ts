@@ -1,4 +1,6 @@
 const policy = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
+/** Of a page that has a script of its own. */
+const withScript = `${policy}; script-src 'self'`;
 
 /** A page before its Markdown becomes HTML. */
 export interface MarkdownPage {
@@ -13,6 +15,8 @@ export interface Page {
   readonly title: string;
   /** HTML of the page's own part, its heading included. */
   readonly body: string;
+  /** A script beside the page. */
+  readonly script?: string;
 }
 
 /** The site's own links, by file. */
@@ -27,10 +31,11 @@ const places: readonly [string, string][] = [
   ["limits.html", "Limits"],
   ["measured/index.html", "Measured"],
   ["glossary.html", "Words"],
+  ["search.html", "Search"],
 ];
 
 /** A whole page; every link is relative, so that the site stands in any folder. */
-export function pageText({ file, title, body }: Page): string {
+export function pageText({ file, title, body, script }: Page): string {
   const up = "../".repeat(file.split("/").length - 1);
   const links = places.map(
     ([target, words]) =>
@@ -40,11 +45,11 @@ export function pageText({ file, title, body }: Page): string {
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta http-equiv="Content-Security-Policy" content="${script ? withScript : policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title} – Bushcell</title>
 <link rel="icon" href="${up}icon-32.png">
-<link rel="stylesheet" href="${up}site.css">
+<link rel="stylesheet" href="${up}site.css">${script ? `\n<script defer src="${up}${script}"></script>` : ""}
 </head>
 <body>
 <a class="skip" href="#content">To the page</a>

@@ -7,8 +7,9 @@ import { criterionPages } from "./criteria";
 import { errorsOf } from "./errors";
 import { html, withAnswers } from "./markdown";
 import { measuredLine, measuredPages } from "./measured";
-import type { Page } from "./page";
+import type { MarkdownPage, Page } from "./page";
 import { pictureOf } from "./pictures";
+import { searchPage } from "./search";
 import { root } from "../lib/root.mjs";
 import { table } from "../reference/tables";
 import { referenceCases } from "../../test/reference/cases";
@@ -19,16 +20,18 @@ const functionFile = (id: string): string => `${id.toLowerCase()}.html`;
 
 /** Every page of the site. */
 export function pages(): Page[] {
-  return [
+  const texts = [
     ...guidePages(),
     functionIndex(),
     ...catalogue.map(functionPage),
-    ...[...criterionPages(), ...measuredPages()].map(({ text, ...page }) => ({ ...page, body: html(text) })),
+    ...criterionPages(),
+    ...measuredPages(),
   ];
+  return [...texts.map(({ text, ...page }) => ({ ...page, body: html(text) })), searchPage(texts)];
 }
 
 /** The hand-written pages; they link to each other and to functions.md as the repository's readers see them. */
-function guidePages(): Page[] {
+function guidePages(): MarkdownPage[] {
   return readdirSync(guide)
     .filter((name) => name.endsWith(".md"))
     .map((name) => {
@@ -38,13 +41,13 @@ function guidePages(): Page[] {
         .replace(/\]\(\.\.\/reference-checks\.md#measured\)/g, "](measured/index.html)")
         .replace("](../functions.md)", "](functions/index.html)")
         .replace(/\]\(([a-z-]+)\.md(#[^)]*)?\)/g, "]($1.html$2)");
-      return { file: name.replace(/\.md$/, ".html"), title: titleIn(text), body: html(withAnswers(linked)) };
+      return { file: name.replace(/\.md$/, ".html"), title: titleIn(text), text: withAnswers(linked) };
     });
 }
 
 const titleIn = (markdown: string): string => /^# (.*)$/m.exec(markdown)![1]!;
 
-function functionIndex(): Page {
+function functionIndex(): MarkdownPage {
   const sections = familyList.map(
     ({ title, functions }) =>
       `## ${title}\n\n${Object.values(functions)
@@ -52,7 +55,7 @@ function functionIndex(): Page {
         .join("\n")}`,
   );
   const text = `# Functions\n\nWritten as \`BUSH.NAME\` in Excel and the local sheet, \`BUSH_NAME\` in Google Sheets. Every argument takes one value or a range.\n\n${sections.join("\n\n")}`;
-  return { file: "functions/index.html", title: "Functions", body: html(text) };
+  return { file: "functions/index.html", title: "Functions", text };
 }
 
 /** The models that the function computes by, with what was measured of them. */
@@ -68,7 +71,7 @@ function checksOf(id: string): string[] {
   return own.length === 0 ? [] : ["## Checks", table(["what", "kind", "held against"], rows)];
 }
 
-function functionPage(f: Formula): Page {
+function functionPage(f: Formula): MarkdownPage {
   const { id } = f.spec;
   const errors = errorsOf(f).map((text) => `- \`${text}\``);
   const told =
@@ -79,5 +82,5 @@ function functionPage(f: Formula): Page {
     ...[`# ${id}`, ...descriptionOf(f), ...pictureOf(id), ...measuredOf(id), ...checksOf(id), ...told],
     ...seeAlso(f, functionFile),
   ];
-  return { file: `functions/${functionFile(id)}`, title: id, body: html(paragraphs.join("\n\n")) };
+  return { file: `functions/${functionFile(id)}`, title: id, text: paragraphs.join("\n\n") };
 }

@@ -32,3 +32,29 @@ test("no page overflows at 320 px, complains, or asks for anything beyond its ow
   expect([complaints, outside]).toEqual([[], []]);
   await browser.close();
 }, 240_000);
+
+test("the search leaves the sections that hold all words, from the files alone; on paper the links of the site are gone", async () => {
+  const browser = await chromium.launch({ executablePath: browserPath(), args: ["--no-sandbox"] });
+  const page = await browser.newPage();
+  const complaints: string[] = [];
+  page.on("console", (message) => complaints.push(message.text()));
+  await page.goto(`file://${path.join(site, "search.html")}`);
+  const shown = page.locator("#sections li:visible");
+  const all = await shown.count();
+  expect(all).toBeGreaterThan(300);
+  await page.getByLabel(/Words/).pressSequentially("free expansion PTFE");
+  await page
+    .getByRole("status")
+    .filter({ hasNotText: `${all}` })
+    .waitFor();
+  const titles = await shown.allTextContents();
+  expect(titles).toContain("Free expansion, What explains it");
+  expect(titles.length).toBeLessThan(40);
+  await shown.filter({ hasText: "Free expansion, What explains it" }).getByRole("link").click();
+  await page.getByRole("heading", { name: "Free expansion" }).waitFor();
+  expect(page.url()).toMatch(/measured\/expansion\.html#what-explains-it$/);
+  await page.emulateMedia({ media: "print" });
+  expect(await page.getByRole("navigation").count()).toBe(0);
+  expect(complaints).toEqual([]);
+  await browser.close();
+}, 60_000);
