@@ -6,16 +6,11 @@ const pointsOf = (key: string): readonly Compared[] => modelErrors().find(({ mod
 const up = (x: number, step: number): number => Number((Math.ceil(x / step - 1e-9) * step).toPrecision(6));
 const worst = (points: readonly Compared[]): number => Math.max(...points.map(unsafeBy));
 
+const boreAt = (highest: number): Compared[] =>
+  pointsOf("boreTemperature").filter(({ given }) => given.highest === highest);
 /** K by which the bore was warmer than BORETEMP says, at most, for grades of that highest temperature. */
 const boreLow = (highest: number): number =>
-  up(
-    Math.max(
-      ...pointsOf("boreTemperature")
-        .filter(({ given }) => given.highest === highest)
-        .map(({ measured, predicted }) => measured - predicted),
-    ),
-    0.5,
-  );
+  up(Math.max(...boreAt(highest).map(({ measured, predicted }) => measured - predicted)), 0.5);
 const relaxed = (isNear: boolean, hours: number): Compared[] =>
   pointsOf("relaxation").filter(({ given, what }) =>
     isNear ? given.near === true && (given.hours as number) >= hours : what.includes("cold") && given.hours === hours,
@@ -29,6 +24,7 @@ const spells = (isWhole: boolean): Compared[] =>
 /** The figures of the measurements that the texts of functions and criteria and the page of limits tell; written to data/misses.json. */
 export const misses = () => ({
   boreLowBy: { at90: boreLow(90), at150: boreLow(150), at250: boreLow(250) },
+  halfLimitRise: { at250: up(worst(boreAt(250).filter(({ given }) => given.share === 0.5)), 0.05) },
   keptTooMuch: {
     coldYear: up(100 * (worst(relaxed(false, 8766)) - 1), 0.1),
     nearTransition: up(worst(relaxed(true, 100)), 0.1),

@@ -1,3 +1,4 @@
+import misses from "../../../../data/misses.json";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { statedAt } from "../../heat/derating";
 import type { System } from "../../kinds";
@@ -22,8 +23,8 @@ import { impliedRise } from "../model/temperatures";
 
 /** Above this highest temperature, °C, friction that falls with heat makes the straight line err on the unsafe side. */
 const straightUpTo = 150;
-/** By how much the rise may then be above the line: 142 K measured where the line says 113 K. */
-const bent = 1.25;
+/** How many times the line's rise it may then be, as measured at half of the limit and 250 °C. */
+const bent = misses.halfLimitRise.at250;
 
 export const boreTemperature = criterion(
   {
