@@ -19,8 +19,9 @@ export default tseslint.config(
   js.configs.recommended,
   tseslint.configs.recommended,
   { languageOptions: { globals: globals.node } },
-  oneWay("core", ["edge", "port", "book", ...faces]),
-  oneWay("edge", ["port", "book", ...faces]),
+  oneWay("core", ["edge", "files", "port", "book", ...faces]),
+  oneWay("edge", ["files", "port", "book", ...faces]),
+  oneWay("files", ["port", "book", ...faces]),
   oneWay("port", ["book", ...faces]),
   oneWay("book", faces),
   ...faces.map((face) =>

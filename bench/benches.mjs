@@ -85,7 +85,11 @@ const verdicts = (n) => {
 };
 const quotes = (n) => {
   const table = quoteTable(n);
-  return () => call("QUOTES", table, 0.5, 0.1, 40, "turning", grades);
+  const duty = [
+    ["load", "bore", "length", "rpm", "temperature"],
+    [150, 20, 15, 96, 40],
+  ];
+  return () => call("QUOTES", table, duty, null, grades);
 };
 const growths = [
   growth("VERDICT with 500 own grades", [1000, 10_000], verdicts),

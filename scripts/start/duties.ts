@@ -4,4 +4,5 @@ import { asTable } from "../../src/cli/print";
 import { dutyCells, dutyHeadings } from "../../src/book/greenhouse/dutyRows";
 
 const cells = [dutyHeadings, ...dutyCells].map((row) => [...row]);
-process.stdout.write(asTable(check(cells, undefined, "metric")));
+const lines = { line: 1, lines: dutyCells.map((_, i) => i + 2) };
+process.stdout.write(asTable(check(cells, lines, undefined, "metric")));

@@ -1,5 +1,5 @@
 import { titled } from "../../src/book/greenhouse/parts";
-import { quoteHeadings, quoteRows, ranking, rankingWidths, story } from "../../src/book/greenhouse/quotes";
+import { decisionFile, quoteHeadings, quoteRows } from "../../src/book/greenhouse/quotes";
 import type { FileBook, FileSheet } from "./book";
 
 /** On a sheet of their own, where a table can grow. */
@@ -15,19 +15,10 @@ const quotesSheet: FileSheet = {
   ),
 };
 
-const top = 8;
-const ranked = ranking(top, "Quotes[#All]");
-const rankingSheet: FileSheet = {
-  name: "Ranking",
-  widths: rankingWidths,
-  frozen: { rows: top, columns: 2 },
-  heights: { 1: 1.5, 4: 2, [top]: 2 },
-  ...ranked,
-  cells: { ...titled("Which quote costs least to run?", story), ...ranked.cells },
-};
+const decisionSheet: FileSheet = { name: "Decision", ...decisionFile("Quotes[#All]") };
 
 export const quotes: FileBook = {
   file: "quotes",
-  title: "Ranking quotes for polymer bushes by cost per running hour",
-  sheets: [rankingSheet, quotesSheet],
+  title: "Offers for polymer bushes: which to buy, and why",
+  sheets: [decisionSheet, quotesSheet],
 };

@@ -1,23 +1,25 @@
-import { readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
-import Papa from "papaparse";
+import { standingCautions } from "../core/grades/cautionsOf";
 import { BushError } from "../core/errors";
 import type { Cell } from "../core/formula";
 import { parseGrades } from "../core/grades/model";
 import { systems } from "../core/kinds";
 import type { System } from "../core/kinds";
-import { standingCautions } from "../core/grades/cautionsOf";
+import type { Decimals } from "../core/table/decimals";
 import { check } from "./check";
-import { asCsv, asTable } from "./print";
+import { cellsOf, inLines, Refusal, refusal, tableOf } from "./files";
+import type { FileTable } from "./files";
+import { decideOn, offersOf } from "./offers";
+import { asCsv, asTable, withoutControls } from "./print";
 
-const usage = `Usage: bushcell check duties.csv [--grades own.csv] [--units metric|inch] [--table] [--allow-care]
+const usage = `Usage: bushcell check duties.csv [--grades own.csv] [--allow-care]
+       bushcell offers offers.csv … --duties duties.csv [--duty name] [--grades own.csv] [--rates rates.csv] [--decision] [--allow-care]
+Both:  [--units metric|inch] [--decimal comma|point] [--table]
 
-Judges each duty of a file by every criterion, with its own grade or with the best. Exit code 0: every duty fits, or
-with --allow-care fits or asks for care; 1: a duty fails, asks for care, lacks data or cannot be read; 2: the command or
-a file is wrong. docs/command-line.md names the columns.`;
-
-/** Something that ends the command before any row is checked. */
-class Refusal extends Error {}
+check judges each duty of a file by every criterion, with its own grade or with the best. offers judges and ranks the
+offers of one file or more for a duty; --decision says instead which to buy, why, and what to ask.
+Exit code 0: every duty fits, or an offer to buy does; with --allow-care also care. 1: not so. 2: the command, a file or a
+row of it cannot be read. 3: a fault of the program. docs/command-line.md names the columns.`;
 
 /** Where the command writes: what it found, and everything else. */
 export interface Streams {
@@ -27,72 +29,122 @@ export interface Streams {
 
 /** Runs the command line; the answer is its exit code. */
 export function command(args: string[], streams: Streams): number {
+  const err = (text: string) => streams.err(withoutControls(text));
   try {
-    return run(args, streams);
+    return run(args, { out: streams.out, err });
   } catch (error) {
     const { code } = error as { code?: string };
     const isOurs = error instanceof Refusal || error instanceof BushError || code?.startsWith("ERR_PARSE_ARGS");
-    if (!isOurs) throw error;
-    streams.err(`${(error as Error).message}\n`);
-    return 2;
+    err(
+      isOurs
+        ? `${(error as Error).message}\n`
+        : `bushcell: a fault of the program, please report it: ${String(error)}\n`,
+    );
+    return isOurs ? 2 : 3;
   }
 }
 
-function run(args: string[], { out, err }: Streams): number {
-  const { values, positionals } = parseArgs({
-    args,
-    allowPositionals: true,
-    options: {
-      grades: { type: "string" },
-      units: { type: "string", default: "metric" },
-      table: { type: "boolean", default: false },
-      "allow-care": { type: "boolean", default: false },
-      help: { type: "boolean", short: "h", default: false },
-    },
-  });
-  if (values.help) {
-    out(`${usage}\n`);
+const options = {
+  grades: { type: "string" },
+  duties: { type: "string" },
+  duty: { type: "string" },
+  rates: { type: "string" },
+  decimal: { type: "string" },
+  units: { type: "string", default: "metric" },
+  decision: { type: "boolean", default: false },
+  table: { type: "boolean", default: false },
+  "allow-care": { type: "boolean", default: false },
+  help: { type: "boolean", short: "h", default: false },
+} as const;
+
+const parsed = (args: string[]) => parseArgs({ args, allowPositionals: true, options });
+type Given = ReturnType<typeof parsed>["values"];
+
+interface Setting {
+  readonly given: Given;
+  readonly system: System;
+  readonly decimals: Decimals;
+}
+
+function run(args: string[], streams: Streams): number {
+  const { values: given, positionals } = parsed(args);
+  if (given.help) {
+    streams.out(`${usage}\n`);
     return 0;
   }
-  const [command, file, ...more] = positionals;
-  if (command !== "check" || !file || more.length > 0) throw new Refusal(usage);
-  const system = systemOf(values.units);
+  const [name, ...files] = positionals;
+  const setting = {
+    given,
+    system: oneOf("units", given.units, systems),
+    decimals: given.decimal === undefined ? "ask" : oneOf("decimal", given.decimal, ["comma", "point"] as const),
+  } as const;
+  if (name === "check" && files.length === 1) return runCheck(files[0]!, setting, streams);
+  if (name === "offers" && files.length > 0 && given.duties !== undefined) return runOffers(files, setting, streams);
+  throw new Refusal(usage);
+}
 
-  const own = values.grades ? ownGrades(values.grades, system, err) : { isSound: true };
-  const checked = check(cellsOf(file), own.grades, system);
+function oneOf<T extends string>(option: string, word: string, words: readonly T[]): T {
+  const found = words.find((candidate) => candidate === word.toLowerCase());
+  if (!found) throw new Refusal(`--${option} must be ${words.join(" or ")}, got ${word}`);
+  return found;
+}
+
+function runCheck(file: string, setting: Setting, { out, err }: Streams): number {
+  const { given, system, decimals } = setting;
+  const grades = ownGrades(setting, err);
+  const table = tableOf(file, "duties");
+  say(table, err);
+  const cells = cellsOf(table, "duties", decimals, system);
+  const checked = told(table, () => check(cells, table, grades, system));
   for (const heading of checked.unknownColumns) err(`${file}: column "${heading}" is not used\n`);
-  out(values.table ? asTable(checked) : asCsv(checked));
+  out(given.table ? asTable(checked) : asCsv(checked));
   err(`\n${standingCautions.join("\n")}\n`);
-  const accepted = values["allow-care"] ? /^(fits|care), / : /^fits, /;
-  return own.isSound && checked.verdicts.every((verdict) => accepted.test(verdict)) ? 0 : 1;
+  if (checked.hasUnread) return 2;
+  const accepted = given["allow-care"] ? /^(fits|care), / : /^fits, /;
+  return checked.verdicts.every((verdict) => accepted.test(verdict)) ? 0 : 1;
 }
 
-function systemOf(word: string): System {
-  const system = systems.find((candidate) => candidate === word.toLowerCase());
-  if (!system) throw new Refusal(`--units must be metric or inch, got ${word}`);
-  return system;
+function runOffers(files: readonly string[], setting: Setting, { out, err }: Streams): number {
+  const { given, system, decimals } = setting;
+  const grades = ownGrades(setting, err);
+  const dutyFile = tableOf(given.duties!, "duties");
+  const duties = cellsOf(dutyFile, "duties", decimals, system);
+  const rates =
+    given.rates === undefined ? undefined : cellsOf(tableOf(given.rates, "rates"), "rates", decimals, system);
+  const tables = files.map((file) => tableOf(file, "offers"));
+  for (const table of [dutyFile, ...tables]) say(table, err);
+  const offers = offersOf(tables, decimals, system);
+  const { ranking, decision } = decideOn(offers, { duties, duty: given.duty, grades, rates, system });
+  const shown = given.decision ? decision : ranking;
+  out(given.table ? asTable(shown) : asCsv(shown));
+  err(`\n${standingCautions.join("\n")}\n`);
+  if (ranking.hasUnread) return 2;
+  const [first] = ranking.lines;
+  const verdict = String(first?.[ranking.heading.indexOf("verdict")]);
+  return first?.[0] === 1 && (given["allow-care"] ? /^(fits|care), / : /^fits, /).test(verdict) ? 0 : 1;
 }
 
-/** The cells of a user's grades; a row that cannot be read is named and left out. */
-function ownGrades(file: string, system: System, err: Streams["err"]): { grades?: Cell[][]; isSound: boolean } {
-  const cells = cellsOf(file);
-  const { unknownColumns, faults } = parseGrades(cells, system, "grades");
-  for (const fault of faults) err(`${file}: ${fault.message}\n`);
-  for (const heading of unknownColumns) err(`${file}: column "${heading}" is no known property and is not used\n`);
-  const faulty = new Set(faults.map(({ row }) => row));
-  return { grades: cells.filter((_, i) => !faulty.has(i + 1)), isSound: faults.length === 0 };
-}
+const say = ({ name, remarks }: FileTable, err: Streams["err"]): void => {
+  for (const remark of remarks) err(`${name}: ${remark}\n`);
+};
 
-/** A file's cells as a sheet would hand them over: text, a blank where there is none. */
-function cellsOf(file: string): Cell[][] {
-  let text: string;
+function told<T>(table: FileTable, run: () => T): T {
   try {
-    text = readFileSync(file, "utf8");
+    return run();
   } catch (error) {
-    throw new Refusal(`${file} cannot be opened: ${(error as Error).message}`);
+    throw error instanceof BushError ? refusal(error, table, "duties") : error;
   }
-  const { data, errors } = Papa.parse<string[]>(text);
-  const fault = errors.find((e) => e.type !== "Delimiter");
-  if (fault) throw new Refusal(`${file} line ${(fault.row ?? 0) + 1}: ${fault.message}`);
-  return data.map((row) => row.map((text) => (text.trim() === "" ? null : text.trim())));
+}
+
+/** The cells of a user's grades. A row that cannot be read ends the command: its duties would fall back to another grade of that name. */
+function ownGrades({ given, system, decimals }: Setting, err: Streams["err"]): Cell[][] | undefined {
+  if (given.grades === undefined) return undefined;
+  const table = tableOf(given.grades, "grades");
+  say(table, err);
+  const cells = cellsOf(table, "grades", decimals, system);
+  const { unknownColumns, faults } = parseGrades(cells, system, "grades");
+  for (const heading of unknownColumns)
+    err(`${table.name}: column "${heading}" is no known property and is not used\n`);
+  if (faults.length === 0) return cells;
+  throw new Refusal(faults.map(({ message }) => `${table.name}: ${inLines(message, table, "grades")}`).join("\n"));
 }

@@ -1,20 +1,26 @@
 import Papa from "papaparse";
-import type { Checked, Shown } from "./check";
+import type { Shown } from "./shown";
+
+/** A heading row and lines below it. */
+export interface Printed {
+  readonly heading: readonly string[];
+  readonly lines: readonly (readonly Shown[])[];
+}
 
 /** Comma-separated, in the form that spreadsheets open. */
-export const asCsv = ({ heading, lines }: Checked): string =>
+export const asCsv = ({ heading, lines }: Printed): string =>
   `${Papa.unparse([heading, ...lines.map((line) => line.map(guarded))], { newline: "\n" })}\n`;
 
 /** A text that a spreadsheet would take for a formula gets an apostrophe in front. */
 const guarded = (cell: Shown): Shown => (typeof cell === "string" && /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell);
 
 /** Columns one below the other for the eye, headings a word to a line, numbers to three digits and to the right. */
-export function asTable({ heading, lines }: Checked): string {
+export function asTable({ heading, lines }: Printed): string {
   const words = heading.map((text) => text.split(" "));
-  const tallest = Math.max(...words.map(({ length }) => length));
+  const tallest = greatest(words.map(({ length }) => length));
   const top = Array.from({ length: tallest }, (_, i) => words.map((own) => own[own.length - tallest + i] ?? ""));
   const rows = [...top, ...lines.map((line) => line.map(printed))];
-  const widths = heading.map((_, i) => Math.max(...rows.map((row) => row[i]!.length)));
+  const widths = heading.map((_, i) => greatest(rows.map((row) => row[i]!.length)));
   const isNumber = heading.map((_, i) => lines.every((line) => typeof line[i] === "number" || line[i] === ""));
   const laid = rows.map((row) =>
     row
@@ -25,6 +31,9 @@ export function asTable({ heading, lines }: Checked): string {
   return `${laid.join("\n")}\n`;
 }
 
+/** Of any number of values: a call takes only so many arguments. */
+const greatest = (values: readonly number[]): number => values.reduce((a, b) => Math.max(a, b), 0);
+
 /** Control characters of a file must not reach the terminal. */
 const printed = (cell: Shown, i: number): string =>
   typeof cell === "string"
@@ -32,3 +41,6 @@ const printed = (cell: Shown, i: number): string =>
     : i === 0
       ? String(cell)
       : String(Number(cell.toPrecision(3)));
+
+/** The same of a message of several lines. */
+export const withoutControls = (text: string): string => text.replace(/(?!\n)\p{Cc}/gu, " ");

@@ -21,6 +21,8 @@ export interface NumberArg extends Described {
   readonly from?: number;
   readonly below?: number;
   readonly to?: number;
+  /** Pieces come whole. */
+  readonly whole?: true;
   readonly default?: number;
 }
 /** One word out of a list; matching ignores case and surrounding space. */

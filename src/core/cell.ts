@@ -1,6 +1,6 @@
 import { checkDomain } from "./domain";
 import type { Bounds } from "./domain";
-import { BushError, isMissing, mustBe } from "./errors";
+import { BushError, checkLength, isMissing, mustBe } from "./errors";
 import type { Cell } from "./formula";
 import type { System } from "./kinds";
 import { readQuantity, toWorking } from "./units";
@@ -10,6 +10,7 @@ export function readCell(name: string, bounds: Bounds, cell: Cell | undefined, s
   if (cell instanceof BushError) throw cell;
   if (cell === null || cell === undefined) throw isMissing(name);
   if (typeof cell === "boolean") throw mustBe(name, "a number", cell);
+  if (typeof cell === "string") checkLength(name, cell);
   const { kind } = bounds;
   const value = typeof cell === "string" ? readQuantity(name, kind, cell, system) : toWorking(kind, cell, system);
   checkDomain(name, bounds, value, system, cell);

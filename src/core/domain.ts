@@ -9,6 +9,8 @@ export interface Bounds {
   readonly from?: number;
   readonly below?: number;
   readonly to?: number;
+  /** Pieces come whole. */
+  readonly whole?: true;
 }
 
 /** The greatest percentage, as a ratio: a greater number was typed in per cent. */
@@ -25,6 +27,7 @@ export function limitsOf({ kind, above, from, below, to }: Bounds) {
 }
 
 export function isInside(bounds: Bounds, value: number): boolean {
+  if (bounds.whole && !Number.isInteger(value)) return false;
   const { least, most, withLeast, withMost } = limitsOf(bounds);
   return (value > least || (withLeast && value === least)) && (value < most || (withMost && value === most));
 }
@@ -50,7 +53,7 @@ export function boundsText(bounds: Bounds, system: System): string {
   };
   const low = bounds.from ?? (bounds.kind === "temperature" ? absoluteZero : undefined);
   const high = bounds.to ?? (isPercent && bounds.below === undefined ? whole : undefined);
-  const parts: string[] = [];
+  const parts: string[] = bounds.whole ? ["a whole number"] : [];
   if (bounds.above !== undefined) parts.push(`above ${say(bounds.above)}`);
   else if (low !== undefined && high !== undefined) return `from ${say(low)} to ${say(high)}`;
   else if (low !== undefined) parts.push(`${say(low)} or more`);

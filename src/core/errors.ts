@@ -40,6 +40,19 @@ export const mustBe = (argument: string, accepted: string, found: unknown): Bush
 
 export const isMissing = (argument: string): BushError => new BushError("value", argument, `${argument} is missing`);
 
+/** The longest text in which a number, a unit or a tolerance is looked for; a cell of a sheet may hold far more. */
+const longestRead = 200;
+
+/** Refuses what is far longer than anything that a reader knows, before any pattern runs over it. */
+export function checkLength(argument: string, text: string): void {
+  if (text.length > longestRead)
+    throw new BushError(
+      "value",
+      argument,
+      `${argument} must be at most ${longestRead} characters long, got ${text.length}`,
+    );
+}
+
 /** A fault in how arguments stand to each other. */
 export const clash = (argument: string, message: string): BushError => new BushError("value", argument, message);
 

@@ -62,6 +62,7 @@ import { LANDED } from "./cost/landed";
 import { PRICEAT } from "./cost/priceAt";
 import { RUNCOST } from "./cost/runCost";
 import { QUOTES } from "./cost/quotes";
+import { DECISION } from "./cost/decision";
 import { UNIT } from "./teach/unit";
 import { VERSION } from "./teach/version";
 import { stepsOf } from "./teach/steps";
@@ -139,7 +140,7 @@ export const families = {
   },
   wear: {
     title: "Wear and cost",
-    functions: { WEARRATE, WEAR, LIFE, LIFEBAND, LANDED, PRICEAT, RUNCOST, QUOTES },
+    functions: { WEARRATE, WEAR, LIFE, LIFEBAND, LANDED, PRICEAT, RUNCOST, QUOTES, DECISION },
   },
   teach: {
     title: "Units and teaching",

@@ -1,8 +1,10 @@
 import type { Unit } from "mathjs";
-import { BushError, isMissing, mustBe } from "./errors";
+import { BushError, checkLength, clash, isMissing, mustBe, show } from "./errors";
 import { kinds } from "./kinds";
 import type { Kind, System } from "./kinds";
+import { readMoney } from "./money";
 import { splitNumber } from "./numbers";
+import type { SplitNumber } from "./numbers";
 import { parseUnit, ratioOf } from "./unitAlgebra";
 
 /** working = (given - offset) * factor */
@@ -59,7 +61,7 @@ const temperatureSigns: Record<string, string> = { celsius: "degC", kelvin: "K",
 
 /** The form that the unit algebra reads: "lbf/in²" and "N/mm2" with powers, "·" as a product, "µ" as a prefix. */
 function tidy(unit: string): string {
-  const text = unit.trim();
+  const text = unit.trim().replace(/[º˚]/g, "°");
   const known = spellings[text];
   if (known) return known;
   return text
@@ -103,6 +105,7 @@ function scaleOf(name: string, kind: Kind, unit: string): Scale {
 }
 
 function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
+  checkLength(name, unit);
   if (meantBy(unit)) return wrongUnit(name, kind, unit);
   const simple = bare[kind];
   if (simple) {
@@ -176,10 +179,25 @@ export function fromUnit(name: string, kind: Kind, value: number, unit: string):
 
 /** Text such as "250 lbf", "11.3 ksi" or "6,600 psi*ft/min" as a working value; without a unit the sheet's system counts. */
 export function readQuantity(name: string, kind: Kind, text: string, system: System): number {
+  checkLength(name, text);
+  if (kind === "money") return readMoney(name, { kind }, text).amount;
   const found = splitNumber(text.trim());
   if (!found)
     throw text.trim() === "" ? isMissing(name) : mustBe(name, `a number or text like "${exampleOf(kind)}"`, text);
+  checkNumeral(name, kind, found, text);
   return found.rest === "" ? toWorking(kind, found.value, system) : fromUnit(name, kind, found.value, found.rest);
+}
+
+/** What a numeral may be under a kind: a comma before three digits is no length of its own, only lengths are fractions, one power of ten is enough. */
+export function checkNumeral(name: string, kind: Kind, found: SplitNumber, text: string): void {
+  const { value, rest, withComma, isFraction, hasExponent } = found;
+  if (kind === "length" && withComma !== undefined)
+    throw clash(
+      name,
+      `${name} ${show(text)} could be ${value} or ${withComma}: type it without a comma, or with a point`,
+    );
+  if (isFraction && kind !== "length") throw mustBe(name, "a number, which a fraction is for lengths alone", text);
+  if (hasExponent && splitPower(rest).power !== 1) throw mustBe(name, "a number with one power of ten", text);
 }
 
 /**
@@ -244,6 +262,8 @@ export function conversion(from: string, to: string, of: Omit<Asked, "value"> = 
 const asked: Asked = { value: "value", from: "from", to: "to" };
 
 function findConversion(from: string, to: string, of: Omit<Asked, "value">): Conversion {
+  checkLength(of.from, from);
+  checkLength(of.to, to);
   const a = temperatureOf(from);
   const b = temperatureOf(to);
   if (a && b) {

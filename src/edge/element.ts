@@ -3,6 +3,7 @@ import { BushError, clash, isMissing, mustBe } from "../core/errors";
 import { isNumberArg } from "../core/formula";
 import type { Arg } from "../core/formula";
 import { readChoice } from "../core/given";
+import { checkOneCurrency } from "../core/money";
 import type { System } from "../core/kinds";
 import { readSpan } from "../core/span";
 import { matrixOf, plainCell } from "./cells";
@@ -63,4 +64,14 @@ export function readElement({ name, arg }: Element, raw: unknown, system: System
     default:
       return cell;
   }
+}
+
+/** Amounts of one call are added up, so they have one currency. */
+export function checkCurrencies(elements: readonly Element[], row: number, col: number): void {
+  const amounts = elements.filter(({ arg }) => arg.kind === "money");
+  if (amounts.length > 1)
+    checkOneCurrency(
+      amounts[0]!.name,
+      amounts.map((e) => cellOf(e, row, col)),
+    );
 }

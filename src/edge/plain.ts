@@ -3,7 +3,7 @@ import { isNumberArg } from "../core/formula";
 import type { Formula, NumberArg } from "../core/formula";
 import type { System } from "../core/kinds";
 import { columnReader, scaleIn } from "../core/units";
-import { cellOf, isRange, readElement } from "./element";
+import { cellOf, checkCurrencies, isRange, readElement } from "./element";
 import type { Element } from "./element";
 
 /**
@@ -45,7 +45,8 @@ function numberColumn({ name, cells, rows, cols }: Element, arg: NumberArg, at: 
   const { offset, factor } = scaleIn(arg.kind, system);
   const [rowStep, colStep] = [rows > 1 ? 1 : 0, cols > 1 ? 1 : 0];
   const readText = columnReader(name, arg.kind, system);
-  return { cells, at, rowStep, colStep, least, most, withLeast, withMost, offset, factor, readText };
+  const isWhole = arg.whole === true;
+  return { cells, at, rowStep, colStep, least, most, withLeast, withMost, isWhole, offset, factor, readText };
 }
 
 /**
@@ -76,6 +77,7 @@ export class PlainRows {
     const { others } = this.view;
     try {
       for (const { e, at } of placed) if (!isRange(e)) others[at] = readElement(e, e.cells[0]![0], system);
+      checkCurrencies(elements, 0, 0);
       for (const [name, value] of Object.entries(wholes())) others[names.indexOf(name)] = value;
       this.isReadable = true;
     } catch {
@@ -94,7 +96,7 @@ export class PlainRows {
         typeof cell === "number" ? (cell - n.offset) * n.factor : typeof cell === "string" ? n.readText(cell) : NaN;
       const isAbove = value > n.least || (n.withLeast && value === n.least);
       const isBelow = value < n.most || (n.withMost && value === n.most);
-      if (!isAbove || !isBelow) return undefined;
+      if (!isAbove || !isBelow || (n.isWhole && value % 1 !== 0)) return undefined;
       view.numbers[n.at] = value;
     }
     for (let i = 0; i < words.length; i++) {

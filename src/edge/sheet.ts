@@ -20,7 +20,7 @@ import { kinds, systems } from "../core/kinds";
 import type { Kind, System } from "../core/kinds";
 import { fromWorking } from "../core/units";
 import { matrixOf, plainCell } from "./cells";
-import { cellOf, combinedShape, element, isRange, readElement } from "./element";
+import { cellOf, checkCurrencies, combinedShape, element, isRange, readElement } from "./element";
 import type { Element } from "./element";
 import { office, toHostError } from "./host";
 import type { Host } from "./host";
@@ -184,6 +184,7 @@ class Call {
   private valuesAt(system: System, row: number, col: number): Record<string, unknown> {
     const values: Record<string, unknown> = {};
     for (const e of this.elements) values[e.name] = readElement(e, cellOf(e, row, col), system);
+    checkCurrencies(this.elements, row, col);
     return Object.assign(values, this.wholeValues(system));
   }
 

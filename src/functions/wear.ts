@@ -101,9 +101,9 @@ export function LIFEBAND(
  * Landed cost of one piece: price with duty, freight shared by the lot, tooling shared by the planned volume; all amounts in one currency
  * @customfunction LANDED
  * @param price Unit price; above 0
- * @param quantity Pieces in the lot ordered; above 0
+ * @param quantity Pieces in the lot ordered; a whole number and above 0
  * @param [tooling] Tooling cost, paid once; 0 or more, default 0
- * @param [volume] Pieces planned over the life of the tooling; needed where tooling is given; 0 or more
+ * @param [volume] Pieces planned over the life of the tooling; needed where tooling is given; a whole number and 0 or more
  * @param [freight] Freight of the whole lot; 0 or more, default 0
  * @param [duty] Import duty on the unit price: 0.04 or "4 %"; from 0 % to 100 %, default 0
  * @returns
@@ -120,10 +120,10 @@ export function LANDED(
 }
 
 /**
- * Unit price for an order quantity, from a table of price breaks
+ * Unit price for an order quantity, from a table of price breaks in one currency
  * @customfunction PRICEAT
- * @param quantity Pieces ordered; above 0
- * @param breaks Price breaks; two columns: quantity from which a price holds, price; in any order, with or without a heading row
+ * @param quantity Pieces ordered; a whole number and above 0
+ * @param breaks Price breaks; two columns: quantity from which a price holds (or "100-499"), price; or three: from, to, price; in any order, with or without a heading row
  * @returns
  */
 export function PRICEAT(quantity: any[][], breaks: any[][]): any[][] {
@@ -144,25 +144,45 @@ export function RUNCOST(landed: any[][], life: any[][], labour?: any[][], downti
 }
 
 /**
- * Quoted parts checked against one duty and ranked by the cost of parts per 1000 running hours, without labour and downtime (RUNCOST counts them); the rest below with the reason. Answers one row per quote, cheapest to run first, and notes on the whole table
+ * Offers, each with its own sizes judged by all criteria on a duty and costed: ranked fits, care, no data, fails, inside each by the cost of 1000 running hours with labour and downtime of each change; beside each what it would take, or what to ask. Answers one row per offer, then notes on the whole table
  * @customfunction QUOTES
- * @param quotes Quoted parts; a heading row (part, supplier, grade, bore, length, price; where needed price per, order quantity, least order, tooling, planned volume, freight per lot, duty %, lead time, wall, life allowance; units in brackets: "bore [in]") and one row per quote
- * @param pressure Mean pressure of the duty, taken for every part: where bores or lengths differ, compare like with like; MPa (psi), 0 MPa or more
- * @param speed Mean sliding speed of the duty, taken for every part; m/s (ft/min), 0 m/s or more
- * @param temperature Temperature of the duty; °C (°F), one value or lowest and highest as text "-20 to 60"
- * @param [motion] Motion of the duty; "turning", "swinging", "linear" or "static", default "turning"
+ * @param quotes Offers; a heading row (part, supplier, grade, bore, length, wall, price, order quantity, least order, customs duty, lead time …; units in brackets: "bore [in]", "price [EUR]"; price breaks as "price from 100" or in rows) and one row per offer
+ * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
+ * @param [duty] Name of the duty, or its number in the table, steps counted once; not needed where there is one
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
+ * @param [rates] Exchange rates: what one unit of each currency is worth. Without them amounts in another currency are not ranked; a heading row (currency, rate, date) and one row per currency; "rate [EUR]" says what the rates are in
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns One row per quote, cheapest to run first, and notes on the whole table
+ * @returns One row per offer, then notes on the whole table
  */
 export function QUOTES(
   quotes: any[][],
-  pressure: any[][],
-  speed: any[][],
-  temperature: any[][],
-  motion?: any[][],
+  duties: any[][],
+  duty?: any[][],
   grades?: any[][],
+  rates?: any[][],
   units?: any[][],
 ): any[][] {
-  return answer(functions.QUOTES, [quotes, pressure, speed, temperature, motion, grades, units]);
+  return answer(functions.QUOTES, [quotes, duties, duty, grades, rates, units]);
+}
+
+/**
+ * Which offer to buy and why, the runner-up and what it costs more, what would turn the order round, and what to ask each supplier, line by line. Answers one line per statement
+ * @customfunction DECISION
+ * @param quotes Offers; a heading row (part, supplier, grade, bore, length, wall, price, order quantity, least order, customs duty, lead time …; units in brackets: "bore [in]", "price [EUR]"; price breaks as "price from 100" or in rows) and one row per offer
+ * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
+ * @param [duty] Name of the duty, or its number in the table, steps counted once; not needed where there is one
+ * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
+ * @param [rates] Exchange rates: what one unit of each currency is worth. Without them amounts in another currency are not ranked; a heading row (currency, rate, date) and one row per currency; "rate [EUR]" says what the rates are in
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ * @returns One line per statement
+ */
+export function DECISION(
+  quotes: any[][],
+  duties: any[][],
+  duty?: any[][],
+  grades?: any[][],
+  rates?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(functions.DECISION, [quotes, duties, duty, grades, rates, units]);
 }

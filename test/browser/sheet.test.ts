@@ -259,16 +259,16 @@ test("the Fit sheet shows the states as FITTABLE gives them, and follows its car
   expect((await sheet.cell("Fit", "B55")).value).toBeCloseTo(0.129, 12);
 });
 
-test("Quotes lists every quote, also one that is added below", async () => {
-  const parts = async () => (await shown("Quotes", "A26", 20, 2)).map(([, part]) => part);
+test("Decision lists every offer of Quotes, also one that is added below", async () => {
+  const parts = async () => (await shown("Decision", "D4", 20, 2)).map(([, part]) => part);
   const given = quotes.rows.slice(1).map(([part]) => part);
   await eventually(async () => expect(await parts()).toEqual(expect.arrayContaining(given)));
-  expect((await shown("Quotes", "A26", 1, 1))[0]).toEqual(["rank"]);
-  await sheet.write({ sheet: "Quotes", row: 19, col: 1 }, [
+  expect((await shown("Decision", "D4", 1, 1))[0]).toEqual(["rank"]);
+  await sheet.write({ sheet: "Quotes", row: 22, col: 0 }, [
     ["D-1", "Supplier D", "Demo Lovage", 15, 20, 1.5, 0.3, 1, 400],
   ]);
   await eventually(async () => expect(await parts()).toEqual(expect.arrayContaining(["D-1", ...given])));
-  await sheet.write({ sheet: "Quotes", row: 19, col: 1 }, [Array(9).fill(null)]);
+  await sheet.write({ sheet: "Quotes", row: 22, col: 0 }, [Array(9).fill(null)]);
   await eventually(async () => expect(await parts()).not.toContain("D-1"));
 });
 

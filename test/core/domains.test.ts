@@ -67,7 +67,6 @@ const domains: Readonly<Record<string, string>> = {
   LANDED: "price > 0; quantity > 0; tooling >= 0 = 0; volume >= 0; freight >= 0 = 0; duty >= 0 = 0",
   PRICEAT: "quantity > 0",
   RUNCOST: "landed > 0; life > 0; labour >= 0 = 0; downtime >= 0 = 0",
-  QUOTES: "pressure >= 0; speed >= 0; motion = turning",
 };
 
 /** The same of a grade's figures: refused outside of the first bounds, and not to be found in the library outside of the second. */

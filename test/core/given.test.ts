@@ -119,5 +119,5 @@ test("an argument's own notation is read", () => {
     [100, 3.1],
   ];
   expect(direct(functions.PRICEAT, { quantity: 250, breaks })).toBe(3.1);
-  expect(functions.PRICEAT({ quantity: 250, breaks: [{ quantity: 1, price: 4 }] })).toBe(4);
+  expect(functions.PRICEAT({ quantity: 250, breaks: [{ from: 1, price: 4 }] })).toBe(4);
 });

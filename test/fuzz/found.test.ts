@@ -7,7 +7,8 @@ const thing = { type: "Entity", text: "a thing", properties: {} };
 
 const heading = ["part", "supplier", "grade", "bore", "length", "price", "duty %", "life allowance"];
 const quote = ["A", "S", "Demo Sorrel", 20, 15, 1.9, 4, 0.3];
-const rank = (rows: unknown[][], pressure: number) => call(functions.QUOTES, [[heading, ...rows], pressure, 0.1, 20]);
+const card = (load: number) => Object.entries({ load, bore: 20, length: 15, rpm: 96, temperature: 20, hours: 10 });
+const rank = (rows: unknown[][], load: number) => call(functions.QUOTES, [[heading, ...rows], card(load)]);
 
 test("an object without a plain value in a range is told by the argument", () => {
   expect(message(call(functions.DUTYPV, [[[thing]], [[1]], [[1]]]))).toBe(
@@ -36,14 +37,14 @@ test("an answer beyond all numbers names what went in, whatever its kind", () =>
   );
 });
 
-test("a duty that hardly wears anything leaves a quote unranked, not the whole table in error", () => {
+test("a duty that hardly wears anything leaves an offer without a life, not the whole table in error", () => {
   const [, row] = rank([quote], 5e-324);
-  expect(row![0]).toBe("not ranked");
-  expect(row!.at(-1)).toContain("nothing wears in this duty");
+  expect(row![0]).toBe(1);
+  expect(row!.at(-1)).toContain("no life known: ranked by landed cost");
 });
 
 test("a landed cost beyond all numbers leaves its own row unranked", () => {
-  const [, first, second] = rank([["B", "S", "Demo Sorrel", 20, 15, 1e308, 1e6, 0.3], quote], 0.5);
+  const [, first, second] = rank([["B", "S", "Demo Sorrel", 20, 15, 1e308, 1e6, 0.3], quote], 150);
   expect([first![1], first![0]]).toEqual(["A", 1]);
   expect(second![0]).toBe("not ranked");
 });
@@ -54,9 +55,7 @@ test("a price that a thousand million share is no price of zero", () => {
       [...heading, "price per"],
       ["A", "S", "Demo Sorrel", 20, 15, 5e-324, 4, 0.3, 1e9],
     ],
-    0.5,
-    0.1,
-    20,
+    card(150),
   ]);
   expect(row!.at(-1)).toContain("price: out of range");
 });

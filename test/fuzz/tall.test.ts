@@ -43,7 +43,8 @@ test("a spectrum, price breaks, grades and quotes of 200 000 rows are read whole
   expect(call(functions.SHORTLIST, [1, 0.01, 20, "turning", "dry", grades]).length).toBeGreaterThan(many);
   const heading = ["part", "supplier", "grade", "bore", "length", "price", "life allowance"];
   const quotes = [heading, ...lines((i) => [`P${i}`, "S", "Demo Sorrel", 20, 15, 1 + i, 0.3])];
-  expect(call(functions.QUOTES, [quotes, 0.5, 0.1, 20]).length).toBeGreaterThan(many);
+  const card = Object.entries({ load: 150, bore: 20, length: 15, rpm: 96, temperature: 20 });
+  expect(call(functions.QUOTES, [quotes, card]).length).toBeGreaterThan(many);
 });
 
 test("a row of 16 384 cells, the widest a sheet has, answers or is told in one error", () => {

@@ -145,8 +145,10 @@ describe("direction", () => {
     rises(1, [0.1, 500], width);
   });
   test("landed cost falls with the lot and the planned volume, grows with the duty", () => {
-    rises(-1, [1, 1e5], (quantity) => core.functions.LANDED({ price: 2, quantity, freight: 60 }));
-    rises(-1, [1, 1e5], (volume) => core.functions.LANDED({ price: 2, quantity: 10, tooling: 900, volume }));
+    rises(-1, [1, 1e5], (quantity) => core.functions.LANDED({ price: 2, quantity: Math.round(quantity), freight: 60 }));
+    rises(-1, [1, 1e5], (volume) =>
+      core.functions.LANDED({ price: 2, quantity: 10, tooling: 900, volume: Math.round(volume) }),
+    );
     rises(1, [0, 1], (duty) => core.functions.LANDED({ price: 2, quantity: 10, duty }));
   });
 });

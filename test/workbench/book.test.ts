@@ -138,7 +138,7 @@ const bush = (id: string, ...given: unknown[]) =>
   );
 const steps = (id: string, inputs: readonly Scalar[]) => bush("STEPS", id, [...inputs]);
 
-test.each(["Duties", "Shortlist", "Fit", "Quotes", "Worked example"])(
+test.each(["Duties", "Shortlist", "Fit", "Quotes", "Decision", "Worked example"])(
   "%s opens without an error in any cell",
   (name) => {
     expect(answersOf(name).errors).toEqual([]);
@@ -277,12 +277,14 @@ describe("Fit", () => {
   });
 });
 
-test("Quotes ranks or explains every quote of the data, with the own grades at hand", () => {
-  const parts = answersOf("Quotes")
+test("Decision ranks or explains every offer of the data, with the own grades at hand; Quotes begins with what to buy", () => {
+  const parts = answersOf("Decision")
     .of("=BUSH.QUOTES(")
     .map(([, part]) => part);
   for (const [part] of quotes.rows.slice(1)) expect(parts.filter((found) => found === part)).toEqual([part]);
-  expect(formulasOf("Quotes").find(([, formula]) => formula.includes("BUSH.QUOTES("))![1]).toContain("Grades!");
+  expect(formulasOf("Decision").find(([, formula]) => formula.includes("BUSH.QUOTES("))![1]).toContain("Grades!");
+  const { at } = answersOf("Quotes");
+  expect([at("A7"), at("B7")]).toEqual(answersOf("Decision").of("=BUSH.DECISION(")[1]);
 });
 
 describe("Worked example", () => {

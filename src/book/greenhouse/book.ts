@@ -2,7 +2,7 @@ import type { Book } from "../book";
 import { duties } from "./duties";
 import { fit } from "./fit";
 import { grades, gradeTable } from "./ownGrades";
-import { quotes } from "./quotes";
+import { decision, quotes } from "./quotes";
 import { shortlist } from "./shortlist";
 import { startHere } from "./startHere";
 import { workedExample } from "./workedExample";
@@ -11,5 +11,5 @@ import { workedExample } from "./workedExample";
 export const greenhouse: Book = {
   name: "Rooftop greenhouse",
   tables: [gradeTable],
-  sheets: [startHere, duties, shortlist, grades, fit, quotes, workedExample],
+  sheets: [startHere, duties, shortlist, grades, fit, quotes, decision, workedExample],
 };

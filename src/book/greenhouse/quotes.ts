@@ -1,5 +1,6 @@
 import given from "../../../data/greenhouse/quotes.json";
-import { motions } from "../../core/grades/model";
+import { fieldHeading } from "../../core/duties";
+import type { FieldKey } from "../../core/duties";
 import { columnName } from "../../port/address";
 import type { BookCell, BookSheet, Scalar } from "../book";
 import { marksBy } from "./duties";
@@ -13,121 +14,172 @@ const [first, ...others] = given.rows as readonly (readonly (Scalar | null)[])[]
 export const quoteHeadings = first as readonly string[];
 export const quoteRows = others;
 
-const duty = dutyRows.find(({ id }) => id === given.duty) as Record<
-  "duty" | "load" | "bore" | "length" | "rpm" | "temperature" | "motion",
-  Scalar
->;
+const duty = { ...dutyRows.find(({ id }) => id === given.duty)!, ...given.running };
+const asked = [
+  ...([
+    "duty",
+    "load",
+    "bore",
+    "length",
+    "motion",
+    "rpm",
+    "temperature",
+    "dirt",
+    "shaft",
+    "hours",
+    "allowance",
+  ] as const),
+  ...(["piecesAYear", "labour", "downtime"] as const),
+] satisfies readonly FieldKey[];
+const lastDuty = columnName(asked.length - 1);
 
-const asked: readonly (readonly [string, Scalar])[] = [
-  ["load [N]", duty.load],
-  ["bore [mm]", duty.bore],
-  ["length [mm]", duty.length],
-  ["shaft [rpm]", duty.rpm],
-  ["temp. [°C]", duty.temperature],
-  ["motion", duty.motion],
-];
-const dutyTop = 4;
-const dutyRow = dutyTop + 1;
-const columns = [...asked, 0, 0].map((_, i) => columnName(i + 1));
-const [load, bore, length, rpm, temperature, motion, pressure, speed] = columns.map((c) => `${c}${dutyRow}`);
+/** The duty of every offer, headings in row `top`; with the sheet's name for formulas elsewhere. */
+const dutyBlock = (top: number) => ({
+  cells: {
+    ...across(
+      asked.map((_, i) => columnName(i)),
+      top,
+      asked.map((key) => fieldHeading(key, "metric")),
+      "heading",
+    ),
+    ...Object.fromEntries(
+      asked.flatMap((key, i): [string, BookCell][] => {
+        const value = duty[key];
+        return value === undefined
+          ? []
+          : [[`${columnName(i)}${top + 1}`, { value, look: typeof value === "number" ? "input" : "words" }]];
+      }),
+    ),
+  } satisfies BookSheet["cells"],
+  range: `$A$${top}:$${lastDuty}$${top + 1}`,
+});
 
-/** The duty of every quote, side by side; pressure and speed once more by plain formulas. */
-const dutyCells: BookSheet["cells"] = {
-  [`A${dutyTop}`]: { value: "Duty", look: "heading" },
-  [`A${dutyRow}`]: { value: "all quotes", look: "label" },
-  ...across(columns, dutyTop, [...asked.map(([label]) => label), "pressure [MPa]", "speed [m/s]"], "heading"),
-  ...Object.fromEntries(
-    asked.map(([, value], i): [string, BookCell] => [
-      `${columns[i]}${dutyRow}`,
-      { value, look: typeof value === "number" ? "input" : "words" },
-    ]),
-  ),
-  [pressure!]: { formula: `=BUSH.PRESSURE(${load},${bore},${length})`, look: "result", format: "0.000" },
-  [speed!]: { formula: `=BUSH.SPEED(${bore},${rpm})`, look: "result", format: "0.0000" },
-  [`A${dutyRow + 1}`]: { value: "All amounts are in the currency of the quotes; nothing is converted.", look: "quiet" },
-  [`G${dutyRow + 1}`]: { value: "by plain sums", look: "caption" },
-  [`H${dutyRow + 1}`]: { formula: `=${load}/(${bore}*${length})`, look: "result", format: "0.000" },
-  [`I${dutyRow + 1}`]: { formula: `=PI()*${bore}*${rpm}/60000`, look: "result", format: "0.0000" },
-};
+export const story = `For the duty: ${String(duty.duty)}. Each offer is judged with its own sizes and costed with labour and downtime of its changes.`;
 
-const room = 20;
-/** Widths that the ranking and the quotes, one column to the right, have in common. */
-export const rankingWidths = [12, 12, 12, 14, 11, 10, 10, 11, 9, 9, 9, 9, 10, 9, 24, 12, 17];
+const quotesTop = 12;
+const room = 200;
+const quotesLast = quotesTop + quoteRows.length + room;
+const lastQuote = columnName(quoteHeadings.length - 1);
+const offered = `$A$${quotesTop}:$${lastQuote}$${quotesLast}`;
+const ofDuty = dutyBlock(4);
 
-/** The ranking from a row on: what fits by cost per 1000 hours, and below it the rest with the reason. */
-export function ranking(top: number, table: string, grades = "") {
-  const below = `A${top + 1}:P${top + room}`;
-  const column = (from: string, to = from): string => `${from}${top + 1}:${to}${top + room}`;
-  const given = [table, pressure, speed, temperature, motion, grades].filter(Boolean).join(",");
-  const cautions = cautionLines(top + room + 2, "H");
-  return {
-    cells: { ...dutyCells, [`A${top}`]: { formula: `=BUSH.QUOTES(${given})` }, ...cautions.cells },
-    merged: cautions.merged,
-    areas: [
-      { range: `A${top}:P${top}`, look: "heading" },
-      { range: column("A", "D"), look: "answer" },
-      { range: column("E", "G"), look: "result", format: "0.00" },
-      { range: column("H"), look: "result", format: "0" },
-      { range: column("I", "J"), look: "result", format: "0.000" },
-      { range: column("K"), look: "answer" },
-      { range: column("L"), look: "result", format: "0" },
-      { range: column("M"), look: "result", format: "0.00" },
-      { range: column("N"), look: "result", format: "0" },
-      { range: column("O", "P"), look: "answer" },
-    ],
-    marks: [
-      ...marksBy(below, "O"),
-      { range: below, when: `=AND($A${top + 1}="not ranked",LEFT($O${top + 1},4)="fits")`, as: "unknown" },
-    ],
-    picks: [{ at: motion!, from: motions }],
-  } as const satisfies Partial<BookSheet>;
-}
-
-export const story = `For the duty: ${String(duty.duty)}. Quotes that fit come first, by cost per 1000 running hours; the rest follow with the reason.`;
-
-const spareRows = 4;
-const captionRow = dutyRow + 3;
-const quoteTop = captionRow + 1;
-const quoteLast = quoteTop + quoteRows.length + spareRows;
-const quoteColumns = quoteHeadings.map((_, i) => columnName(i + 1));
-const lastColumn = quoteColumns[quoteColumns.length - 1];
-const rankingTop = quoteLast + 3;
-const ranked = ranking(rankingTop, `B${quoteTop}:${lastColumn}${quoteLast}`, ownGrades);
+const arguments_ = (offers: string, duties: string, grades = ""): string =>
+  `${offers},${duties},""${grades === "" ? "" : `,${grades}`}`;
+const onSheet = arguments_(offered, ofDuty.range, ownGrades);
+/** The first lines of DECISION: what to buy, why, at what price. */
+const answerLines = 3;
+const answerTop = 7;
 
 export const quotes: BookSheet = {
   name: "Quotes",
-  widths: rankingWidths,
-  frozen: { rows: 1, columns: 3 },
-  heights: { 1: 1.6, [dutyTop]: 2, [quoteTop]: 2, [rankingTop]: 2 },
+  widths: [12, 12, 14, 9, 9, 9, 9, 9, 9, 9, 10, 10, 9, 9, 9, 10],
+  frozen: { rows: 1, columns: 2 },
+  heights: { 1: 1.6, 4: 3, [quotesTop]: 2 },
+  growing: [`B${answerTop}:B${answerTop + answerLines - 1}`],
   cells: {
-    ...titled("Which quote costs least to run?", story),
-    [`A${captionRow - 1}`]: {
-      value: "Type over the quotes or add rows below them. A heading carries its unit in brackets, or a cell its own.",
+    ...titled("Which offer to buy?", story),
+    A3: { value: "The duty: type over it. All amounts count in the currency of the offers.", look: "quiet" },
+    ...ofDuty.cells,
+    ...Object.fromEntries(
+      Array.from({ length: answerLines }, (_, i): [string, BookCell][] => [
+        [`A${answerTop + i}`, { formula: `=INDEX(BUSH.DECISION(${onSheet}),${i + 2},1)`, look: "label" }],
+        [`B${answerTop + i}`, { formula: `=INDEX(BUSH.DECISION(${onSheet}),${i + 2},2)`, look: "text" }],
+      ]).flat(),
+    ),
+    [`A${quotesTop - 1}`]: {
+      value: `Offers as they came, invented: type or paste over them, or add up to ${room} below. The sheet Decision says the rest.`,
       look: "quiet",
     },
-    [`A${captionRow}`]: {
-      value: "Quotes as they came: suppliers, parts, prices and terms are invented",
-      look: "group",
-    },
-    ...across(quoteColumns, quoteTop, quoteHeadings, "heading"),
+    ...across(
+      quoteHeadings.map((_, i) => columnName(i)),
+      quotesTop,
+      quoteHeadings,
+      "heading",
+    ),
     ...Object.fromEntries(
       quoteRows.flatMap((row, r) =>
         row.flatMap((value, c): [string, BookCell][] =>
-          value === null ? [] : [[`${quoteColumns[c]}${quoteTop + 1 + r}`, { value }]],
+          value === null ? [] : [[`${columnName(c)}${quotesTop + 1 + r}`, { value }]],
         ),
       ),
     ),
-    [`A${rankingTop - 1}`]: { value: "The same quotes checked and ranked", look: "group" },
-    ...ranked.cells,
   },
-  merged: ranked.merged,
+  merged: Array.from({ length: answerLines }, (_, i) => `B${answerTop + i}:P${answerTop + i}`),
   areas: [
-    { range: `A${captionRow}:${lastColumn}${captionRow}`, look: "group" },
-    { range: `B${quoteTop + 1}:D${quoteLast}`, look: "words" },
-    { range: `E${quoteTop + 1}:${lastColumn}${quoteLast}`, look: "input" },
-    { range: `A${rankingTop - 1}:P${rankingTop - 1}`, look: "group" },
-    ...ranked.areas,
+    { range: `A${quotesTop + 1}:C${quotesLast}`, look: "words" },
+    { range: `D${quotesTop + 1}:${lastQuote}${quotesLast}`, look: "input" },
   ],
-  marks: ranked.marks,
-  picks: ranked.picks,
 };
+
+/** Of QUOTES' columns, in characters. */
+const rankingWidths = [10, 12, 12, 14, 18, 8, 8, 7, 9, 9, 9, 9, 9, 9, 9, 10, 9, 30, 7, 8, 60];
+const decisionWidths = [15, 96];
+/** An empty column stands between the two answers. */
+const rankingColumn = decisionWidths.length + 1;
+
+/** DECISION, and QUOTES to its right, from a row on: both may grow downwards. */
+export function decisionLooks(top: number, offers: string, duties: string, grades = "") {
+  const last = top + room + 40;
+  const letter = (i: number): string => columnName(rankingColumn + i);
+  const column = (from: number, to = from): string => `${letter(from)}${top + 1}:${letter(to)}${last}`;
+  const verdict = 17;
+  const reason = rankingWidths.length - 1;
+  const below = column(0, reason);
+  const given = arguments_(offers, duties, grades);
+  return {
+    widths: [...decisionWidths, 3, ...rankingWidths],
+    growing: [`B${top + 1}:B${last}`, column(verdict), column(reason)],
+    cells: {
+      [`A${top}`]: { formula: `=BUSH.DECISION(${given})` },
+      [`${letter(0)}${top}`]: { formula: `=BUSH.QUOTES(${given})` },
+    } satisfies BookSheet["cells"],
+    areas: [
+      { range: `A${top}:B${top}`, look: "heading" },
+      { range: `A${top + 1}:A${last}`, look: "answer" },
+      { range: `B${top + 1}:B${last}`, look: "text" },
+      { range: `${letter(0)}${top}:${letter(reason)}${top}`, look: "heading" },
+      { range: column(0, 4), look: "answer" },
+      { range: column(5, 7), look: "result", format: "0.00" },
+      { range: column(8), look: "result", format: "0" },
+      { range: column(9, 10), look: "result", format: "0.000" },
+      { range: column(11), look: "answer" },
+      { range: column(12, 13), look: "result", format: "0.00" },
+      { range: column(14), look: "result", format: "0" },
+      { range: column(15, 16), look: "result", format: "0.00" },
+      { range: column(verdict), look: "text" },
+      { range: column(18), look: "result", format: "0 %" },
+      { range: column(19), look: "result", format: "0" },
+      { range: column(reason), look: "text" },
+    ],
+    marks: marksBy(below, letter(verdict)),
+  } as const satisfies Partial<BookSheet>;
+}
+
+const decisionTop = 4;
+const onDecision = decisionLooks(decisionTop, `Quotes!${offered}`, `Quotes!${ofDuty.range}`, ownGrades);
+
+export const decision: BookSheet = {
+  name: "Decision",
+  ...onDecision,
+  frozen: { rows: decisionTop, columns: 1 },
+  heights: { 1: 1.6, [decisionTop]: 2 },
+  cells: {
+    ...titled("The decision, and the ranking behind it", story),
+    ...onDecision.cells,
+  },
+};
+
+/** The duty and the decision of the workbook file, whose offers are a table of their own. */
+export function decisionFile(offers: string) {
+  const block = dutyBlock(4);
+  const top = 8;
+  const looks = decisionLooks(top, offers, block.range);
+  const cautions = cautionLines(top + room + 42, "B");
+  return {
+    ...looks,
+    frozen: { rows: top, columns: 1 },
+    heights: { 1: 1.6, 4: 3, [top]: 2 },
+    cells: { ...titled("Which offer to buy?", story), ...block.cells, ...looks.cells, ...cautions.cells },
+    merged: cautions.merged,
+  } satisfies Partial<BookSheet>;
+}

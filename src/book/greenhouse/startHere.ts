@@ -37,7 +37,8 @@ const sheets: readonly (readonly [string, string])[] = [
     "Fit",
     "clearance and grip of a pressed bush from assembly through cold, hot and moist and back, with its press fit",
   ],
-  ["Quotes", "suppliers' quotes checked against a duty and ranked by cost per 1000 running hours"],
+  ["Quotes", "suppliers' offers for one duty, and which to buy"],
+  ["Decision", "why that one, what would turn it round, what to ask, and the ranking of all offers"],
   ["Worked example", "a calculation of your choice step by step, for a class"],
 ];
 

@@ -1,105 +1,189 @@
+import { chooseDuty, likelyOf } from "../duties";
+import type { DutyTable, NamedDuty, Word } from "../duties";
+import { Band } from "../band";
 import { BushError } from "../errors";
-import { assess } from "../duties/judging/assess";
-import { statedDuty } from "../duties/model/duty";
-import type { Stated } from "../duties/model/duty";
-import { verdictOf, verdictText } from "../duties/judging/verdict";
-import { findGrade, property } from "../grades/model";
+import { findGrade } from "../grades/model";
 import type { Grade, Library } from "../grades/model";
 import type { System } from "../kinds";
-import { LIFE } from "../wear/life";
-import { has, isRead } from "./quoteNotes";
-import type { Notes } from "./quoteNotes";
-import { priceOf } from "./quotePrice";
-import type { QuotePrice } from "./quotePrice";
-import type { Quote } from "./quoteTable";
+import { judgedOnce, missingSizes } from "./judgeQuote";
+import type { Judged, judgeQuote } from "./judgeQuote";
+import { currencyFor, pricingAt, quantityOf, quotedIn } from "./pricing";
+import type { Currency, Pricing } from "./pricing";
+import { quoteHeading } from "./quoteFields";
+import type { QuoteField } from "./quoteFields";
+import type { Quote, QuoteTable } from "./quoteTable";
+import type { Rates } from "./rates";
 import { RUNCOST } from "./runCost";
 
-/** What a duty makes of one quote. */
-export interface Evaluation extends QuotePrice, Notes {
+/** What one change of the part costs beside the part, and how much the duty runs. */
+export interface Running {
+  readonly labour: number;
+  readonly downtime: number;
+  /** Running hours a year: pieces a year times the hours that each has to run. */
+  readonly hoursAYear: number | undefined;
+}
+
+/** An offer judged and costed. */
+export interface Evaluation {
   readonly quote: Quote;
+  readonly dutyName: string;
+  readonly grade: Grade | undefined;
+  readonly judged: Judged | undefined;
+  readonly word: Word;
   readonly verdict: string;
-  /** Hours by the grade's greatest wear rate, where the part fits: beyond its limits the linear law says nothing. */
-  readonly life?: number;
-  /** Cost per 1000 running hours; there where the part fits and nothing is missing. */
-  readonly cost?: number;
+  readonly pricing: Pricing | undefined;
+  readonly running: Running;
+  /** Cost per 1000 running hours with labour and downtime of each change. */
+  readonly cost: number | undefined;
+  readonly partsCost: number | undefined;
+  readonly yearly: number | undefined;
+  /** What keeps it out of the ranking. */
+  readonly reasons: readonly string[];
+  readonly remarks: readonly string[];
+  /** What its supplier has to say. */
+  readonly questions: readonly string[];
 }
 
 export interface Setting {
-  readonly duty: Stated;
+  readonly duties: DutyTable;
+  /** The duty of every offer that names none. */
+  readonly duty: unknown;
   readonly library: Library | undefined;
-  /** The table's currency label, where it has one. */
-  readonly label: string | undefined;
-  readonly judge: (grade: Grade) => Judgement;
+  readonly currency: Currency;
+  readonly judge: typeof judgeQuote;
+  readonly system: System;
 }
 
-interface Judgement {
-  readonly fits: boolean;
-  readonly text: string;
+export function evaluateAll(
+  table: QuoteTable,
+  given: { duties: DutyTable; duty: unknown; grades: Library | undefined; rates: Rates | undefined },
+  system: System,
+): { all: Evaluation[]; currency: Currency } {
+  const { duties, duty, grades: library, rates } = given;
+  const currency = currencyFor(table, rates);
+  const setting = { duties, duty, library, currency, judge: judgedOnce(system), system };
+  return { all: table.quotes.map((quote) => evaluateQuote(quote, setting)), currency };
 }
 
-/** A duty's verdict on each grade, found once however many quotes name it. */
-export function judgeOf(stated: Stated, system: System): (grade: Grade) => Judgement {
-  const known = new Map<Grade, Judgement>();
-  const duty = statedDuty(stated);
-  return (grade) => {
-    const before = known.get(grade);
-    if (before) return before;
-    const checks = assess(grade.values, duty);
-    const verdict = verdictOf(checks);
-    const judgement = { fits: verdict.word === "fits", text: verdictText(checks, system, verdict) };
-    known.set(grade, judgement);
-    return judgement;
-  };
-}
+/** The longest lead time that is believed, d. */
+const threeYears = 1095;
 
-export function evaluateQuote(quote: Quote, { duty, library, label, judge }: Setting): Evaluation {
-  const notes: Notes = { reasons: [], remarks: [] };
-  const grade = gradeOf(quote, library, notes);
-  const judgement = grade && judge(grade);
-  const fits = judgement?.fits === true;
-  for (const field of ["part", "supplier", "wall", "leadTime"] as const) isRead(quote, field, notes);
-  for (const field of ["bore", "length"] as const) has(quote, field, notes);
-  const price = priceOf(quote, label, notes);
-  const life = lifeOf(quote, duty, grade, notes);
-  const { landed } = price;
-  const isRanked = fits && notes.reasons.length === 0 && landed !== undefined && life !== undefined;
+function evaluateQuote(quote: Quote, setting: Setting): Evaluation {
+  const reasons: string[] = [];
+  const remarks: string[] = [...quote.remarks];
+  const questions: string[] = [];
+  const { values, faults } = quote;
+  for (const [field, fault] of faults) (field === "leadTime" ? remarks : reasons).push(faultText(field, fault));
+  if (values.leadTime !== undefined && values.leadTime > threeYears)
+    reasons.push(`lead time must be at most three years, got ${Math.round(values.leadTime)} d`);
+  const duty = attempt(() => chooseDuty(setting.duties, values.forDuty ?? setting.duty), reasons);
+  const grade = gradeOf(quote, setting.library, remarks, questions);
+  const missing = duty ? missingSizes(quote, duty) : [];
+  questions.push(...missing.map(quoteHeading));
+  const judged =
+    duty && grade && missing.length === 0 && reasons.length === 0
+      ? attempt(() => setting.judge(quote, duty, grade, setting.system), reasons)
+      : undefined;
+  remarks.push(...(judged?.remarks ?? []));
+  questions.push(...(judged?.lacking.map((figure) => `${figure} of ${grade!.name}`) ?? []));
+  const pricing = pricingOf(quote, setting.currency, reasons, remarks, questions);
+  if (values.wall === undefined && values.outside === undefined) questions.push(quoteHeading("wall"));
+  if (values.leadTime === undefined) questions.push(quoteHeading("leadTime"));
+  const running = runningOf(duty);
+  const costs = costsOf(pricing, judged?.life, running);
+  if (pricing && reasons.length === 0 && costs.cost === undefined) remarks.push("no life known: ranked by landed cost");
   return {
-    quote,
-    verdict: judgement?.text ?? "no data, grade",
-    ...price,
-    life: fits ? life : undefined,
-    cost: isRanked ? RUNCOST({ landed, life }) : undefined,
-    ...notes,
+    ...{ quote, dutyName: duty?.name ?? String(values.forDuty ?? ""), grade, judged, running },
+    word: judged?.word ?? "no data",
+    verdict: judged?.text ?? notJudged(reasons, grade, missing),
+    pricing,
+    ...costs,
+    ...{ reasons, remarks, questions },
   };
 }
 
-function gradeOf(quote: Quote, library: Library | undefined, notes: Notes): Grade | undefined {
-  if (!has(quote, "grade", notes)) return undefined;
+const notJudged = (reasons: readonly string[], grade: Grade | undefined, missing: readonly QuoteField[]): string =>
+  reasons.length > 0 ? "cannot be judged" : `no data, ${grade ? missing.map(quoteHeading).join(", ") : "grade"}`;
+
+const faultText = (field: QuoteField, fault: BushError): string =>
+  fault.code === "passed" ? `${quoteHeading(field)} holds ${fault.argument}` : fault.message;
+
+/** What goes wrong becomes a reason of the offer, and stays in its row. */
+function attempt<T>(run: () => T, reasons: string[]): T | undefined {
   try {
-    return findGrade(quote.grade!, library);
+    return run();
   } catch (error) {
     if (!(error instanceof BushError)) throw error;
-    notes.reasons.push(error.message);
+    reasons.push(error.message);
     return undefined;
   }
 }
 
-function lifeOf(quote: Quote, duty: Stated, grade: Grade | undefined, notes: Notes): number | undefined {
-  const { pressure, speed, motion } = duty;
-  const wears = motion !== "static" && pressure > 0 && speed > 0;
-  if (!wears) notes.reasons.push(noWear);
-  const hasAllowance = has(quote, "allowance", notes);
-  const wearrate = grade?.values.wearHigh;
-  if (grade && wearrate === undefined) notes.reasons.push(`no data, ${property("wearHigh").heading}`);
-  const isFromBush = grade?.values.wearFrom === "bush";
-  if (wearrate !== undefined && !isFromBush) notes.reasons.push(`no data, ${wearFrom}`);
-  if (!wears || !hasAllowance || wearrate === undefined || !isFromBush) return undefined;
-  const life = LIFE({ wearrate, pressure, speed, allowance: quote.allowance! });
-  if (Number.isFinite(life)) return life;
-  notes.reasons.push(noWear);
+function gradeOf(
+  quote: Quote,
+  library: Library | undefined,
+  remarks: string[],
+  questions: string[],
+): Grade | undefined {
+  const { grade } = quote.values;
+  if (grade !== undefined) {
+    const found = attempt(() => findGrade(grade, library), remarks);
+    if (!found) questions.push(`limits and wear rate of ${grade}`);
+    return found;
+  }
+  if (!quote.faults.has("grade")) questions.push(quoteHeading("grade"));
   return undefined;
 }
 
-/** A rate of flat tests, or of unknown ones, needs a clearance, which a quote does not have. */
-const wearFrom = `${property("wearFrom").heading} (bush)`;
-const noWear = "nothing wears in this duty: no cost per running hour";
+function pricingOf(
+  quote: Quote,
+  currency: Currency,
+  reasons: string[],
+  remarks: string[],
+  questions: string[],
+): Pricing | undefined {
+  if (quote.breaks.length === 0 && !quote.faults.has("price")) questions.push(quoteHeading("price"));
+  const { quantity, remark } = quantityOf(quote);
+  if (remark) remarks.push(remark);
+  if (quote.breaks.length > 0 && quotedIn(quote) === undefined && currency.target !== undefined)
+    remarks.push(`no currency given, taken as ${currency.target}`);
+  const isPriceFault = (
+    [
+      "price",
+      "pricePer",
+      "tooling",
+      "freight",
+      "customsDuty",
+      "plannedVolume",
+      "orderQuantity",
+      "leastOrder",
+      "breakFrom",
+      "breakTo",
+    ] as const
+  ).some((field) => quote.faults.has(field));
+  if (isPriceFault) return undefined;
+  const pricing = pricingAt(quote, quantity, currency);
+  if (typeof pricing !== "string") return pricing;
+  reasons.push(pricing);
+  return undefined;
+}
+
+function costsOf(pricing: Pricing | undefined, life: number | undefined, { labour, downtime, hoursAYear }: Running) {
+  if (!pricing || life === undefined) return { cost: undefined, partsCost: undefined, yearly: undefined };
+  const cost = RUNCOST.calc({ landed: pricing.landed, life, labour, downtime });
+  const partsCost = RUNCOST.calc({ landed: pricing.landed, life, labour: 0, downtime: 0 });
+  return { cost, partsCost, yearly: hoursAYear === undefined ? undefined : (cost * hoursAYear) / 1000 };
+}
+
+/** Of a band the likely value. */
+const one = (value: number | Band | undefined): number | undefined => (value instanceof Band ? likelyOf(value) : value);
+
+function runningOf(duty: NamedDuty | undefined): Running {
+  const { labour, downtime, piecesAYear, hours } = duty?.values ?? {};
+  const [pieces, each] = [one(piecesAYear), one(hours)];
+  return {
+    labour: one(labour) ?? 0,
+    downtime: one(downtime) ?? 0,
+    hoursAYear: pieces === undefined || each === undefined ? undefined : pieces * each,
+  };
+}

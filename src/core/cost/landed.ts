@@ -7,10 +7,11 @@ export const LANDED = formula(
     text: "Landed cost of one piece: price with duty, freight shared by the lot, tooling shared by the planned volume; all amounts in one currency",
     args: {
       price: { kind: "money", symbol: "c", above: 0, text: "Unit price" },
-      quantity: { kind: "count", symbol: "n", above: 0, text: "Pieces in the lot ordered" },
+      quantity: { kind: "count", symbol: "n", whole: true, above: 0, text: "Pieces in the lot ordered" },
       tooling: { kind: "money", symbol: "ct", from: 0, default: 0, optional: true, text: "Tooling cost, paid once" },
       volume: {
         kind: "count",
+        whole: true,
         symbol: "N",
         from: 0,
         optional: true,

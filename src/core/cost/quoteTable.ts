@@ -1,48 +1,40 @@
-import { clash, mustBe, orList } from "../errors";
-import type { BushError } from "../errors";
+import { BushError, clash, orList } from "../errors";
 import type { Cell, TableArg } from "../formula";
+import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
-import { Headings } from "../table/entry";
+import { currencyOf, readMoney } from "../money";
+import type { Money } from "../money";
+import { normal } from "../names";
 import type { Entry, OwnReader, ValuesOf } from "../table/entry";
 import { readTable } from "../table/readTable";
+import type { Reading, Row } from "../table/readTable";
 import { fromUnit } from "../units";
-import { isLabel, readMoney } from "./money";
-import type { Money } from "./money";
+import { readLeadTime } from "./leadTime";
+import { inOrder, readPieces } from "./priceBreaks";
+import type { Pieces, PriceBreak } from "./priceBreaks";
+import { breakOf, quoteFieldOf, quoteFields, quoteHeadings } from "./quoteFields";
+import type { QuoteField } from "./quoteFields";
 
-/** The columns of a quote table; an amount carries its currency. */
-const fields = {
-  part: { heading: "part", kind: "text" },
-  supplier: { heading: "supplier", kind: "text" },
-  grade: { heading: "grade", kind: "text" },
-  bore: { heading: "bore", kind: "length", above: 0 },
-  length: { heading: "length", kind: "length", above: 0 },
-  price: { heading: "price", kind: "amount", above: 0 },
-  pricePer: { heading: "price per", kind: "count", above: 0 },
-  orderQuantity: { heading: "order quantity", kind: "count", above: 0 },
-  leastOrder: { heading: "least order", kind: "count", from: 0 },
-  tooling: { heading: "tooling", kind: "amount", from: 0 },
-  plannedVolume: { heading: "planned volume", kind: "count", above: 0 },
-  freight: { heading: "freight per lot", kind: "amount", from: 0 },
-  duty: { heading: "duty", kind: "percent", from: 0 },
-  leadTime: { heading: "lead time", kind: "days", from: 0 },
-  wall: { heading: "wall", kind: "length", above: 0 },
-  allowance: { heading: "life allowance", kind: "length", above: 0 },
-} as const satisfies Record<string, Entry>;
+export interface QuoteKinds {
+  readonly amount: Money;
+  readonly lead: number;
+  readonly pieces: number | Pieces;
+}
+type Fields = typeof quoteFields;
+type QuoteRow = Row<Fields, QuoteKinds>;
 
-export type Field = keyof typeof fields;
-const required: readonly Field[] = ["part", "supplier", "grade", "bore", "length", "price"];
-const names = Object.keys(fields) as Field[];
-const headings = new Headings<Field>(fields);
-
-/** The word for a field in messages. */
-export const headingOf = (field: Field): string => fields[field].heading;
-
-/** One quoted part in working units; a blank cell leaves its field out, and a cell that cannot be read is a fault. */
-export type Quote = ValuesOf<typeof fields, { amount: Money }> & {
-  readonly faults: ReadonlyMap<Field, BushError>;
+/** One offered part in working units; a blank cell leaves its field out, and a cell that cannot be read is a fault. */
+export interface Quote {
+  /** Its first row, counted in the range. */
+  readonly row: number;
+  readonly values: ValuesOf<Fields, QuoteKinds>;
+  readonly orderQuantity: number | undefined;
+  /** Least quantity first; a price without a break holds from the first piece. */
+  readonly breaks: readonly PriceBreak<Money>[];
+  readonly faults: ReadonlyMap<QuoteField, BushError>;
   /** What looks like a slip and was read as it stands. */
   readonly remarks: readonly string[];
-};
+}
 
 export interface QuoteTable {
   readonly quotes: readonly Quote[];
@@ -50,33 +42,98 @@ export interface QuoteTable {
   readonly unknownColumns: readonly string[];
 }
 
-const readAmount: OwnReader = (entry, cell, label) =>
-  readMoney(entry.heading, { ...entry, kind: "money" }, cell, label);
-
-function readQuotes(cells: Cell[][], system: System, name: string): QuoteTable {
-  const reading = { list: fields, headings, system, name, own: readAmount, checkUnit: headingUnit };
-  const { columns, rows, unknownColumns } = readTable<typeof fields, { amount: Money }>(cells, reading);
-  const lacking = required.filter((field) => !columns.some(({ key }) => key === field)).map(headingOf);
-  if (lacking.length > 0) throw clash(name, `${name} has no column ${orList(lacking.map((word) => `"${word}"`))}`);
-  if (rows.length === 0) throw clash(name, `${name} holds no row below its headings`);
-  return { quotes: rows.map(({ values, faults, remarks }) => ({ ...values, faults, remarks })), unknownColumns };
-}
+const readOwn: OwnReader = (entry, cell, unit) => {
+  const { heading, kind } = entry;
+  if (kind === "lead") return readLeadTime(heading, { ...entry, kind: "days" }, cell, unit);
+  if (kind === "pieces") return readPieces(heading, { ...entry, kind: "count" }, cell);
+  return readMoney(heading, { ...entry, kind: "money" }, cell, unit);
+};
 
 /** A heading's unit, checked before any row is read; "pieces" says nothing more than a count does. */
 function headingUnit({ heading, kind }: Entry, unit: string): string | undefined {
-  if (kind === "text" || (kind === "count" && /^(pieces|pcs?)\.?$/i.test(unit))) return undefined;
-  if (kind !== "amount") fromUnit(`unit of ${heading}`, kind as Kind, 1, unit);
-  else if (!isLabel(unit)) throw mustBe(`unit of ${heading}`, "a currency label", unit);
+  const name = `unit of ${heading}`;
+  const isCount = kind === "count" || kind === "pieces";
+  if (kind === "text" || (isCount && /^(pieces|pcs?)\.?$/i.test(unit))) return undefined;
+  if (kind === "amount") return currencyOf(name, unit);
+  if (kind === "lead") readLeadTime(name, { kind: "days" }, 1, unit);
+  else fromUnit(name, kind in kinds ? (kind as Kind) : "count", 1, unit);
   return unit;
 }
 
-const optionalHeadings = names
-  .filter((field) => !required.includes(field))
-  .map((field) => (fields[field].kind === "percent" ? `${headingOf(field)} %` : headingOf(field)));
+/** How offers are read, whoever reads them. */
+export const quoteReading = {
+  list: quoteFields,
+  headings: quoteHeadings,
+  own: readOwn,
+  checkUnit: headingUnit,
+  keyOf: quoteFieldOf,
+  series: { key: "price", at: breakOf },
+} as const satisfies Omit<Reading<Fields>, "system" | "name">;
+
+export function readQuotes(cells: Cell[][], system: System, name: string): QuoteTable {
+  const { columns, rows, unknownColumns } = readTable<Fields, QuoteKinds>(cells, { ...quoteReading, system, name });
+  const lacking = (["grade", "price"] as const).filter((field) => !columns.some(({ key }) => key === field));
+  if (lacking.length > 0) throw clash(name, `${name} has no column ${orList(lacking.map((word) => `"${word}"`))}`);
+  if (rows.length === 0) throw clash(name, `${name} holds no row below its headings`);
+  return { quotes: groupsOf(rows).map((group) => quoteOf(name, group)), unknownColumns };
+}
+
+/** Rows of price breaks below each other for one part of one supplier are one offer. */
+function groupsOf(rows: readonly QuoteRow[]): QuoteRow[][] {
+  const groups: QuoteRow[][] = [];
+  for (const row of rows) {
+    const group = groups[groups.length - 1];
+    if (
+      group &&
+      isBreak(row) &&
+      isBreak(group[0]!) &&
+      (["part", "supplier", "grade"] as const).every(isSame(row, group[0]!))
+    )
+      group.push(row);
+    else groups.push([row]);
+  }
+  return groups;
+}
+const isBreak = ({ values }: QuoteRow): boolean =>
+  values.breakFrom !== undefined || typeof values.orderQuantity === "object";
+const isSame =
+  (row: QuoteRow, first: QuoteRow) =>
+  (field: "part" | "supplier" | "grade"): boolean =>
+    row.values[field] === undefined || normal(row.values[field]) === normal(first.values[field] ?? "");
+
+function quoteOf(name: string, group: readonly QuoteRow[]): Quote {
+  const [first] = group as [QuoteRow];
+  const { orderQuantity } = first.values;
+  const faults = new Map(group.flatMap((row) => [...row.faults]));
+  let breaks: PriceBreak<Money>[] = [];
+  try {
+    breaks = inOrder(name, group.flatMap(breaksOf), ({ amount, currency = "" }) => `${amount} ${currency}`.trim());
+  } catch (error) {
+    if (!(error instanceof BushError)) throw error;
+    faults.set("price", error);
+  }
+  return {
+    row: first.number,
+    values: first.values,
+    orderQuantity: typeof orderQuantity === "number" ? orderQuantity : undefined,
+    breaks,
+    faults,
+    remarks: group.flatMap(({ remarks }) => remarks),
+  };
+}
+
+function breaksOf({ values, series }: QuoteRow): PriceBreak<Money>[] {
+  const { price, breakFrom, breakTo, orderQuantity } = values;
+  const columns = series.map(([from, value]) => ({ from, price: value as Money }));
+  if (price === undefined) return columns;
+  const pieces = breakFrom ?? (typeof orderQuantity === "object" ? orderQuantity : 1);
+  const from = typeof pieces === "number" ? { from: pieces } : pieces;
+  return [...columns, { ...from, ...(breakTo === undefined ? {} : { to: breakTo }), price }];
+}
 
 export const quotesArg = {
   kind: "table",
-  what: `a heading row (${required.map(headingOf).join(", ")}; where needed ${optionalHeadings.join(", ")}; units in brackets: "bore [in]") and one row per quote`,
-  text: "Quoted parts",
+  what: 'a heading row (part, supplier, grade, bore, length, wall, price, order quantity, least order, customs duty, lead time …; units in brackets: "bore [in]", "price [EUR]"; price breaks as "price from 100" or in rows) and one row per offer',
+  text: "Offers",
   read: readQuotes,
 } as const satisfies TableArg<QuoteTable>;

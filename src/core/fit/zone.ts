@@ -1,4 +1,4 @@
-import { mustBe } from "../errors";
+import { checkLength, mustBe } from "../errors";
 import { splitNumber } from "../numbers";
 import { kinds } from "../kinds";
 import { fromWorking, readQuantity, toWorking } from "../units";
@@ -71,6 +71,7 @@ export const zoneArg = (text: string): NotationArg<Zone> & { readonly kind: "not
 /** "H7", "25 H7", "js6", or two deviations in either order: "+0.05/+0.10", "+0.10/+0.05 mm". */
 export function readZone(cell: number | string | boolean, system: System, name: string): Zone {
   if (typeof cell !== "string") throw mustBe(name, zoneNotation, cell);
+  checkLength(name, cell);
   const zone = readClass(cell, system, name) ?? readDeviations(cell, system, name);
   if (!zone) throw mustBe(name, zoneNotation, cell);
   return zone;
@@ -78,6 +79,7 @@ export function readZone(cell: number | string | boolean, system: System, name: 
 
 /** "H7/f7" or "25 H7/f7": the hole's class first. */
 export function readFit(cell: number | string | boolean, system: System, name: string): Fit {
+  if (typeof cell === "string") checkLength(name, cell);
   const [first, second, ...more] = typeof cell === "string" ? cell.split("/") : [];
   const hole = first === undefined ? undefined : readClass(first, system, name);
   const shaft = second === undefined ? undefined : readClass(second, system, name);

@@ -5,6 +5,8 @@ import type { Cell } from "../formula";
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import type { Entry, EntryList, Headings, OwnReader, ValuesOf } from "./entry";
+import { inOneMark } from "./decimals";
+import type { Decimals } from "./decimals";
 import { splitHeading } from "./heading";
 import { percentRemark, readValue } from "./readValue";
 
@@ -16,6 +18,8 @@ export interface Column<K extends string = string> {
   /** The entry that it names; a column without one is kept and reported. */
   readonly key?: K;
   readonly unit?: string;
+  /** Of several columns of one entry, what each is for: "price from 100". */
+  readonly at?: number;
 }
 
 export interface Row<L extends EntryList, S = object> {
@@ -27,6 +31,8 @@ export interface Row<L extends EntryList, S = object> {
   readonly faults: ReadonlyMap<keyof L & string, BushError>;
   /** What looks like a slip and was read as it stands. */
   readonly remarks: readonly string[];
+  /** Values of the columns that one entry has several of. */
+  readonly series: readonly (readonly [at: number, value: unknown])[];
   /** Columns that name no entry: heading and text. */
   readonly extra: readonly (readonly [heading: string, text: string])[];
 }
@@ -51,6 +57,12 @@ export interface Reading<L extends EntryList> {
   /** The argument, for messages. */
   readonly name: string;
   readonly own?: OwnReader;
+  /** How decimals are written; without it the cells decide, and each by itself where none does. */
+  readonly decimals?: Decimals;
+  /** A heading that is told by more than its name. */
+  keyOf?(heading: string): (keyof L & string) | undefined;
+  /** The entry that may have several columns, and which of them a heading is. */
+  readonly series?: { readonly key: keyof L & string; at(heading: string): number | undefined };
   /** What a unit in a heading may say beside the units of its kind; a fault ends the reading. */
   checkUnit?(entry: Entry, unit: string): string | undefined;
 }
@@ -61,18 +73,41 @@ export interface Reading<L extends EntryList> {
  * itself. A cell that cannot be read is a fault of its row, never a blank.
  */
 export function readTable<const L extends EntryList, S = object>(cells: Cell[][], reading: Reading<L>): Table<L, S> {
+  const { isOne, top, columns, below } = layOut(cells, reading);
+  const read = below.flatMap((row, i) => (isSpareRow(row) ? [] : [readRow<L, S>(row, columns, top + i + 2, reading)]));
+  const unknownColumns = columns.flatMap(({ key, heading }) => (key === undefined ? [heading] : []));
+  return { columns, rows: read, height: below.length, top: top + 1, isCard: isOne, unknownColumns };
+}
+
+/** The heading row with its columns, and what stands below it in digits and points. */
+function layOut<L extends EntryList>(cells: Cell[][], reading: Reading<L>) {
   const isOne = isCard(cells, reading);
   const rows = isOne ? turned(cells) : cells;
   const top = Math.max(
     0,
     rows.findIndex((row) => !isSpareRow(row)),
   );
-  const below = rows.slice(top + 1);
-  const columns = columnsOf(rows[top] ?? [], below, reading);
-  const read = below.flatMap((row, i) => (isSpareRow(row) ? [] : [readRow<L, S>(row, columns, top + i + 2, reading)]));
-  const unknownColumns = columns.flatMap(({ key, heading }) => (key === undefined ? [heading] : []));
-  return { columns, rows: read, height: below.length, top: top + 1, isCard: isOne, unknownColumns };
+  const columns = columnsOf(rows[top] ?? [], rows.slice(top + 1), reading);
+  const below = inOneMark(rows.slice(top + 1), numberColumns(columns, reading), {
+    name: reading.name,
+    place: (row) => `${reading.name} row ${top + 2 + row}`,
+    wanted: reading.decimals,
+  });
+  return { isOne, rows, top, columns, below };
 }
+
+/** The same cells with every numeral of them in digits and points, so that nobody has to ask again. */
+export function inDigits<L extends EntryList>(cells: Cell[][], reading: Reading<L>): Cell[][] {
+  const { isOne, rows, top, below } = layOut(cells, reading);
+  return isOne ? rows[0]!.map((heading, i) => [heading, below[0]![i]!]) : [...rows.slice(0, top + 1), ...below];
+}
+
+/** Columns that hold numbers, alone or within a notation of theirs. */
+export const numberColumns = <L extends EntryList>(
+  columns: readonly Column<keyof L & string>[],
+  { list }: Pick<Reading<L>, "list">,
+): Column[] => columns.filter(({ key }) => key !== undefined && !wordKinds.has(list[key]!.kind));
+const wordKinds: ReadonlySet<string> = new Set(["text", "choice", "list", "zone", "rating", "media"]);
 
 /** "duties row 3"; of a card the argument alone. */
 export const placeOf = (name: string, number: number, { isCard: isOne }: { readonly isCard: boolean }): string =>
@@ -99,13 +134,19 @@ const turned = (cells: Cell[][]): Cell[][] => {
 export const keyOf = <K extends string>(heading: string, headings: Headings<K>): K | undefined =>
   headings.find(splitHeading(heading).name);
 
+/** More columns than any list has, and a heading longer than any name. */
+const mostColumns = 500;
+const longestHeading = 300;
+
 /** The columns of a heading row; two for one entry, and a unit that does not suit, are errors. */
 export function columnsOf<L extends EntryList>(
   row: readonly Cell[],
   below: readonly (readonly Cell[])[],
-  { list, headings, name, checkUnit }: Reading<L>,
+  { list, headings, name, checkUnit, keyOf: ownKey, series }: Reading<L>,
 ): Column<keyof L & string>[] {
   const columns: Column<keyof L & string>[] = [];
+  const filled = row.filter((cell) => cell !== null && cell !== 0).length;
+  if (filled > mostColumns) throw clash(name, `${name} has ${filled} headings, at most ${mostColumns} are read`);
   row.forEach((cell, index) => {
     if (cell instanceof BushError) throw cell;
     if (cell === null || cell === 0) {
@@ -115,20 +156,31 @@ export function columnsOf<L extends EntryList>(
       return;
     }
     const heading = String(cell);
+    if (heading.length > longestHeading)
+      throw clash(
+        name,
+        `${name}, column ${index + 1}: a heading has at most ${longestHeading} characters, got ${heading.length}`,
+      );
     const { unit } = splitHeading(heading);
-    const key = keyOf(heading, headings);
+    const at = series?.at(heading);
+    const key = at === undefined ? (ownKey?.(heading) ?? keyOf(heading, headings)) : series!.key;
     if (key === undefined) return void columns.push({ index, heading });
     const entry = list[key]!;
-    const before = columns.find((c) => c.key === key);
+    const before = columns.find((c) => c.key === key && c.at === at);
     if (before) throw clash(name, `${name} has two columns for "${entry.heading}" (one is "${before.heading}")`);
     const suited = unit === undefined ? undefined : checkUnit ? checkUnit(entry, unit) : unit;
-    columns.push({ index, heading, key, ...(suited === undefined ? {} : { unit: suited }) });
+    columns.push({
+      ...{ index, heading, key },
+      ...(suited === undefined ? {} : { unit: suited }),
+      ...(at === undefined ? {} : { at }),
+    });
   });
   return columns;
 }
 
 const noFaults: ReadonlyMap<never, BushError> = new Map<never, BushError>();
 const noRemarks: readonly string[] = [];
+const noSeries: Row<EntryList>["series"] = [];
 
 function readRow<L extends EntryList, S>(
   row: readonly Cell[],
@@ -139,8 +191,9 @@ function readRow<L extends EntryList, S>(
   const values: Record<string, unknown> = {};
   const extra: [string, string][] = [];
   let remarks = noRemarks;
+  let series = noSeries;
   let faults: Map<keyof L & string, BushError> | undefined;
-  for (const { index, heading, key, unit } of columns) {
+  for (const { index, heading, key, unit, at } of columns) {
     const cell = row[index] ?? null;
     if (cell === null) continue;
     if (key === undefined) {
@@ -150,7 +203,8 @@ function readRow<L extends EntryList, S>(
     try {
       const value = readFilled(list[key]!, cell, unit, system, own);
       if (value === undefined) continue;
-      values[key] = value;
+      if (at === undefined) values[key] = value;
+      else series = [...series, [at, value]];
       const remark = percentRemark(list[key]!, cell, unit);
       if (remark !== undefined) remarks = [...remarks, remark];
     } catch (error) {
@@ -158,7 +212,7 @@ function readRow<L extends EntryList, S>(
       (faults ??= new Map()).set(key, error);
     }
   }
-  return { number, values: values as ValuesOf<L, S>, faults: faults ?? noFaults, remarks, extra };
+  return { number, values: values as ValuesOf<L, S>, faults: faults ?? noFaults, remarks, series, extra };
 }
 
 /** Nothing where the cell is a blank after all: "no data", or a 0 where 0 is no value. */

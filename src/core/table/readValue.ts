@@ -1,12 +1,12 @@
 import { Band, inOneUnit, splitEnds, splitTolerance } from "../band";
 import { checkDomain } from "../domain";
-import { BushError, clash, mustBe, orList, show } from "../errors";
+import { BushError, checkLength, clash, mustBe, orList, show } from "../errors";
 import type { Cell } from "../formula";
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { splitNumber } from "../numbers";
 import { readSpan } from "../span";
-import { fromUnit, readQuantity, toWorking } from "../units";
+import { checkNumeral, fromUnit, readQuantity, toWorking } from "../units";
 import type { Entry, OwnReader } from "./entry";
 
 /** A cell under a heading: its own unit counts first, then the heading's, then the sheet's system. */
@@ -19,10 +19,17 @@ export function readIn(
 ): number {
   if (unit === undefined) {
     if (kind === "percent" && plainNumber(cell)) throw eitherWay(name, cell);
+    // a duty's amounts count in the currency in which offers are compared
+    if (kind === "money" && plainNumber(cell) === undefined)
+      throw mustBe(name, "an amount without a currency: it counts in that of the offers", cell);
     return typeof cell === "number" ? toWorking(kind, cell, system) : readQuantity(name, kind, cell, system);
   }
-  const plain = plainNumber(cell);
-  return plain === undefined ? readQuantity(name, kind, cell as string, system) : fromUnit(name, kind, plain, unit);
+  if (typeof cell === "number") return fromUnit(name, kind, cell, unit);
+  checkLength(name, cell);
+  const found = splitNumber(cell.trim());
+  if (found?.rest !== "") return readQuantity(name, kind, cell, system);
+  checkNumeral(name, kind, found, cell);
+  return fromUnit(name, kind, found.value, unit);
 }
 
 /** The number in a cell that names no unit of its own. */
@@ -63,11 +70,14 @@ export function readValue(
     case "list":
       return readWords(name, entry, String(cell));
     case "span":
-      return readSpan(name, withUnit(cell, unit), system);
+      return readSpan(name, cell, system, unit);
   }
+  if (typeof cell === "string" && cell.length > longestNotation)
+    throw mustBe(name, `at most ${longestNotation} characters long`, cell.length);
   if (typeof cell === "boolean") throw mustBe(name, "a number", cell);
   if (!(entry.kind in kinds)) return own!(entry, cell, unit, system);
   const kind = entry.kind as Kind;
+  if (typeof cell === "string") checkLength(name, cell);
   const band = entry.band && typeof cell === "string" ? readBand(entry, kind, cell, unit, system) : undefined;
   if (band) return band;
   const value = readIn(name, kind, cell, unit, system);
@@ -75,11 +85,8 @@ export function readValue(
   return value;
 }
 
-/** A plain span of temperatures takes the heading's unit. */
-const withUnit = (cell: number | string | boolean, unit: string | undefined): number | string | boolean =>
-  unit !== undefined && (typeof cell === "number" || (typeof cell === "string" && !/[\p{L}°º]\s*$/u.test(cell)))
-    ? `${cell} ${unit}`
-    : cell;
+/** Points of a curve and classes of media take more room than a number. */
+const longestNotation = 2000;
 
 function readWord(name: string, { words = [], spellings = {} }: Entry, cell: number | string | boolean): string {
   const given = String(cell).trim().toLowerCase();

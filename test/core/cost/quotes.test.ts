@@ -1,341 +1,393 @@
 import fc from "fast-check";
 import greenhouse from "../../../data/greenhouse/quotes.json";
 import { functions } from "../../../src/core";
-import { answer } from "../../../src/edge/sheet";
 import { seed } from "../../laws/check";
+import { call, message } from "../../support";
+import { bare, card, duty, one, rank, speed, table, told } from "./offers";
 
-type Rows = readonly (readonly unknown[])[];
-const host = { error: (code: string, message?: string) => ({ code, message }) };
+const { QUOTES } = functions;
 
-/** The answer's rows as objects under the headings' names; their units are kept apart. */
-function rank(rows: Rows, duty: readonly unknown[] = [0.6, 0.1, "5 to 45"]) {
-  const [heading, ...lines] = answer(functions.QUOTES, [rows, ...duty], host) as [string[], ...unknown[][]];
-  const names = heading.map((text) => text.replace(/ \[.*\]$/, ""));
-  const all = lines.map((line) => Object.fromEntries(names.map((name, i) => [name, line[i]])));
-  return {
-    heading,
-    ranked: all.filter((row) => typeof row.rank === "number"),
-    rest: all.filter((row) => row.rank === "not ranked"),
-    notes: all.filter((row) => row.rank === "note").map((row) => row.notes as string),
-  };
-}
-const fault = (rows: unknown, duty: readonly unknown[] = [0.6, 0.1, 20]) =>
-  answer(functions.QUOTES, [rows, ...duty], host)[0]![0];
+/** Hours of a depth at that rate on that work: h/(k·p·v·3600), linear wear. */
+const hours = (rate: number, depth: number, pressure = 0.6) => depth / (rate * pressure * speed * 3600);
 
-const heading = ["part", "supplier", "grade", "bore", "length", "price", "order quantity", "life allowance"];
-const quote = (part: string, grade = "Demo Sorrel", price: unknown = 2, allowance: unknown = 0.2) =>
-  [part, "Supplier A", grade, 15, 20, price, 100, allowance] as unknown[];
-/** One quote with further columns. */
-const withColumns = (columns: Record<string, unknown>) =>
-  rank([
-    [...heading, ...Object.keys(columns)],
-    [...quote("a"), ...Object.values(columns)],
-  ]);
-const one = (columns: Record<string, unknown>) => {
-  const { ranked, rest } = withColumns(columns);
-  return [...ranked, ...rest][0]!;
-};
-
-describe("ranking", () => {
-  test("cost per 1000 h is the landed cost over the life by the grade's high wear rate", () => {
-    const row = one({ "price per": 10, tooling: 500, "planned volume": 1000, "freight per lot": 20, "duty %": 5 });
-    const landed = functions.LANDED({ price: 0.2, quantity: 100, tooling: 500, volume: 1000, freight: 20, duty: 0.05 });
-    const life = functions.LIFE({ wearrate: 1.5e-6, pressure: 0.6, speed: 0.1, allowance: 0.2 });
-    expect(row).toMatchObject({ rank: 1, lot: 100, "unit price": 0.2, "landed cost": landed, "shortest life": life });
-    expect(row["parts per 1000 h"]).toBe(functions.RUNCOST({ landed, life }));
+describe("costs", () => {
+  test("landed, order value, life and cost of 1000 h by hand", () => {
+    const row = one({
+      ...{ price: 20, "price per": 10, "order quantity": 100, tooling: 500, "planned volume": 1000 },
+      ...{ "freight per lot": 20, "customs duty [%]": 5 },
+    });
+    // 2.00 with 5 %, freight 20 over 100, tooling 500 over 1000
+    const landed = 2 * 1.05 + 0.2 + 0.5;
+    const life = hours(1.5e-6, 0.2);
+    expect(row).toMatchObject({
+      rank: 1,
+      quantity: 100,
+      "unit price": 2,
+      "order value": 200,
+      verdict: "fits, PV 72 %",
+    });
+    expect(row.landed).toBeCloseTo(landed, 12);
+    expect(row["shortest life"]).toBeCloseTo(life, 6);
+    expect(row["all in per 1000 h"]).toBeCloseTo(((landed + 58) / life) * 1000, 8);
+    expect(row["of it parts"]).toBeCloseTo((landed / life) * 1000, 8);
+    // 60 pieces a year of 100 h each are 6000 h
+    expect(row["cost a year"]).toBeCloseTo(((landed + 58) / life) * 6000, 6);
   });
-
-  test("cheapest to run first, not cheapest to buy", () => {
-    const { ranked } = rank([heading, quote("cheap", "Demo Medlar", 1), quote("lasting", "Demo Lovage", 1.5)]);
-    expect(ranked.map((row) => row.part)).toEqual(["lasting", "cheap"]);
+  test("labour and downtime turn the order round", () => {
+    const offers = table(
+      { part: "cheap", grade: "Demo Medlar", price: 0.1 },
+      { part: "lasting", grade: "Demo Lovage", price: 2 },
+    );
+    const order = (fields: Record<string, unknown>) => rank(offers, fields).rows.map((row) => row.part);
+    expect(order({ ...duty, labour: 0, downtime: 0 })).toEqual(["cheap", "lasting"]);
+    expect(order(duty)).toEqual(["lasting", "cheap"]);
+    const { labour: _, downtime: __, ...silent } = duty;
+    expect(rank(offers, silent).notes[0]).toMatch(/^the duty states no labour and no downtime/);
   });
+  test("each part is judged with its own sizes", () => {
+    // a quarter of the length, four times the pressure: PV 288 %
+    expect(one({ length: 5 }).verdict).toBe("fails, PV 289 %");
+    expect(one({ length: 40 })["shortest life"]).toBeCloseTo(hours(1.5e-6, 0.2, 0.3), 6);
+    expect(told({ bore: 20 })).toContain("bore 20 mm, the duty's is 15 mm");
+    expect(told({ bore: 15.01 })).not.toContain("the duty's");
+    expect(told({}, { ...duty, wall: 2 })).toContain("no wall: the duty's 2 mm taken");
+  });
+  test("what does not hold says what it would take, to the next tenth", () => {
+    // PV of Sorrel at 30 mm/s would be 72 % at 20 mm: at 12 mm 120 %, so that 14.5 mm hold
+    expect(told({ length: 12 })).toContain("would hold with 14.5 mm length");
+    expect(one({ length: 14.5 }).verdict).toMatch(/^fits, PV (99|100)/);
+    expect(told({ length: 14.4 })).toContain("would hold with");
+  });
+  test("a wear allowance at or above the wall, a volume below the order, a lead time beyond three years: errors of the row", () => {
+    expect(told({ wall: 1.5, "wear allowance": 3 })).toContain(
+      "wear allowance must be below the wall of 1.5 mm, got 3",
+    );
+    expect(one({ wall: 1.5, "wear allowance": 1.5 }).rank).toBe("not ranked");
+    expect(told({ "order quantity": 100, tooling: 5, "planned volume": 99 })).toContain("below the order of 100");
+    expect(one({ "order quantity": 100, tooling: 5, "planned volume": 100 }).rank).toBe(1);
+    expect(told({ "lead time": "160 weeks" })).toContain("lead time must be at most three years, got 1120 d");
+    expect(one({ "lead time": "156 weeks" })).toMatchObject({ rank: 1, "lead time": 1092 });
+  });
+  test("pieces are whole", () => {
+    for (const heading of ["order quantity", "least order", "price per", "planned volume"])
+      expect(told({ [heading]: 2.5 })).toContain(`${heading} must be a whole number`);
+  });
+});
 
-  test("whatever the order of the rows, the same ranking; every row is in the answer", () => {
-    const rows = Array.from({ length: 8 }, (_, i) => quote(`part ${i}`, i % 3 ? "Demo Sorrel" : "unheard of", 1 + i));
+describe("order", () => {
+  test("fits, care, no data, fails; inside each by cost, without a life behind by landed cost", () => {
+    const rows = rank(
+      table(
+        { part: "fails", length: 5, price: 0.01 },
+        { part: "family", grade: "Bare", price: 0.01 },
+        { part: "dear", price: 3 },
+        { part: "cheap", price: 1 },
+        { part: "care", length: 31 },
+        { part: "dear family", grade: "Bare", price: 0.02 },
+        { part: "no price", price: null },
+      ),
+      duty,
+      bare,
+    ).rows;
+    expect(rows.map((row) => row.part)).toEqual([
+      "cheap",
+      "dear",
+      "care",
+      "family",
+      "dear family",
+      "fails",
+      "no price",
+    ]);
+    expect(rows.map((row) => row.rank)).toEqual([1, 2, 3, 4, 5, 6, "not ranked"]);
+    expect(rows[3]!["reason or question"]).toMatch(/ranked by landed cost; ask for .*wear rate high of Bare/);
+    expect(rows[6]!["reason or question"]).toMatch(/^no price; .*ask for price, wall, lead time$/);
+  });
+  test("whatever the order of the rows, the same ranking", () => {
+    const offers = Array.from({ length: 8 }, (_, i) => ({ part: `p${i}`, price: 1 + i, length: i % 3 ? 20 : 5 }));
     fc.assert(
-      fc.property(fc.shuffledSubarray(rows, { minLength: 8 }), (shuffled) => {
-        const { ranked, rest } = rank([heading, ...shuffled]);
-        expect(ranked.map((row) => row.part)).toEqual(["part 1", "part 2", "part 4", "part 5", "part 7"]);
-        expect(rest.map((row) => row.part)).toEqual(
-          shuffled.map((row) => row[0]).filter((p) => /[036]/.test(p as string)),
-        );
+      fc.property(fc.shuffledSubarray(offers, { minLength: 8 }), (shuffled) => {
+        expect(rank(table(...shuffled)).rows.map((row) => row.part)).toEqual([
+          "p1",
+          "p2",
+          "p4",
+          "p5",
+          "p7",
+          "p0",
+          "p3",
+          "p6",
+        ]);
       }),
-      { seed },
+      { seed, numRuns: 50 },
     );
   });
-
-  test("equal cost: one rank, the table's order, and said", () => {
-    const { ranked } = rank([heading, quote("z"), quote("y"), quote("dear", "Demo Sorrel", 3), quote("x")]);
-    expect(ranked.map((row) => [row.rank, row.part])).toEqual([
+  test("equal costs share a rank in the table's order", () => {
+    const rows = rank(table({ part: "z" }, { part: "y" }, { part: "dear", price: 3 }, { part: "x" })).rows;
+    expect(rows.map((row) => [row.rank, row.part])).toEqual([
       [1, "z"],
       [1, "y"],
       [1, "x"],
       [4, "dear"],
     ]);
-    expect(ranked.map((row) => row.notes)).toEqual([...Array<string>(3).fill("equal cost: in the table's order"), ""]);
+    expect(String(rows[0]!["reason or question"])).toContain("equal cost");
+    expect(String(rows[3]!["reason or question"])).not.toContain("equal cost");
   });
-
-  test("500 rows, one answer for each", () => {
-    const rows = Array.from({ length: 500 }, (_, i) =>
-      quote(`p${i}`, i % 7 ? "Demo Sorrel" : `unknown ${i}`, 1 + i / 100),
-    );
-    const { ranked, rest } = rank([heading, ...rows]);
-    expect([ranked.length, rest.length]).toEqual([428, 72]);
-    const costs = ranked.map((row) => row["parts per 1000 h"] as number);
-    expect(costs).toEqual([...costs].sort((a, b) => a - b));
-  });
-});
-
-describe("what keeps a part out of the ranking is said, and the part stays in the answer", () => {
-  const reasonOf = (row: unknown[], duty?: unknown[]) => rank([heading, row], duty).rest[0]!;
-  test("an unknown grade, with the nearest name", () => {
-    const row = reasonOf(quote("a", "Demo Sorel"));
-    expect(row).toMatchObject({ grade: "Demo Sorel", verdict: "no data, grade", "shortest life": "" });
-    expect(row.notes).toBe('grade "Demo Sorel" is unknown; nearest: Demo Sorrel');
-  });
-  test("a part that does not fit shows its verdict, and no life by a law beyond its limits", () => {
-    const row = reasonOf(quote("a"), [0.6, 5, "5 to 45"]);
-    expect(row.verdict).toMatch(/^fails, PV \d+ %$/);
-    expect(row).toMatchObject({ "landed cost": 2, "shortest life": "", "parts per 1000 h": "" });
-  });
-  test("a grade whose data do not tell", () => {
-    const row = reasonOf(quote("a", "PEEK"));
-    expect(row.verdict).toMatch(/^no data, /);
-    expect(row.notes).toBe("no data, wear rate high");
-  });
-  test.each([null, "", "-", "n/a", 0])("no price: %p", (price) => {
-    expect(reasonOf(quote("a", "Demo Sorrel", price))).toMatchObject({ "unit price": "", notes: "no price" });
-  });
-  test("no life allowance is no guess", () => {
-    expect(reasonOf(quote("a", "Demo Sorrel", 2, null)).notes).toBe("no data, life allowance");
-    const without = heading.slice(0, 7);
-    expect(rank([without, quote("a").slice(0, 7)]).rest[0]!.notes).toBe("no data, life allowance");
-  });
-  test("nothing wears at rest", () => {
-    const expected = "nothing wears in this duty: no cost per running hour";
-    expect(reasonOf(quote("a"), [0.6, 0.1, 20, "static"]).notes).toBe(expected);
-    expect(reasonOf(quote("a"), [0.6, 0, 20]).notes).toBe(expected);
-  });
-  test("freight or tooling that cannot be shared out", () => {
-    const bare = [
-      "part",
-      "supplier",
-      "grade",
-      "bore",
-      "length",
-      "price",
-      "life allowance",
-      "freight per lot",
-      "tooling",
+  test("a quote may name its own duty", () => {
+    const duties = [
+      ["duty", "load", "bore", "length", "rpm", "temperature"],
+      ["slow", 180, 15, 20, 12, 20],
+      ["fast", 180, 15, 20, 1200, 20],
     ];
-    const row = ["a", "Supplier A", "Demo Sorrel", 15, 20, 2, 0.2];
-    expect(rank([bare, [...row, 60, null]]).rest[0]).toMatchObject({
-      "landed cost": "",
-      notes: "no data, order quantity",
-    });
-    expect(rank([bare, [...row, 0, 900]]).rest[0]).toMatchObject({
-      "landed cost": "",
-      notes: "no data, planned volume",
-    });
-    expect(rank([bare, [...row, null, null]]).ranked[0]).toMatchObject({ lot: "", "landed cost": 2 });
+    const of = (heading: string) => {
+      const cells = table({ [heading]: "fast" }, { [heading]: "SLOW" }, {}, { [heading]: "other" });
+      const [, ...rows] = call(QUOTES, [cells, duties, "slow"]);
+      return rows.map((row) => [row[4], String(row[17]).split(",")[0]]);
+    };
+    for (const heading of ["for duty", "duty"])
+      expect(of(heading).slice(0, 4)).toEqual([
+        ["slow", "fits"],
+        ["slow", "fits"],
+        ["fast", "fails"],
+        ["other", "cannot be judged"],
+      ]);
   });
-  test("several reasons stand side by side", () => {
-    expect(reasonOf(quote("a", "Demo Sorrel", null, null)).notes).toBe("no price; no data, life allowance");
-  });
-});
-
-describe("cells that cannot be read stay in their row", () => {
-  test("an error that came in goes out in its place", () => {
-    const row = quote("a");
-    row[3] = "#REF!";
-    const { ranked, rest } = rank([heading, row, quote("b")]);
-    expect(rest[0]).toMatchObject({ bore: { code: "#REF!" }, notes: "bore holds #REF!" });
-    expect(ranked.map((r) => r.part)).toEqual(["b"]);
-  });
-  test("a wrong cell becomes an error with its message", () => {
-    const row = quote("a");
-    row[4] = -5;
-    expect(rank([heading, row]).rest[0]).toMatchObject({
-      length: { code: "#VALUE!", message: "length must be above 0 mm, got -5" },
-      notes: "length must be above 0 mm, got -5",
-    });
-    row[4] = true;
-    expect(rank([heading, row]).rest[0]!.notes).toBe("length must be a number, got TRUE");
-  });
-  test("a price in words", () => {
-    expect(rank([heading, quote("a", "Demo Sorrel", "on request")]).rest[0]!.notes).toBe(
-      'price must be an amount with at most a currency label, got "on request"',
-    );
-  });
-  test("a fault in what makes the landed cost", () => {
-    expect(one({ "duty %": "high" })).toMatchObject({ rank: "not ranked", "landed cost": { code: "#VALUE!" } });
+  test("no order quantity: the least order, else the least with a price, said", () => {
+    expect(told({ "least order": 50 })).toContain("no order quantity: 50 taken");
+    expect(told({ "price from 10": 3, price: null })).toContain("no order quantity: 10 taken");
+    expect(told({})).toContain("no order quantity: 1 taken");
+    expect(told({ "order quantity": 10, "least order": 50 })).toContain("the least order of 50 is bought, not 10");
   });
 });
 
-describe("units, order quantity, money", () => {
-  test("headings and cells in any unit come out in the sheet's", () => {
-    const mixed = [
-      "part",
-      "supplier",
-      "grade",
-      "Bore [in]",
-      "LENGTH (cm)",
-      "price",
-      "life-allowance [µm]",
-      "lead time",
+describe("price breaks", () => {
+  const price = (offer: Record<string, unknown>) => one({ price: null, ...offer })["unit price"];
+  test("in headings, with the currency there", () => {
+    const breaks = { "price from 1 [EUR]": 4, "price from 100 [EUR]": 3, "price from 500": "2 EUR" };
+    expect([1, 99, 100, 499, 500].map((n) => price({ ...breaks, "order quantity": n }))).toEqual([4, 4, 3, 3, 2]);
+  });
+  test("in rows: from, from and to, and cells such as 100-499", () => {
+    const inRows = (heading: string, cells: unknown[], to?: unknown[]) =>
+      rank(
+        table(
+          ...[4, 3, 2].map((price, i) => ({
+            price,
+            [heading]: cells[i],
+            ...(to ? { to: to[i] } : {}),
+            "least order": 200,
+          })),
+        ),
+      ).rows;
+    for (const rows of [
+      inRows("from quantity", [1, 100, 500]),
+      inRows("from", [1, 100, 500], [99, 499, null]),
+      inRows("quantity", ["1-99", "100-499", "500+"]),
+      inRows("qty", ["1 to 99", "100 bis 499", "from 500"]),
+    ])
+      expect(rows.map((row) => row["unit price"])).toEqual([3]);
+    expect(told({ from: 100, to: 499, "least order": 600 })).toContain("no price for 600 pieces");
+  });
+  test("two prices for one quantity are an error of the offer", () => {
+    expect(told({ "price from 1": 3 })).toContain("gives two prices for quantity 1");
+  });
+});
+
+describe("money", () => {
+  const rates = [
+    ["currency", "rate [EUR]", "date"],
+    ["USD", 0.9, 46357],
+  ];
+  test.each([["EUR 1,250.50"], ["1.250,50 EUR"], ["eur1250.5"], ["€ 1250.50"], ["1250,50 €/pc"]])("%s", (price) => {
+    expect(one({ price })).toMatchObject({ "unit price": 1250.5, currency: "EUR" });
+  });
+  test("a dollar is the heading's where that names one, else it is asked for", () => {
+    expect(told({ price: "$0.60" })).toContain('price "$": which dollar?');
+    expect(one({ price: undefined, "price [EUR]": "$0.60" }).rank).toBe("not ranked");
+    expect(
+      rank([
+        ["grade", "bore", "length", "price [CAD]"],
+        ["Demo Sorrel", 15, 20, "$0.60"],
+      ]).rows[0],
+    ).toMatchObject({
+      currency: "CAD",
+      "unit price": 0.6,
+    });
+    expect(told({ price: "¥60" })).toContain("Type JPY or CNY");
+    expect(one({ price: "US$ 0.60" })).toMatchObject({ currency: "USD", rank: 1 });
+  });
+  test("another currency is converted by rates alone, a cell's own before the heading's", () => {
+    const cells = [
+      ["part", "grade", "bore", "length", "price [EUR]"],
+      ["a", "Demo Sorrel", 15, 20, 2],
+      ["b", "Demo Sorrel", 15, 20, "USD 2"],
     ];
-    const row = ["a", "Supplier A", "Demo Sorrel", 0.75, "0.5 in", 2, 200, "3 weeks"];
-    const metric = rank([mixed, row]);
-    expect(metric.heading).toContain("bore [mm]");
-    expect(metric.ranked[0]).toMatchObject({
-      bore: expect.closeTo(19.05, 10) as number,
-      length: expect.closeTo(12.7, 10) as number,
-      "lead time": expect.closeTo(21, 10) as number,
-    });
-    const inch = rank([mixed, row], ["0.6 MPa", "0.1 m/s", "5 to 45 °C", null, null, "inch"]);
-    expect(inch.heading).toContain("length [in]");
-    expect(inch.ranked[0]).toMatchObject({ bore: expect.closeTo(0.75, 10), length: expect.closeTo(0.5, 10) });
-    expect(inch.ranked[0]!["parts per 1000 h"]).toBeCloseTo(metric.ranked[0]!["parts per 1000 h"] as number, 10);
-  });
-  test("plain numbers without a unit in the heading are in the sheet's system", () => {
-    const row = ["a", "Supplier A", "Demo Sorrel", 0.75, 0.5, 2, 100, 0.008];
-    const { ranked } = rank([heading, row], ["0.6 MPa", "0.1 m/s", "5 to 45 °C", null, null, "inch"]);
-    expect(ranked[0]).toMatchObject({ bore: expect.closeTo(0.75, 12), length: expect.closeTo(0.5, 12) });
-    const metric = rank([heading, quote("a", "Demo Sorrel", 2, "0.008 in")]).ranked[0]!;
-    expect(ranked[0]!["shortest life"]).toBeCloseTo(metric["shortest life"] as number, 8);
-  });
-  test("where the least order is above the order quantity, the least order is bought", () => {
-    const row = one({ "least order": 500, "freight per lot": 50 });
-    expect(row).toMatchObject({ lot: 500, "landed cost": 2.1, notes: "the least order of 500 is bought, not 100" });
-    expect(one({ "least order": 100, "freight per lot": 50 })).toMatchObject({
-      lot: 100,
-      "landed cost": 2.5,
-      notes: "",
-    });
-  });
-  test.each([["EUR 1,250.50"], ["1.250,50 EUR"], ["eur1250.5"]])("one label throughout is shown: %s", (price) => {
-    const { ranked } = rank([heading, quote("a", "Demo Sorrel", price)]);
-    expect(ranked[0]).toMatchObject({ "unit price": 1250.5, currency: expect.stringMatching(/^eur$/i) as string });
-  });
-  test("the heading's label serves for plain numbers", () => {
-    const labelled = heading.map((text) => (text === "price" ? "price [EUR]" : text));
-    const { ranked, rest } = rank([
-      labelled,
-      quote("a"),
-      quote("b", "Demo Sorrel", "3 EUR"),
-      quote("c", "Demo Sorrel", "$3"),
+    const [first, second] = rank(cells).rows;
+    expect(first).toMatchObject({ part: "a", rank: 1, currency: "EUR" });
+    expect(second).toMatchObject({ part: "b", rank: "not ranked" });
+    expect(second!["reason or question"]).toContain("amount in USD, the others in EUR: rates of both are wanted");
+    const converted = rank(cells, duty, null, rates);
+    expect(converted.rows.map((row) => [row.part, row["unit price"]])).toEqual([
+      ["b", 1.8],
+      ["a", 2],
     ]);
-    expect(ranked.map((row) => row.currency)).toEqual(["EUR", "EUR"]);
-    expect(rest[0]).toMatchObject({ part: "c", currency: "$", notes: "amount in $, others in EUR: never converted" });
+    // 46 357 days after 30 December 1899
+    expect(converted.notes).toContain("USD at 0.9 EUR of 2026-12-01");
   });
-  test("a second label is an error of its rows; a price without one is taken as the table's, and said", () => {
-    const prices = ["2 USD", "3 EUR", "4 EUR", 5];
-    const { ranked, rest } = rank([heading, ...prices.map((price, i) => quote(`p${i}`, "Demo Sorrel", price))]);
-    expect(rest.map((row) => [row.part, row["landed cost"], row.notes])).toEqual([
-      ["p0", "", "amount in USD, others in EUR: never converted"],
-    ]);
-    expect(ranked.map((row) => row.notes)).toEqual(["", "", "no currency given, taken as EUR"]);
-    expect(one({ "freight per lot": "20 USD", tooling: "10 EUR", "planned volume": 10 }).notes).toMatch(
-      /never converted/,
-    );
+  test("a table of rates that contradicts itself", () => {
+    const rank2 = (rows: unknown[][]) => message(call(QUOTES, [table({}), card(duty), null, null, rows]));
+    expect(
+      rank2([
+        ["currency", "rate"],
+        ["USD", 1],
+        ["USD", 2],
+      ]),
+    ).toContain("two rates for USD");
+    expect(
+      rank2([
+        ["currency", "rate [EUR]"],
+        ["EUR", 2],
+      ]),
+    ).toContain("the rate of EUR in EUR must be 1");
+    expect(
+      rank2([
+        ["currency", "rate"],
+        ["money", 2],
+      ]),
+    ).toContain("ISO 4217");
   });
-  test("a duty is in % where its heading says so, and a small one may be a percent cell", () => {
-    for (const name of ["duty %", "duty [%]", "Duty (%)"]) {
-      expect(one({ [name]: 4 })).toMatchObject({ "landed cost": 2.08, notes: "" });
-      expect(one({ [name]: "4 %" })).toMatchObject({ "landed cost": 2.08, notes: "" });
-      expect(one({ [name]: "0.2 %" })).toMatchObject({ "landed cost": 2.004, notes: "" });
-      expect(one({ [name]: 0.04 }).notes).toBe("duty is 0.04 %: 4 % is written as 4");
-      expect(one({ [name]: "0.04" }).notes).toBe("duty is 0.04 %: 4 % is written as 4");
-    }
-  });
-  test("a duty is a ratio where its heading says so; where it says nothing, a plain number could be either", () => {
-    for (const name of ["duty [ratio]", "duty (1)"]) expect(one({ [name]: 0.04 })["landed cost"]).toBe(2.08);
-    expect(one({ "duty [ratio]": 4 }).notes).toBe("duty must be from 0 % to 100 %, got 4: type 4 %");
-    for (const found of [0.04, 4])
-      expect(one({ duty: found })).toMatchObject({
-        rank: "not ranked",
-        notes: `duty ${found} could be % or a ratio: put [%] or [ratio] in the heading`,
-      });
-    expect(one({ duty: 0 })["landed cost"]).toBe(2);
-    expect(one({ duty: "4 %" })["landed cost"]).toBe(2.08);
+  test("4.5 % under a percentage's heading is 4.5 %, a plain number needs % or ratio", () => {
+    for (const heading of ["duty %", "duty [%]", "Duty (%)", "import duty [%]", "customs duty %"])
+      for (const cell of [4.5, "4.5", "4.5 %", "4,5 %", "4,5"])
+        expect([heading, cell, one({ [heading]: cell }).landed]).toEqual([heading, cell, expect.closeTo(2.09, 12)]);
+    expect(one({ "customs duty [ratio]": 0.045 }).landed).toBeCloseTo(2.09, 12);
+    expect(told({ "customs duty": 4.5 })).toContain("could be % or a ratio");
+    expect(told({ "duty %": 0.04 })).toContain("customs duty is 0.04 %: 4 % is written as 4");
   });
 });
 
-describe("the table as a whole", () => {
-  test("blank rows are skipped, also where the host hands blanks over as 0", () => {
-    const blank = heading.map(() => null);
-    const zeros = heading.map(() => 0);
-    const { ranked, rest } = rank([blank, heading, blank, quote("a"), zeros, quote("b"), blank]);
-    expect([ranked.length, rest.length]).toEqual([2, 0]);
+describe("lead time", () => {
+  test.each<[unknown, unknown]>([
+    ...([
+      ["4-6 weeks", 42],
+      ["4 to 6 wks", 42],
+      ["ca. 3 Wochen", 21],
+      ["ex stock", 0],
+      ["10 working days", 14],
+    ] as [string, number][]),
+    ...([
+      [21, 21],
+      ["21", 21],
+      ["2 months", 730 / 12],
+      ["3 semaines", 21],
+      ["6 weeks ARO", 42],
+    ] as [unknown, number][]),
+  ])("%s is %p d", (cell, days) => expect(one({ "lead time": cell })["lead time"]).toBeCloseTo(days as number, 9));
+  test("in the heading's unit", () => expect(one({ "lead time [weeks]": "4-6" })["lead time"]).toBe(42));
+  test.each(["2026-12-01", "01.12.2026", 46357])("%s is a date, which costs nothing else", (cell) => {
+    expect(one({ "lead time": cell })).toMatchObject({ rank: 1, "lead time": "" });
+    expect(told({ "lead time": cell })).toContain("is a date: type the time from the order");
   });
-  test("unknown columns and differing sizes are noted, and the standing caution", () => {
-    const row = quote("b");
-    row[3] = 20;
-    const { notes } = rank([
-      [...heading, "colour", "Shade"],
-      [...quote("a"), "red", null],
-      [...row, "blue", null],
-    ]);
-    expect(notes).toEqual([
-      "columns not read: colour, Shade",
-      "bores differ: the duty's pressure and speed are taken for every part",
-      "preliminary: figures are typical, not guaranteed; test in the application before buying",
-    ]);
+  test("an unreadable one is a note and costs nothing else", () => {
+    expect(one({ "lead time": "on request" })).toMatchObject({ rank: 1, "lead time": "" });
+    expect(told({ "lead time": "soon" })).toContain(
+      'lead time must be a time like "3 weeks" or "ex stock", got "soon"',
+    );
   });
-  test("own grades are found first", () => {
-    const own = [
+});
+
+describe("cells and the table", () => {
+  test("an error that came in stays in its row", () => {
+    const { rows } = rank(table({ part: "a", bore: "#REF!" }, { part: "b" }));
+    expect(rows.map((row) => [row.rank, row.part])).toEqual([
+      [1, "b"],
+      ["not ranked", "a"],
+    ]);
+    expect(rows[1]).toMatchObject({ bore: { code: "#REF!" }, verdict: "cannot be judged" });
+  });
+  test("an unknown grade has no data, is ranked by its price and asked for", () => {
+    const row = one({ grade: "Demo Sorel" });
+    expect(row).toMatchObject({ rank: 1, verdict: "no data, grade" });
+    expect(row["reason or question"]).toContain('grade "Demo Sorel" is unknown; nearest: Demo Sorrel');
+  });
+  test("a missing size is no data, never the duty's", () => {
+    expect(one({ length: null })).toMatchObject({ verdict: "no data, length" });
+    expect(told({ length: "tbd" })).toContain("ask for length");
+  });
+  test("sizes and units come out in the sheet's system", () => {
+    const row = one({ bore: "0.591 in", length: "2 cm", wall: "1/16 in" });
+    expect([row.bore, row.length, row.wall]).toEqual([0.591 * 25.4, 20, 25.4 / 16]);
+    const [heading, line] = call(
+      QUOTES,
       [
-        ...["grade", "running pressure limit", "speed limit turning", "PV limit", "highest temperature"],
-        ...["wear rate high", "wear rate from"],
+        table({}),
+        card(duty).map(([k, v]) => [
+          k === "load"
+            ? "load [N]"
+            : k === "temperature"
+              ? "temperature [°C]"
+              : k === "wear allowance"
+                ? "wear allowance [mm]"
+                : k === "bore" || k === "length"
+                  ? `${String(k)} [mm]`
+                  : k,
+          v,
+        ]),
+        null,
       ],
-      ["House blend", 20, 1, 0.2, 80, 1e-6, "bush"],
-    ];
-    const { ranked, rest } = rank([heading, quote("a", "house blend")], [0.6, 0.1, "20 to 23", null, own]);
-    expect(rest).toEqual([]);
-    expect(ranked[0]).toMatchObject({ verdict: "fits, PV 30 %" });
-    // a rate of unknown tests counts as one of flat tests, and a quote has no clearance
-    const unknown = own.map((row) => row.slice(0, -1));
-    expect(rank([heading, quote("a", "house blend")], [0.6, 0.1, "20 to 23", null, unknown]).rest[0]!.notes).toBe(
-      "no data, wear rate from (bush)",
+      "inch",
     );
-    expect(ranked[0]!["shortest life"]).toBeCloseTo(0.2 / (1e-6 * 0.6 * 0.1 * 3600), 8);
+    expect(heading).toContain("bore [in]");
+    expect(line![5]).toBe(15);
   });
-  test("several duties: their tables below each other, a blank one blank", () => {
-    const many = answer(functions.QUOTES, [[heading, quote("a")], [[0.6], [null], [500]], 0.1, 20], host);
-    expect(many[0]!.slice(0, 3)).toEqual(["row", "rank", "part"]);
-    expect(many.map((line) => line[0])).toEqual(["row", 1, 1, "", 3, 3]);
-    expect(many[4]!.slice(1, 3)).toEqual(["not ranked", "a"]);
+  test("spare rows, unknown columns, the standing caution", () => {
+    const cells = table({ colour: "red" }, { part: "b" });
+    const { rows, notes } = rank([cells[0]!.map(() => null), cells[0]!, cells[0]!.map(() => 0), ...cells.slice(1)]);
+    expect(rows).toHaveLength(2);
+    expect(notes[0]).toBe("columns not read: colour");
+    expect(notes.at(-1)).toMatch(/^preliminary/);
   });
-  test.each([
-    ["quotes is missing", [[null]]],
+  test.each<[string, unknown[][]]>([
+    ['quotes has no column "grade" or "price"', [["part"], ["a"]]],
     [
-      'quotes has no column "supplier", "bore" or "price"',
+      "quotes holds no row below its headings",
       [
-        ["part", "grade", "length"],
-        ["a", "b", 1],
+        ["grade", "price"],
+        [0, 0],
       ],
     ],
-    ["quotes holds no row below its headings", [heading, heading.map(() => null)]],
-    ['quotes has two columns for "bore" (one is "bore")', [[...heading, "Bore [in]"], quote("a")]],
+    ['quotes has two columns for "bore" (one is "bore")', table({ "Bore [in]": 1 })],
     [
-      'unit of bore must be in a unit like mm or in, got "kg"',
-      [heading.map((h) => (h === "bore" ? "bore [kg]" : h)), quote("a")],
+      'unit of price must be a currency by its ISO 4217 code, such as EUR, got "EUR/100"',
+      [
+        ["grade", "price [EUR/100]"],
+        ["a", 1],
+      ],
     ],
-    [
-      'unit of price must be a currency label, got "EUR/100"',
-      [heading.map((h) => (h === "price" ? "price [EUR/100]" : h)), quote("a")],
-    ],
-  ])("%s", (message, rows) => {
-    expect(fault(rows)).toEqual({ code: "#VALUE!", message });
+    ["quotes has 501 headings, at most 500 are read", [Array.from({ length: 501 }, (_, i) => `c${i}`), ["a"]]],
+  ])("%s", (text, cells) => {
+    expect(message(call(QUOTES, [cells, card(duty), null]))).toBe(text);
+  });
+  test("own grades are found first; a wear rate of a flat test tells no life without a clearance", () => {
+    const own = (from: string) => [
+      [
+        "grade",
+        "running pressure limit",
+        "speed limit turning",
+        "PV limit",
+        "lowest temperature",
+        "highest temperature",
+        "wear rate high",
+        "wear rate from",
+      ],
+      ["House blend", 20, 1, 0.2, -20, 80, 1e-6, from],
+    ];
+    expect(one({ grade: "house blend" }, duty, own("bush"))["shortest life"]).toBeCloseTo(hours(1e-6, 0.2), 6);
+    expect(one({ grade: "house blend" }, duty, own("flat")).verdict).toMatch(/^no data, wear life/);
   });
 });
 
-test("the greenhouse's quotes: invented, one grade unknown, one price missing, the dearest piece not the dearest hour", () => {
+test("the greenhouse's offers: one grade unknown, one price missing, a dear piece before a cheap one", () => {
   expect(greenhouse.source).toMatch(/^invented/);
-  const { ranked, rest } = rank(greenhouse.rows, [0.6, 0.0942, "5 to 45"]);
-  expect(ranked).toHaveLength(7);
-  expect(rest.map((row) => row.part)).toEqual(["B-0591-F", "C/15/S", "C/15/F"]);
-  expect(rest[0]!.notes).toBe("no price");
-  expect(rest[1]!.notes).toMatch(/^grade "Demo Sorel" is unknown/);
-  expect(ranked[0]!["landed cost"]).toBeGreaterThan(ranked[2]!["landed cost"] as number);
+  const { rows } = rank(greenhouse.rows);
+  expect(rows).toHaveLength(10);
+  expect(rows.filter((row) => row.rank === "not ranked").map((row) => row.part)).toEqual(["B-0591-F"]);
+  expect(rows[0]!.landed).toBeGreaterThan(rows[2]!.landed as number);
 });

@@ -338,12 +338,6 @@ test("a working shows nothing where the function has no answer", () => {
   expect(call(functions.STEPS, "MAXRPM", ["Demo Sorrel", 180_000, 15, 20, 25])).toEqual(rpm);
 });
 
-test("the cost of parts is called that, and says what it leaves out", () => {
-  const names = functions.QUOTES.spec.result as unknown as { columns: readonly { name: string }[] };
-  expect(names.columns.map(({ name }) => name)).toContain("parts per 1000 h");
-  expect(functions.QUOTES.spec.text).toContain("without labour and downtime");
-});
-
 test("a wrong word or number of a direct call is an error, not a verdict", () => {
   const duty = { grade: "Demo Medlar", pressure: 0.6, speed: 0.094 };
   expect(() => functions.VERDICT({ ...duty, temperature: 20, motion: "flying" as never })).toThrow(

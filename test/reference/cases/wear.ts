@@ -76,6 +76,11 @@ const grades = [
   ["A grade", 20, 1, 0.2, -40, 90, 1e-6, 4e-6, "bush"],
   ["B grade", 20, 1, 0.2, -40, 90, 5e-7, 2e-6, "bush"],
 ];
+/** 0.5 MPa at 0.1 m/s. */
+const duty = [
+  ["load [N]", "bore [mm]", "length [mm]", "rpm", "temperature [°C]"],
+  [150, 20, 15, (0.1 * 60_000) / (Math.PI * 20), 20],
+];
 function cheapestFirst(): string {
   const rate = { "A grade": 4e-6, "B grade": 2e-6 } as Record<string, number>;
   return quotes
@@ -192,7 +197,7 @@ export const wearCases: readonly ReferenceCase[] = [
     unit: "",
     expected: cheapestFirst(),
     compute: () =>
-      call(functions.QUOTES, [quotes, 0.5, 0.1, 20, "turning", grades])
+      call(functions.QUOTES, [quotes, duty, null, grades])
         .slice(1, 4)
         .map((line) => line[1])
         .join(" "),

@@ -9,7 +9,7 @@ import { ranked, scopeOf } from "./rank";
 import type { DutyTable } from "../model/readDuties";
 
 /** The argument that names one duty of a table. */
-const dutyArg = {
+export const dutyArg = {
   kind: "any",
   optional: true,
   text: "Name of the duty, or its number in the table, steps counted once; not needed where there is one",

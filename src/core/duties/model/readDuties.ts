@@ -34,9 +34,12 @@ export interface DutyTable {
 
 export const readOwn: OwnReader = (entry, cell, _unit, system) => readZone(cell, system, entry.heading);
 
+/** How duties are read, whoever reads them. */
+export const dutyReading = { list: fields, headings: fieldHeadings, own: readOwn } as const;
+
 /** A table of duties, or a card of one; rows of one name, or with no name below it, are the steps of one duty. */
 export function readDuties(cells: Cell[][], system: System, name: string): DutyTable {
-  const table: Read = readTable(cells, { list: fields, headings: fieldHeadings, system, name, own: readOwn });
+  const table: Read = readTable(cells, { ...dutyReading, system, name });
   const hasNames = table.columns.some(({ key }) => key === "duty");
   if (table.columns.every(({ key }) => key === undefined))
     throw clash(name, `${name} must have a heading row: duty, load, bore, length, rpm, temperature …`);

@@ -54,3 +54,15 @@ export function withField(
   });
   return new NamedDuty(duty.name, steps, corner);
 }
+
+/** The duty with values of its own in all steps, such as the sizes of another part; `dropped` fields are left out first. */
+export function withValues(duty: NamedDuty, own: FieldValues, dropped: readonly FieldKey[] = []): NamedDuty {
+  let above: FieldValues = {};
+  const steps = duty.steps.map(({ values }, i): StepValues => {
+    const kept = Object.entries(values).filter(([key]) => !dropped.includes(key as FieldKey));
+    const step = stepValues({ ...Object.fromEntries(kept), ...own }, above, i > 0, duty.steps.length > 1);
+    above = step.values;
+    return step;
+  });
+  return new NamedDuty(duty.name, steps);
+}

@@ -11,4 +11,4 @@ export { mediaClasses, mediaRatings } from "./media";
 export { headingOf, kindOf, properties, property, propertyNamed, ratings } from "./properties";
 export type { Property, PropertyKey, Rating, Values } from "./properties";
 export { originText } from "../source";
-export { gradesArg, parseGrades, readGrades } from "./table";
+export { gradeReading, gradesArg, parseGrades, readGrades } from "./table";

@@ -27,9 +27,12 @@ export function readGrades(cells: Cell[][], system: System, name: string): Libra
   return libraryOf(grades, unknownColumns);
 }
 
+/** How grades are read, whoever reads them. */
+export const gradeReading = { list: propertyList, headings: propertyHeadings, own: readOwnKind } as const;
+
 /** Reads a heading row and one grade per row, or a card of one grade; rows are counted in the range, the heading being row 1 where it is the first. */
 export function parseGrades(cells: Cell[][], system: System, name: string): GradeTable {
-  const reading = { list: propertyList, headings: propertyHeadings, system, name, own: readOwnKind };
+  const reading = { ...gradeReading, system, name };
   const table = readTable<typeof propertyList, OwnKinds>(cells, reading);
   const { columns, rows, unknownColumns } = table;
   if (!columns.some(({ key }) => key === "grade"))

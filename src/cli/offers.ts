@@ -1,0 +1,56 @@
+import { functions } from "../core";
+import { quoteReading } from "../core/cost";
+import { BushError } from "../core/errors";
+import type { Cell } from "../core/formula";
+import type { System } from "../core/kinds";
+import type { Decimals } from "../core/table/decimals";
+import { OpenDecimals } from "../core/table/decimals";
+import { answer } from "../edge/sheet";
+import { joined } from "../files/join";
+import { Refusal } from "./files";
+import type { FileTable } from "./files";
+import { host, isUnread, shown } from "./shown";
+import type { Answered, Shown } from "./shown";
+
+export interface Offered {
+  readonly heading: readonly string[];
+  readonly lines: readonly (readonly Shown[])[];
+}
+
+export interface Asked {
+  readonly duties: Cell[][];
+  readonly duty: string | undefined;
+  readonly grades: Cell[][] | undefined;
+  readonly rates: Cell[][] | undefined;
+  readonly system: System;
+}
+
+/** Offers of several files as one table; each file writes decimals in its own way. */
+export function offersOf(tables: readonly FileTable[], decimals: Decimals, system: System): Cell[][] {
+  try {
+    const sources = tables.map((table) => ({ ...table, decimals }));
+    const { headings, rows } = joined(sources, quoteReading, { system, owner: "supplier" });
+    return [[...headings], ...rows.map((row) => [...row])];
+  } catch (error) {
+    if (!(error instanceof BushError)) throw error;
+    throw new Refusal(
+      `${error.message}${error instanceof OpenDecimals ? " (--decimal comma or --decimal point)" : ""}`,
+    );
+  }
+}
+
+/** QUOTES, and what DECISION answers, on the same cells. */
+export function decideOn(offers: Cell[][], { duties, duty, grades, rates, system }: Asked) {
+  const given = [offers, duties, duty ?? null, grades, rates, system];
+  return {
+    ranking: tableOf(answer(functions.QUOTES, given, host)),
+    decision: tableOf(answer(functions.DECISION, given, host)),
+  };
+}
+
+function tableOf(cells: unknown[][]): Offered & { hasUnread: boolean } {
+  const [[first]] = cells as [[Answered]];
+  if (isUnread(first)) throw new Refusal((first as { message: string }).message);
+  const [heading, ...lines] = cells as [string[], ...Answered[][]];
+  return { heading, lines: lines.map((line) => line.map(shown)), hasUnread: lines.some((line) => line.some(isUnread)) };
+}

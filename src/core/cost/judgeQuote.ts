@@ -1,0 +1,158 @@
+import { found, isAskedFor, judge, missingText, verdictOf, verdictText, withValues } from "../duties";
+import type { Check, FieldKey, FieldValues, NamedDuty, Word } from "../duties";
+import { BushError } from "../errors";
+import { gradeKey } from "../grades/model/library";
+import { property } from "../grades/model";
+import type { Grade } from "../grades/model";
+import type { System } from "../kinds";
+import { measure } from "../measure";
+import { fromWorking, toWorking } from "../units";
+import { quoteHeading } from "./quoteFields";
+import type { QuoteField } from "./quoteFields";
+import type { Quote } from "./quoteTable";
+
+/** What a duty makes of one offered part with its own sizes. */
+export interface Judged {
+  readonly duty: NamedDuty;
+  readonly checks: readonly Check[];
+  readonly word: Word;
+  readonly text: string;
+  readonly use: number | undefined;
+  /** Hours by the grade's greatest wear rate, h. */
+  readonly life: number | undefined;
+  /** Figures of the grade that would be needed. */
+  readonly lacking: readonly string[];
+  /** What else is to be said: a size taken from the duty, what it would take to hold. */
+  readonly remarks: readonly string[];
+}
+
+/** The sizes of an offer as fields of the duty, and those that it must name itself. */
+function sizesOf({ values }: Quote, { part, values: asked }: NamedDuty): { own: FieldValues; missing: QuoteField[] } {
+  const { bore, length, wall, outside } = values;
+  if (part === "washer") {
+    const missing = (["bore", "outside"] as const).filter((field) => values[field] === undefined);
+    return { own: { inner: bore, outer: outside }, missing };
+  }
+  const thickness = wall ?? (outside !== undefined && bore !== undefined ? (outside - bore) / 2 : undefined);
+  const missing = (["bore", "length"] as const).filter((field) => values[field] === undefined);
+  const taken = thickness ?? asked.wall;
+  return { own: { bore, length, ...(taken === undefined ? {} : { wall: taken }) }, missing };
+}
+
+/** What an offer leaves out of its sizes; it is not judged without them. */
+export const missingSizes = (quote: Quote, duty: NamedDuty): readonly QuoteField[] => sizesOf(quote, duty).missing;
+
+/** Judged with its own sizes and wear allowance; throws where they contradict each other. */
+export function judgeQuote(quote: Quote, duty: NamedDuty, grade: Grade, system: System): Judged {
+  const { values } = quote;
+  const { own } = sizesOf(quote, duty);
+  checkSizes(quote);
+  const dropped: readonly FieldKey[] = own.wall === undefined ? [] : ["outside"];
+  const asksLife = duty.values.hours !== undefined || duty.values.allowance !== undefined;
+  const allowance = values.allowance === undefined ? {} : { allowance: values.allowance };
+  const wears = isAskedFor(
+    "allowance",
+    duty.part,
+    duty.steps.find((step) => step.motion !== "static")?.motion ?? "static",
+  );
+  // checked against the wall in any case
+  const whole = withValues(duty, { ...own, ...(wears ? allowance : {}) }, dropped);
+  const asked = asksLife || values.allowance === undefined ? whole : withValues(duty, own, dropped);
+  const checks = judge(grade, asked);
+  const verdict = verdictOf(checks);
+  const life = lifeOf(asked === whole ? checks : judge(grade, whole));
+  const noWear = wears && grade.values.wearHigh === undefined ? [property("wearHigh").heading] : [];
+  const noData = checks.filter(({ word }) => word === "no data");
+  return {
+    duty: asked,
+    checks,
+    word: verdict.word,
+    text: verdictText(checks, system, verdict),
+    use: verdict.use,
+    life,
+    lacking: [...new Set([...noData.flatMap((check) => (check.property ? [missingText(check)] : [])), ...noWear])],
+    remarks: [
+      ...sizeRemarks(quote, duty, system),
+      ...noData.flatMap((check) => (check.field ? [`the duty does not say ${missingText(check)}`] : [])),
+      ...(verdict.word === "fails" ? whatItTakes(grade, asked, system) : []),
+    ],
+  };
+}
+
+const lifeOf = (checks: readonly Check[]): number | undefined => {
+  const life = found(checks, "wearLife")?.limit;
+  return life !== undefined && Number.isFinite(life) ? life : undefined;
+};
+
+function checkSizes({ values: { bore, wall, outside } }: Quote): void {
+  if (bore === undefined || outside === undefined) return;
+  if (outside <= bore)
+    throw new BushError("value", "outside", `outside of ${outside} mm is not above the bore of ${bore} mm`);
+  if (wall !== undefined && Math.abs(bore + 2 * wall - outside) > 0.01 * outside)
+    throw new BushError(
+      "value",
+      "wall",
+      `wall and outside contradict each other: ${bore} + 2 × ${wall} is not ${outside} mm`,
+    );
+}
+
+/** Sizes more than this apart are not one size in two units. */
+const alike = 0.01;
+
+function sizeRemarks({ values }: Quote, { values: asked, part }: NamedDuty, system: System): string[] {
+  const remarks: string[] = [];
+  const own = part === "washer" ? values.bore : values.bore;
+  const wanted = part === "washer" ? asked.inner : asked.bore;
+  if (own !== undefined && typeof wanted === "number" && Math.abs(own - wanted) > alike * wanted)
+    remarks.push(`bore ${measure("length", own, system)}, the duty's is ${measure("length", wanted, system)}`);
+  if (values.wall === undefined && values.outside === undefined && typeof asked.wall === "number")
+    remarks.push(`no ${quoteHeading("wall")}: the duty's ${measure("length", asked.wall, system)} taken`);
+  return remarks;
+}
+
+/** A bush longer than this many bores is no answer (common practice: care beyond two). */
+const mostBores = 2;
+
+/** "would hold with 22 mm length". */
+function whatItTakes(grade: Grade, duty: NamedDuty, system: System): string[] {
+  const { length, bore } = duty.values;
+  if (typeof length !== "number" || typeof bore !== "number") return [];
+  const holds = (tried: number): boolean => {
+    try {
+      const { word } = verdictOf(judge(grade, withValues(duty, { length: tried })));
+      return word === "fits" || word === "care";
+    } catch (error) {
+      if (error instanceof BushError) return false;
+      throw error;
+    }
+  };
+  let [low, high] = [length, length * 1.1];
+  while (high < mostBores * bore && !holds(high)) [low, high] = [high, Math.min(high * 1.1, mostBores * bore)];
+  if (high > mostBores * bore || !holds(high)) return [];
+  for (let i = 0; i < 30; i++) {
+    const middle = (low + high) / 2;
+    if (holds(middle)) high = middle;
+    else low = middle;
+  }
+  // up to the next tenth of a millimetre or hundredth of an inch
+  const steps = system === "metric" ? 10 : 100;
+  const shown = Math.ceil(fromWorking("length", high, system) * steps) / steps;
+  const rounded = toWorking("length", shown, system);
+  return holds(rounded) ? [`would hold with ${measure("length", rounded, system)} length`] : [];
+}
+
+/** One judging for each grade and size, however many offers name it. */
+export function judgedOnce(system: System): typeof judgeQuote {
+  const known = new Map<string, Judged>();
+  const numbers = new Map<NamedDuty, number>();
+  return (quote, duty, grade) => {
+    const { bore, length, wall, outside, allowance } = quote.values;
+    if (!numbers.has(duty)) numbers.set(duty, numbers.size);
+    const key = [gradeKey(grade.name), numbers.get(duty), bore, length, wall, outside, allowance].join("|");
+    const before = known.get(key);
+    if (before) return before;
+    const judged = judgeQuote(quote, duty, grade, system);
+    known.set(key, judged);
+    return judged;
+  };
+}

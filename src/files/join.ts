@@ -1,0 +1,109 @@
+import type { Cell } from "../core/formula";
+import { kinds } from "../core/kinds";
+import { splitNumber } from "../core/numbers";
+import type { Decimals } from "../core/table/decimals";
+import { inOneMark } from "../core/table/decimals";
+import type { EntryList } from "../core/table/entry";
+import { columnsOf, numberColumns } from "../core/table/readTable";
+import type { Column, Reading } from "../core/table/readTable";
+import type { System } from "../core/kinds";
+import type { ListCell, ListTable } from "./list";
+
+/** A list, whose it is, and how it writes decimals. */
+export interface Source extends Pick<ListTable, "headings" | "rows" | "lines"> {
+  readonly name: string;
+  readonly decimals: Decimals;
+}
+
+export interface Joined {
+  readonly headings: readonly string[];
+  readonly rows: readonly (readonly ListCell[])[];
+  /** The source of each row, and its row there; counted from 0. */
+  readonly from: readonly (readonly [source: number, row: number])[];
+}
+
+interface Placed {
+  readonly column: Column;
+  readonly to: number;
+  /** Written behind a plain number of the cell, where the sources differ in their units. */
+  readonly unit: string;
+  readonly isNumber: boolean;
+}
+
+/**
+ * Several lists as one table: columns of one field become one, whatever each list calls it; where their units differ,
+ * each cell carries its own. `owner` is the field, or the heading, that says whose a row is where its list does not.
+ */
+export function joined<L extends EntryList>(
+  sources: readonly Source[],
+  reading: Omit<Reading<L>, "system" | "name">,
+  { system, owner }: { readonly system: System; readonly owner: string },
+): Joined {
+  const read = sources.map((source) => {
+    const of = { ...reading, system, name: source.name } as Reading<L>;
+    const columns = columnsOf(source.headings as Cell[], source.rows as Cell[][], of);
+    const numbers = numberColumns(columns, of);
+    const rows = inOneMark(source.rows as Cell[][], numbers, {
+      name: source.name,
+      place: (row) => `${source.name} line ${source.lines[row]!}`,
+      wanted: source.decimals,
+    });
+    return { source, columns, numbers: new Set(numbers), rows };
+  });
+  const ids: string[] = [];
+  const units = new Map<string, Set<string>>();
+  for (const { columns } of read)
+    for (const column of columns) {
+      const id = idOf(column);
+      if (!ids.includes(id)) ids.push(id);
+      units.set(id, (units.get(id) ?? new Set()).add(column.unit ?? ""));
+    }
+  const isField = (id: string): boolean => !id.startsWith("=");
+  const shared = (id: string): string | undefined => (units.get(id)!.size === 1 ? [...units.get(id)!][0] : undefined);
+  const ownerId = owner in reading.list ? `${owner}@` : `=${owner}`;
+  const needsOwner = read.some(({ columns }) => !columns.some((column) => idOf(column) === ownerId));
+  if (needsOwner && !ids.includes(ownerId)) ids.push(ownerId);
+  const headings = ids.map((id) => {
+    if (!isField(id)) return id.slice(1);
+    const [key, at] = id.split("@") as [string, string];
+    const name = `${reading.list[key]!.heading}${at === "" ? "" : ` from ${at}`}`;
+    const unit = units.has(id) ? shared(id) : undefined;
+    return unit ? `${name} [${unit}]` : name;
+  });
+  const rows: ListCell[][] = [];
+  const from: (readonly [number, number])[] = [];
+  read.forEach(({ source, columns, numbers, rows: own }, s) => {
+    const placed = columns.map((column): Placed => {
+      const id = idOf(column);
+      const unit = shared(id) === undefined ? (column.unit ?? defaultUnit(reading.list, column, system)) : "";
+      return { column, to: ids.indexOf(id), unit, isNumber: numbers.has(column) };
+    });
+    const owned = columns.some((column) => idOf(column) === ownerId) || !needsOwner ? -1 : ids.indexOf(ownerId);
+    own.forEach((row, r) => {
+      const cells = Array<ListCell>(ids.length).fill(null);
+      for (const { column, to, unit, isNumber } of placed)
+        cells[to] = cellOf((row[column.index] ?? null) as ListCell, unit, isNumber);
+      if (owned >= 0) cells[owned] = source.name;
+      rows.push(cells);
+      from.push([s, r]);
+    });
+  });
+  return { headings, rows, from };
+}
+
+const idOf = ({ key, at, heading }: Column): string => (key === undefined ? `=${heading}` : `${key}@${at ?? ""}`);
+
+function defaultUnit(list: EntryList, { key }: Column, system: System): string {
+  const kind = key === undefined ? "" : list[key]!.kind;
+  return kind in kinds ? kinds[kind as keyof typeof kinds][system] : "";
+}
+
+/** Text in a column of numbers that is one number becomes it, with its unit where that must stand in the cell; other text stays. */
+function cellOf(cell: ListCell, unit: string, isNumber: boolean): ListCell {
+  if (!isNumber || cell === null) return cell;
+  const found = typeof cell === "number" ? { value: cell, rest: "" } : splitNumber(cell);
+  const isPlain = found !== undefined && found.rest === "" && !("isFraction" in found) && Number.isFinite(found.value);
+  if (!isPlain) return typeof cell === "string" && unit !== "" && /[\d½¼¾]$/.test(cell) ? `${cell} ${unit}` : cell;
+  if (typeof cell === "string" && "withComma" in found) return cell;
+  return unit === "" ? found.value : `${found.value} ${unit}`;
+}

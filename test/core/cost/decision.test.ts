@@ -1,0 +1,92 @@
+import { bare, decide, duty, one, rank, table } from "./offers";
+
+/** Two that fit: L lasts 2.5 times as long by its lower wear rate and costs more. */
+const cheap = { part: "cheap", supplier: "Supplier A", grade: "Demo Sorrel", "price [EUR]": 1, price: undefined };
+const lasting = { part: "lasting", supplier: "Supplier B", grade: "Demo Lovage", "price [EUR]": 9, price: undefined };
+const two = table(cheap, lasting);
+const first = (lines: Map<string, string[]>, what: string) => lines.get(what)?.[0] ?? "";
+const numberIn = (text: string, before: string): number => Number(new RegExp(`${before} ([\\d.]+)`).exec(text)![1]);
+
+test("which to buy, why, the runner-up and what it costs more a year", () => {
+  const lines = decide(two);
+  expect(first(lines, "buy")).toBe("lasting from Supplier B (Demo Lovage)");
+  expect(first(lines, "because")).toMatch(/^fits, PV \d+ %; [\d.]+ EUR per 1000 h with labour and downtime/);
+  const [best, next] = rank(two).rows as [Record<string, number>, Record<string, number>];
+  const more = next["cost a year"]! - best["cost a year"]!;
+  expect(first(lines, "runner-up")).toContain(`cheap from Supplier A (Demo Sorrel)`);
+  expect(first(lines, "runner-up")).toContain(`${more.toFixed(2)} EUR a year`);
+});
+
+test("turning points are where the ranking does turn round", () => {
+  const lines = decide(two).get("turns round")!;
+  const order = (fields: Record<string, unknown>) => rank(two, { ...duty, downtime: 0, ...fields }).rows[0]!.part;
+  const change = numberIn(lines[0]!, "one change below");
+  expect(order({ labour: change * 1.01 })).toBe("lasting");
+  expect(order({ labour: change * 0.99 })).toBe("cheap");
+  // the life falls with the allowance
+  const share = Number(/below (\d+) %/.exec(lines[1]!)![1]) / 100;
+  const allowed = (depth: number) =>
+    rank(table({ ...cheap, "wear allowance": 0.2 }, { ...lasting, "wear allowance": depth })).rows[0]!.part;
+  expect(allowed(0.2 * (share + 0.01))).toBe("lasting");
+  expect(allowed(0.2 * (share - 0.01))).toBe("cheap");
+});
+
+test("a quantity that turns the order round is named to the piece", () => {
+  const ordered = (quantity: number) =>
+    table(
+      { ...cheap, part: "a", "order quantity": quantity, "freight per lot": 5 },
+      { ...cheap, part: "b", "price [EUR]": 0.9, "order quantity": quantity, "freight per lot": 55 },
+    );
+  // 0.1 a piece pays 50 of freight from 500 pieces on; at 500 both cost alike
+  const lines = decide(ordered(100));
+  expect(first(lines, "buy")).toMatch(/^a /);
+  expect(lines.get("turns round")).toContain("orders of 501 pieces or more");
+  expect(rank(ordered(501)).rows[0]!.part).toBe("b");
+  expect(decide(ordered(1000)).get("turns round")).toContain("orders of 499 pieces or fewer");
+});
+
+test("a rate of exchange that turns the order round", () => {
+  const rates = (rate: number) => [
+    ["currency", "rate [EUR]"],
+    ["USD", rate],
+  ];
+  const cells = [
+    ["part", "grade", "bore", "length", "price"],
+    ["home", "Demo Sorrel", 15, 20, "2.00 EUR"],
+    ["away", "Demo Sorrel", 15, 20, "2.00 USD"],
+  ];
+  const lines = decide(cells, duty, null, rates(0.9));
+  expect(first(lines, "buy")).toMatch(/^away/);
+  expect(lines.get("turns round")).toContain("USD above 1 EUR, now 0.9");
+  expect(first(decide(cells, duty, null, rates(1.01)), "buy")).toMatch(/^home/);
+});
+
+test("nothing fits: nothing is to be bought, and what the nearest would take", () => {
+  const lines = decide(table({ length: 12 }, { part: "b", length: 6 }));
+  expect(first(lines, "buy")).toBe("none of these yet: no offer fits");
+  expect(first(lines, "nearest")).toContain("would hold with 14.5 mm length");
+  expect(first(decide(table({ grade: "Bare" }), duty, bare), "buy")).toMatch(/^none/);
+});
+
+test("one offer with care is bought with it said", () => {
+  expect(one({ length: 31 }).verdict).toMatch(/^care/);
+  const lines = decide(table({ length: 31 }));
+  expect(first(lines, "because")).toContain("none fits without care");
+  expect(first(lines, "runner-up")).toBe("none: no other offer fits");
+});
+
+test("a sentence for each supplier asks for every missing figure by name; what is left out has its reason", () => {
+  const lines = decide(
+    table(
+      { part: "a", wall: 1.5, "lead time": 10 },
+      { part: "b", supplier: "Supplier B", price: null, wall: 1.5, "lead time": 3 },
+      { part: "c", supplier: "Supplier B", grade: "Bare", length: "?", wall: 1.5 },
+    ),
+    duty,
+    bare,
+  );
+  expect(lines.get("ask Supplier A")).toBeUndefined();
+  expect(lines.get("ask Supplier B")).toEqual(["Please state for c: length, lead time; for b: price."]);
+  expect(lines.get("not ranked")).toEqual(["b from Supplier B (Demo Sorrel): no price"]);
+  expect(lines.get("caution")).toContain("Preliminary sizing: test in the application before use.");
+});
