@@ -1,6 +1,7 @@
 import { addressOf } from "../port/address";
 import { sheetName, signature } from "./adapter/metadata";
 import type { FunctionMeta, Metadata } from "./adapter/metadata";
+import { blockerText } from "./blocker";
 import { causeOf } from "./cause";
 import type { GridPort } from "./grid/port";
 import type { Place, ReadCell } from "../port/sheet";
@@ -31,6 +32,7 @@ interface Fault {
 function faultOf(port: GridPort, place: Place, cell: ReadCell): Fault | undefined {
   if (!cell.error) return undefined;
   const { code, message } = cell.error;
+  if (code === "#SPILL!") return { code, message: blockerText(port, place), where: "" };
   if (message) return { code, message: sentence(message), where: "" };
   const cause = causeOf(port, place, cell);
   if (!cause)

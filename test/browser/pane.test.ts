@@ -300,6 +300,52 @@ test("formulas freeze to their values, the whole of what they spill", async () =
   expect(after.flat().some(({ spilledFrom }) => spilledFrom)).toBe(false);
 });
 
+/** Formulas of this add-in that a place holds. */
+const ours = async (name: string, rows: number, cols: number): Promise<string[]> => {
+  const cells = await sheet.read({ sheet: name, row: 0, col: 0, rows, cols });
+  return cells
+    .flat()
+    .flatMap(({ formula, spilledFrom }) => formula ?? spilledFrom?.formula ?? [])
+    .filter((text) => text.includes("BUSH."));
+};
+
+test("formulas that were filled down all freeze, and the strip tells each of them", async () => {
+  await freshSheet("Filled down");
+  await sheet.write({ sheet: "Filled down", row: 0, col: 0 }, [
+    [100, { formula: "=BUSH.PRESSURE(A1,20,15)" }],
+    ...[200, 300, 400].map((load) => [load]),
+  ]);
+  await sheet.select("Filled down", "B1");
+  for (let i = 0; i < 3; i++) await sheet.page.keyboard.press("Shift+ArrowDown");
+  await sheet.page.keyboard.press("Control+d");
+  // 400 N on 20·15 mm²
+  await eventually(async () => expect(Number((await sheet.cell("Filled down", "B4")).value)).toBeCloseTo(400 / 300, 9));
+  expect(await ours("Filled down", 4, 2)).toHaveLength(4);
+  await sheet.select("Filled down", "B4");
+  expect(await sheet.strip()).toContain("=BUSH.PRESSURE(A4,20,15)");
+  await sheet.page.evaluate(() => handle().select({ sheet: "Filled down", row: 0, col: 1, rows: 4, cols: 1 }));
+  await tab("Insert");
+  await button("Freeze selected formulas to values").click();
+  await pane.getByText("4 formulas will become plain values.").waitFor();
+  await button(/^Freeze$/).click();
+  await pane.getByText("Values now in place of 4 formulas.").waitFor();
+  await eventually(async () => expect(await ours("Filled down", 4, 2)).toEqual([]));
+  expect(Number((await sheet.cell("Filled down", "B4")).value)).toBeCloseTo(400 / 300, 9);
+});
+
+test("what is typed where an answer spills is named as what blocks it", async () => {
+  await freshSheet("Blocked");
+  await sheet.type("Blocked", "A1", '=BUSH.CHECKS("Demo Quince",2,0.06,"5 to 45")');
+  await eventually(async () => expect(await textAt("Blocked", "A3")).not.toBe(""));
+  await sheet.type("Blocked", "B3", "a note");
+  await eventually(async () => expect(await textAt("Blocked", "A1")).toBe("#SPILL!"));
+  await sheet.select("Blocked", "A1");
+  await eventually(async () => expect(await sheet.strip()).toMatch(/The answer needs A1:F\d+, and B3 holds a note/));
+  await sheet.select("Blocked", "B3");
+  expect(await sheet.strip()).toContain("a note");
+  expect(await sheet.strip()).toContain("No formula");
+});
+
 test("five hundred grades stay in hand", async () => {
   await stateDuty(greenhouseShaft);
   await tab("Grades");

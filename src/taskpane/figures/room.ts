@@ -30,9 +30,10 @@ export interface RoomFigure extends Told {
 const widest = 2;
 
 export function roomsOf({ duty, one, library, system }: Subject): readonly (readonly Answer[])[] {
-  return DUTYROOM
-    .calc({ duties: tableOf(duty), duty: undefined, grade: one.grade.name, grades: library }, system)
-    .slice(1);
+  return DUTYROOM.calc(
+    { duties: tableOf(duty), duty: undefined, grade: one.grade.name, grades: library },
+    system,
+  ).slice(1);
 }
 
 /** One bar for each number of the duty, in shares of its value, from where the verdict turns below it to where it turns above. */

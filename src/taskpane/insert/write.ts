@@ -33,7 +33,7 @@ export async function findFormulas(port: SheetPort, selection: Place): Promise<F
     row.forEach((cell, c) => {
       const from = cell.spilledFrom;
       const formula = cell.formula ?? from?.formula;
-      if (!formula || !/BUSH\./i.test(formula)) return;
+      if (!formula || !needsAddIn(formula)) return;
       const at = from ?? { row: selection.row + r, col: selection.col + c };
       corners.set(addressOf(at.row, at.col), { sheet: selection.sheet, row: at.row, col: at.col });
     }),
@@ -45,6 +45,9 @@ export async function findFormulas(port: SheetPort, selection: Place): Promise<F
   }
   return found;
 }
+
+/** Whether it calls a function of this add-in; a name within a text is none. */
+const needsAddIn = (formula: string): boolean => /\bBUSH[._][A-Z]+\(/i.test(formula.replaceAll(/"[^"]*"/g, '""'));
 
 export const hasError = ({ cells }: Frozen): boolean => cells.some((row) => row.some((cell) => cell.error));
 

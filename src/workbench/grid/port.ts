@@ -4,7 +4,7 @@ import { ErrorType, FormulaDataModel, SheetsSelectionsService } from "@univerjs/
 import { areaOf, referenceTo } from "../../port/address";
 import { noteOf } from "./notes";
 import { richCell } from "../../port/sheet";
-import type { NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
+import type { Corner, NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
 import { palette } from "../../book/looks";
 import { pixels } from "./snapshot";
 
@@ -19,6 +19,7 @@ const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
 export interface GridPort extends SheetPort {
   selection(): Place;
   read(place: Place): ReadCell[][];
+  spillOf(at: Corner): Place | undefined;
   tables(): readonly NamedTable[];
 }
 
@@ -61,12 +62,16 @@ export function gridPort(api: FUniver): GridPort {
         const own = cells.getCellRaw(row, col);
         const shown = () => sheetNamed(sheet).getRange(row, col).getDisplayValue();
         const from = spilled.ranges.find((r) => contains(r, row, col));
-        if (!from || (from.startRow === row && from.startColumn === col))
-          return { ...contentOf(spilled.cell(row, col) ?? own, shown), ...formulaOf(sheet, row, col, own) };
-        const formula = cells.getCellRaw(from.startRow, from.startColumn)?.f ?? "";
+        const typed = formulaOf(sheet, row, col, own);
+        const isAnchor = from?.startRow === row && from.startColumn === col;
+        if (!from || isAnchor) return { ...contentOf(spilled.cell(row, col) ?? own, shown), ...typed };
+        // what was typed where an answer would spill is the cell's own
+        if (typed.formula !== undefined || (own?.v ?? null) !== null) return { ...contentOf(own, shown), ...typed };
+        const { startRow, startColumn } = from;
+        const first = formulaOf(sheet, startRow, startColumn, cells.getCellRaw(startRow, startColumn));
         return {
           ...contentOf(spilled.cell(row, col), shown),
-          spilledFrom: { row: from.startRow, col: from.startColumn, formula },
+          spilledFrom: { row: startRow, col: startColumn, formula: first.formula ?? "" },
         };
       });
     },
@@ -166,7 +171,10 @@ function spillsOf(api: FUniver, unit: string, sheetId: string) {
   const byRow = Object.values(model?.getArrayFormulaRange()[unit]?.[sheetId] ?? {});
   const ranges = byRow.flatMap((row) => Object.values((row ?? {}) as Record<number, IRange>));
   const cells = model?.getArrayFormulaCellData()[unit]?.[sheetId];
-  return { ranges, cell: (row: number, col: number): Nullable<ICellData> => cells?.[row]?.[col] };
+  return {
+    ranges,
+    cell: (row: number, col: number): Nullable<ICellData> => cells?.[row]?.[col],
+  };
 }
 
 /** Not the cell as the grid shows it: where it has a number format, the value there is its formatted text. */
@@ -186,7 +194,13 @@ function gridContent(written: Written): ICellData {
   const { value = null, formula, heading, format } = richCell(written);
   const style =
     heading || format ? { s: { ...(heading && headingStyle), ...(format && { n: { pattern: format } }) } } : {};
-  if (formula) return { f: formula, v: null, t: null, ...style };
-  if (value === null) return { v: null, f: null, t: null, ...style };
-  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING, f: null, ...style };
+  if (formula) return { f: formula, si: null, v: null, t: null, ...style };
+  if (value === null) return { v: null, f: null, si: null, t: null, ...style };
+  return {
+    v: value,
+    t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING,
+    f: null,
+    si: null,
+    ...style,
+  };
 }
