@@ -47,8 +47,7 @@ function page(rows, functions) {
 
 # Performance
 
-Measured on ${new Date().toISOString().slice(0, 10)} with Node ${process.versions.node} on ${os.cpus().length} × ${os.cpus()[0].model.trim()},
-shared with other work. Ratios within one run count; milliseconds are there for scale. What exceeds its limit is measured
+Measured on ${new Date().toISOString().slice(0, 10)} with Node ${process.versions.node} on ${os.cpus().length} cores. Ratios within one run count; milliseconds are there for scale. What exceeds its limit is measured
 again, twice at most: noise only ever adds.
 
 | what | figure | at most | |

@@ -1,6 +1,6 @@
 /**
  * Numbers as people type them: "1,234" is a thousand two hundred and thirty-four, "1.234,5" and "1,234.5" are both
- * 1234.5, "0,5" is a half, "12 000" and "12'000" twelve thousand, "3-1/2" three and a half. Text that can be read in
+ * 1234.5, "0,5" is a half, "4 500" and "4'500" four thousand five hundred, "3-1/2" three and a half. Text that can be read in
  * no way is `undefined`. A table says by all its cells how it writes decimals: decimals.ts.
  */
 export type DecimalMark = "comma" | "point";

@@ -177,7 +177,7 @@ export function fromUnit(name: string, kind: Kind, value: number, unit: string):
   return (value - offset) * factor;
 }
 
-/** Text such as "250 lbf", "11.3 ksi" or "6,600 psi*ft/min" as a working value; without a unit the sheet's system counts. */
+/** Text such as "250 lbf", "9.5 ksi" or "7,250 psi*ft/min" as a working value; without a unit the sheet's system counts. */
 export function readQuantity(name: string, kind: Kind, text: string, system: System): number {
   checkLength(name, text);
   if (kind === "money") return readMoney(name, { kind }, text).amount;

@@ -9,7 +9,7 @@ const number = fc.oneof(
   fc.constantFrom(
     "1,234",
     "1.234,5",
-    "12 000",
+    "4 500",
     "0,5",
     "1.2.3",
     "-",
@@ -62,6 +62,6 @@ test("plain digits and one unit, the same or another from row to row, do take th
 
 test("everything else is left to the full reading", () => {
   const read = columnReader("load", "force", "metric");
-  for (const text of ["1,234 N", "12 000 N", "5 mm", "N", "", " 5 N", "5 N ", "five N", "1.2.3 N", "5 1/N"])
+  for (const text of ["1,234 N", "4 500 N", "5 mm", "N", "", " 5 N", "5 N ", "five N", "1.2.3 N", "5 1/N"])
     expect(read(text)).toBeNaN();
 });

@@ -6,12 +6,12 @@ import { parseGrades } from "../../src/core/grades/model";
 describe("lists", () => {
   test("comma, semicolon and tab, quotes, a byte order mark and blank lines", () => {
     const wanted = [
-      ["grade", "PV, max"],
-      ["A 1", "6,600"],
+      ["grade", "PV limit"],
+      ["A 1", "7,250"],
     ];
-    expect(readText('\uFEFFgrade,"PV, max"\n\nA 1,"6,600"\n')).toEqual(wanted);
-    expect(readText("grade;PV, max\r\nA 1;6,600\r\n")).toEqual(wanted);
-    expect(readText("grade\tPV, max\nA 1\t6,600")).toEqual(wanted);
+    expect(readText('\uFEFFgrade,"PV limit"\n\nA 1,"7,250"\n')).toEqual(wanted);
+    expect(readText("grade;PV limit\r\nA 1;7,250\r\n")).toEqual(wanted);
+    expect(readText("grade\tPV limit\nA 1\t7,250")).toEqual(wanted);
   });
 
   test("short rows are filled, cells trimmed, blanks are blanks", () => {
@@ -97,7 +97,7 @@ describe("columns", () => {
 describe("rows", () => {
   const rows = [
     ["Material", "PV limit", "Max temp (°F)", "Note"],
-    ["A", "6,600", 212, "=cmd|x"],
+    ["A", "7,250", 212, "=cmd|x"],
     ["B", "a lot", 200, null],
     ["C", 5000, "-600", "+1"],
     ["A", 5000, 200, null],
@@ -116,7 +116,7 @@ describe("rows", () => {
     ]);
     expect(faults[0]!.message).toMatch(/^PV limit must be a number/);
     expect(headings).toEqual(["grade", "PV limit [psi·ft/min]", "highest temperature [°F]", "notes"]);
-    expect(good).toEqual([["A", 6600, 212, "=cmd|x"]]);
+    expect(good).toEqual([["A", 7250, 212, "=cmd|x"]]);
     expect(kept).toEqual([]);
   });
 
@@ -124,7 +124,7 @@ describe("rows", () => {
     const { grades, faults: again } = parseGrades([[...headings], ...good], "metric", "grades");
     expect(again).toEqual([]);
     // 1 psi·ft/min = 35.02536704929527 W/m² (NIST SP 811); (212 − 32)·5/9 = 100
-    expect(grades[0]!.values.pvLimit).toBeCloseTo(6600 * 3.502536704929527e-5, 12);
+    expect(grades[0]!.values.pvLimit).toBeCloseTo(7250 * 3.502536704929527e-5, 12);
     expect(grades[0]!.values.highestTemperature).toBeCloseTo(100, 9);
   });
 

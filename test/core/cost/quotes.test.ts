@@ -303,9 +303,9 @@ describe("cells and the table", () => {
     expect(rows[1]).toMatchObject({ bore: { code: "#REF!" }, verdict: "cannot be judged" });
   });
   test("an unknown grade has no data, is ranked by its price and asked for", () => {
-    const row = one({ grade: "Demo Sorel" });
+    const row = one({ grade: "Demo Sorrle" });
     expect(row).toMatchObject({ rank: 1, verdict: "no data, grade" });
-    expect(row["reason or question"]).toContain('grade "Demo Sorel" is unknown; nearest: Demo Sorrel');
+    expect(row["reason or question"]).toContain('grade "Demo Sorrle" is unknown; nearest: Demo Sorrel');
   });
   test("a missing size is no data, never the duty's", () => {
     expect(one({ length: null })).toMatchObject({ verdict: "no data, length" });

@@ -484,7 +484,7 @@ describe("answers that are no errors, and errors that are", () => {
     expect(error.message!.length).toBeLessThanOrEqual(120);
   });
   test.each([
-    ["Demo Sorel", {}, /^grade "Demo Sorel" is unknown; nearest: Demo Sorrel/],
+    ["Demo Sorrle", {}, /^grade "Demo Sorrle" is unknown; nearest: Demo Sorrel/],
     ["epoxy + PTFE", { moisture: "wet" }, /^grade "epoxy \+ PTFE" has no data on swelling/],
   ])("grade %s", (grade, fields, text) => {
     const [[error]] = call(functions.FITTABLE, [pressedBush(fields), "", grade]) as [[CellError]];

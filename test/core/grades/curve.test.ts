@@ -28,7 +28,7 @@ test("units of the sheet, of the heading, of the numbers themselves", () => {
     read("32: 1000; 212: 500", undefined, "inch"),
     read("32: 1000; 212: 500", "°F: psi"),
     read("0: 1000; 100: 500", "psi"),
-    read("32 °F: 1 ksi; 100 °C: 500 psi"),
+    read("32 °F: 1000 psi; 100 °C: 500 psi"),
   ])
     points.forEach((point, i) => {
       expect(point.at).toBeCloseTo(wanted[i]!.at, 10);

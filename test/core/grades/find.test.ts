@@ -8,7 +8,7 @@ test.each(["PA66", "pa66", " Pa 66 ", "PPSfilled", "pps  filled"])("%p finds a g
 
 test.each([
   ["PA67", 'grade "PA67" is unknown; nearest: PA66'],
-  ["demo sorel", 'grade "demo sorel" is unknown; nearest: Demo Sorrel'],
+  ["demo sorrle", 'grade "demo sorrle" is unknown; nearest: Demo Sorrel'],
   ["PTFE fabrics", 'grade "PTFE fabrics" is unknown; nearest: PTFE or PTFE fabric'],
   ["xyzzy", 'grade "xyzzy" is unknown; GRADES() lists the library'],
   ["", "grade nothing is unknown; GRADES() lists the library"],

@@ -58,11 +58,11 @@ describe("LIFEBAND", () => {
     expect(line).toEqual([noData, expect.any(Number), noData, expect.any(Number)]);
   });
   test("a column of duties: one row each, blank rows blank, faults in their row", () => {
-    const grades = [["Demo Sorrel"], [null], ["Demo Sorel"], ["Demo Medlar"]];
+    const grades = [["Demo Sorrel"], [null], ["Demo Sorrle"], ["Demo Medlar"]];
     const out = answer(functions.LIFEBAND, [grades, 2, 0.04, 0.5], host).slice(1);
     expect(out).toHaveLength(4);
     expect(out[1]).toEqual(["", "", "", "", ""]);
-    expect(out[2]![1]).toEqual({ code: "#N/A", message: 'grade "Demo Sorel" is unknown; nearest: Demo Sorrel' });
+    expect(out[2]![1]).toEqual({ code: "#N/A", message: 'grade "Demo Sorrle" is unknown; nearest: Demo Sorrel' });
     expect(out[3]![1]).toBeGreaterThan(0);
   });
   test("inch inputs of the same duty: the same hours, the distance in miles", () => {

@@ -254,7 +254,7 @@ const pressing: readonly Part[] = [
   },
   {
     what: "RUNCLEARANCE, change: d 20, D 26, ν 0.35, rigid housing, free strain 0.0055, housing 0.000575",
-    source: "Finite elements of another program, recorded",
+    source: "Finite elements, recorded",
     kind: "other method",
     unit: "mm",
     expected: "-0.025973",

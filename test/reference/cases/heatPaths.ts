@@ -91,7 +91,7 @@ const pipe = (bore: number, wall: number, bushconductivity: number): number =>
   })[0] as number;
 const cengel = `Çengel: Heat and Mass Transfer, A Practical Approach, Ex. 3.8, ${notebook}`;
 
-/** Assemblies of another program: load, speed, friction, ambient; their shaft's tips stand in the air, as long as d/4 more of its side. */
+/** Assemblies worked by a separate numerical solution, recorded: load, speed, friction, ambient; their shaft's tips stand in the air, as long as d/4 more of its side. */
 const recorded: readonly [string, Parameters<typeof functions.RUNTEMP>[0], string, string][] = [
   [
     "RUNTEMP: 20/23 × 15 bush, two ends of 60 mm, housing of 47 cm²",
