@@ -1,3 +1,4 @@
+import { writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { standingCautions } from "../core/grades/cautionsOf";
 import { BushError } from "../core/errors";
@@ -11,13 +12,16 @@ import { cellsOf, inLines, Refusal, refusal, tableOf } from "./files";
 import type { FileTable } from "./files";
 import { decideOn, offersOf } from "./offers";
 import { asCsv, asTable, withoutControls } from "./print";
+import { record } from "./record";
 
 const usage = `Usage: bushcell check duties.csv [--grades own.csv] [--allow-care]
        bushcell offers offers.csv … --duties duties.csv [--duty name] [--grades own.csv] [--rates rates.csv] [--decision] [--allow-care]
-Both:  [--units metric|inch] [--decimal comma|point] [--table]
+       bushcell record duties.csv --duty name [--grades own.csv] [--out record.html]
+All:   [--units metric|inch] [--decimal comma|point] [--table]
 
 check judges each duty of a file by every criterion, with its own grade or with the best. offers judges and ranks the
-offers of one file or more for a duty; --decision says instead which to buy, why, and what to ask.
+offers of one file or more for a duty; --decision says instead which to buy, why, and what to ask. record writes the
+calculation record of one duty as a page that a browser prints on A4 or Letter.
 Exit code 0: every duty fits, or an offer to buy does; with --allow-care also care. 1: not so. 2: the command, a file or a
 row of it cannot be read. 3: a fault of the program. docs/command-line.md names the columns.`;
 
@@ -51,6 +55,7 @@ const options = {
   rates: { type: "string" },
   decimal: { type: "string" },
   units: { type: "string", default: "metric" },
+  out: { type: "string" },
   decision: { type: "boolean", default: false },
   table: { type: "boolean", default: false },
   "allow-care": { type: "boolean", default: false },
@@ -80,6 +85,8 @@ function run(args: string[], streams: Streams): number {
   } as const;
   if (name === "check" && files.length === 1) return runCheck(files[0]!, setting, streams);
   if (name === "offers" && files.length > 0 && given.duties !== undefined) return runOffers(files, setting, streams);
+  if (name === "record" && files.length === 1 && given.duty !== undefined)
+    return runRecord(files[0]!, given.duty, setting, streams);
   throw new Refusal(usage);
 }
 
@@ -87,6 +94,25 @@ function oneOf<T extends string>(option: string, word: string, words: readonly T
   const found = words.find((candidate) => candidate === word.toLowerCase());
   if (!found) throw new Refusal(`--${option} must be ${words.join(" or ")}, got ${word}`);
   return found;
+}
+
+function runRecord(file: string, duty: string, setting: Setting, { out, err }: Streams): number {
+  const { given, system, decimals } = setting;
+  const grades = ownGrades(setting, err);
+  const table = tableOf(file, "duties");
+  say(table, err);
+  const page = told(table, () => record(cellsOf(table, "duties", decimals, system), duty, grades, system));
+  if (given.out === undefined) out(page);
+  else writePage(given.out, page);
+  return 0;
+}
+
+function writePage(file: string, page: string): void {
+  try {
+    writeFileSync(file, page);
+  } catch (error) {
+    throw new Refusal(`${file} cannot be written: ${(error as Error).message}`);
+  }
 }
 
 function runCheck(file: string, setting: Setting, { out, err }: Streams): number {

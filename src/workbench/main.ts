@@ -5,6 +5,7 @@ import { greenhouse } from "../book/greenhouse/book";
 import { firstControl, goRoundWithF6 } from "./keys";
 import { palette } from "../book/looks";
 import { showPane } from "./pane";
+import { printInstead } from "./print";
 import { showSelection } from "./strip";
 import { showBar } from "./work/bar";
 import { startOf } from "./work/start";
@@ -53,6 +54,7 @@ async function open(): Promise<void> {
   // a handle for the console and for tests: the grid itself is a canvas
   Object.assign(globalThis, { bushcell: { port } });
   workWith({ file, port, bar: showBar(byId("work")), store, start });
+  printInstead(port);
   showSelection(byId("strip"), byId("spoken"), port, metadata);
   showPane(byId("pane"), port);
   goRoundWithF6([

@@ -74,6 +74,7 @@ export function workWith({ file, port, bar, store, start }: Work): void {
     "Opens the example; the present sheet is kept",
     told(() => replace("This is the example as new.")),
   );
+  bar.button("Print", "Prints this sheet, or the record to which the selected cell belongs (Ctrl+P)", () => print());
   addEventListener("keydown", (event) => onKey(event, { s: saveNow, o: choose }), { capture: true });
 
   if (start.note) {

@@ -1,0 +1,50 @@
+import { dutyCells, dutyHeadings } from "../../src/book/greenhouse/dutyRows";
+import { html } from "../../src/book/record/html";
+import { record } from "../../src/cli/record";
+import { functions } from "../../src/core";
+import type { Cell } from "../../src/core/formula";
+import { answer } from "../../src/edge/sheet";
+
+const duties = [[...dutyHeadings], ...dutyCells.map((row) => [...row])] as Cell[][];
+const names = duties.slice(1).flatMap((row) => (row[dutyHeadings.indexOf("duty")] as string | null) ?? []);
+const host = { error: (code: string, message?: string) => `${code} ${message ?? ""}` };
+const sheetOf = (name: string) =>
+  answer(functions.DUTYSHEET, [duties, name, null, null, "metric"], host).slice(1) as (string | number)[][];
+
+test("the record of every greenhouse duty shows each number of DUTYSHEET's answer, once worked out, else as it is", () => {
+  expect(names.length).toBeGreaterThan(20);
+  for (const name of names) {
+    const page = record(duties, name, undefined, "metric");
+    for (const [section, what, formula, numbers, result] of sheetOf(name)) {
+      const shown = formula && numbers ? String(numbers).split(" = ").at(-1)! : String(result);
+      if (typeof result === "number" && what !== "use")
+        expect([
+          name,
+          section,
+          what,
+          page.includes(html(formula ? shown : String(Number(result.toPrecision(6))))),
+        ]).toEqual([name, section, what, true]);
+    }
+  }
+});
+
+test("a record names what it starts from, and changes with it", () => {
+  const mark = (page: string) => /inputs ([\da-f]{8})/.exec(page)?.[1];
+  const page = record(duties, "Seed-drum spindle", undefined, "metric");
+  expect(page).toContain("Calculation record: Seed-drum spindle");
+  expect(page).toContain("Preliminary sizing: test in the application before use.");
+  const other = duties.map((row) => row.map((cell) => (cell === 180 ? 181 : cell)));
+  expect(mark(page)).toBeDefined();
+  expect(mark(record(other, "Seed-drum spindle", undefined, "metric"))).not.toBe(mark(page));
+});
+
+test("what is typed into a table stays text on the page", () => {
+  const named = duties.map((row) => row.map((cell) => (cell === "Seed-drum spindle" ? "<b>a & b</b>" : cell)));
+  const page = record(named, "<b>a & b</b>", undefined, "metric");
+  expect(page).toContain("&lt;b&gt;a &amp; b&lt;/b&gt;");
+  expect(page).not.toContain("<b>a & b");
+});
+
+test("a duty that is not there is refused", () => {
+  expect(() => record(duties, "No such duty", undefined, "metric")).toThrow(/No such duty/);
+});
