@@ -1,5 +1,5 @@
 import { writeXlsx } from "hucre/xlsx";
-import { guessColumns, importRows, mappingFault, unitFault } from "../../src/taskpane/own/mapping";
+import { guessColumns, importRows, mappingFault, unitFault, unitIn } from "../../src/taskpane/own/mapping";
 import { readFile, readText, readWorkbook } from "../../src/taskpane/own/readList";
 import { parseGrades } from "../../src/core/grades/model";
 
@@ -40,8 +40,11 @@ describe("lists", () => {
     ]);
   });
 
-  test("other kinds of file are refused by name", async () => {
-    await expect(readFile(new File(["x"], "list.pdf"))).rejects.toThrow("list.pdf: only .csv, .tsv, .txt and .xlsx");
+  test("other kinds of file are refused by what they hold", async () => {
+    await expect(readFile(new File(["%PDF-1.7"], "list.csv"))).rejects.toThrow("It is a PDF");
+    await expect(readFile(new File(["PK\u0003\u0004"], "list.csv"))).rejects.toThrow("The workbook is broken");
+    expect(() => readText('grade,PV limit\n"A,1\nB,2')).toThrow("opens a cell in line 2 is never closed");
+    expect(() => readText("grade,PV limit\nA,1,800")).toThrow("Line 2 has 3 cells under 2 headings");
     expect(await readFile(new File(["a;b\n1;2"], "list.CSV"))).toHaveLength(2);
   });
 });
@@ -94,6 +97,42 @@ describe("columns", () => {
   });
 });
 
+describe("what a list's cells say", () => {
+  const read = (cells: string[][], decimals?: "comma" | "point") =>
+    importRows(cells, guessColumns(cells[0]!), "metric", decimals).rows;
+  test("a column assigned by hand keeps its heading's unit", () => {
+    expect(unitIn("sliding velocity, m/min", "speedTurning")).toBe("m/min");
+    expect(unitIn("stiffness [GPa]", "compressiveModulus")).toBe("GPa");
+    expect([unitIn("stiffness [GPa]", ""), unitIn("kind [x]", "family")]).toEqual(["", ""]);
+  });
+  test("one wear factor and one friction are taken as the high ones", () => {
+    expect(guessColumns(["wear factor", "friction"]).map(({ key }) => key)).toEqual(["wearHigh", "frictionHigh"]);
+  });
+  test("names stay text, numbers follow the list's decimals, which are asked for where it does not tell them", () => {
+    const cells = (pv: string) => [
+      ["grade", "compressive modulus", "note"],
+      ["1E5", pv, "1,234"],
+      ["007", "950,5", "2.50"],
+    ];
+    expect(read(cells("1.180"))).toEqual([
+      ["1E5", 1180, "1,234"],
+      ["007", 950.5, "2.50"],
+    ]);
+    const open = cells("1.180").slice(0, 2);
+    expect(() => read(open)).toThrow("could be 1180 or 1.18: decimal comma or point?");
+    expect([read(open, "comma")[0]![1], read(open, "point")[0]![1]]).toEqual([1180, 1.18]);
+    expect(() => read([...cells("1,234.5")])).toThrow("has a decimal comma");
+  });
+  test("an empty or tbd figure costs that figure, not the row", () => {
+    const cells = [
+      ["grade", "PV limit [MPa*m/s]"],
+      ["A", "tbd"],
+      ["B", ""],
+    ].map((row) => row.map((c) => c || null));
+    expect(importRows(cells, guessColumns(cells[0]!), "metric")).toMatchObject({ count: 2, faults: [] });
+  });
+});
+
 describe("rows", () => {
   const rows = [
     ["Material", "PV limit", "Max temp (°F)", "Note"],
@@ -104,7 +143,7 @@ describe("rows", () => {
     [null, 1, 2, null],
   ];
   const columns = guessColumns(rows[0]!);
-  const { headings, rows: good, count, faults, kept } = importRows(rows, columns, "inch");
+  const { headings, rows: good, count, faults, kept } = importRows(rows, columns, "inch", "point");
 
   test("bad rows are named and left out, the rest stays whole", () => {
     expect(count).toBe(1);

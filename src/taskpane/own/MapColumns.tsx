@@ -2,13 +2,16 @@ import { Button, Field as FieldBox, makeStyles, mergeClasses, tokens } from "@fl
 import { useMemo, useState } from "react";
 import { kindOf, properties, property } from "../../core/grades/model";
 import type { PropertyKey } from "../../core/grades/model";
+import { BushError } from "../../core/errors";
 import type { System } from "../../core/kinds";
+import { OpenDecimals } from "../../core/table/decimals";
+import type { Decimals } from "../../core/table/decimals";
 import type { NamedTable, SheetPort } from "../../port/sheet";
 import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { counted } from "../parts/words";
 import { useShared } from "../parts/styles";
-import { assumedUnit, importRows, mappingFault, unitFault } from "./mapping";
+import { assumedUnit, importRows, mappingFault, unitFault, unitIn } from "./mapping";
 import type { Imported, Mapped } from "./mapping";
 import type { Rows } from "./readList";
 
@@ -23,6 +26,16 @@ interface Props {
 }
 
 const sheetName = "Own grades";
+
+/** The list as read, or why it cannot be; open where it does not tell its decimals. */
+function readRows(rows: Rows, columns: readonly Mapped[], system: System, decimals: Decimals) {
+  try {
+    return { result: importRows(rows, columns, system, decimals), isOpen: false };
+  } catch (error) {
+    if (!(error instanceof BushError)) throw error;
+    return { problem: error.message, isOpen: error instanceof OpenDecimals };
+  }
+}
 
 async function writeTable(port: SheetPort, { headings, rows }: Imported): Promise<NamedTable> {
   const table = await port.addTable(sheetName, [headings.map((value) => ({ value, heading: true as const })), ...rows]);
@@ -44,11 +57,15 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
   const own = useStyles();
   const [fault, setFault] = useState<string>();
   const unitFaults = columns.map(unitFault);
-  const problem = mappingFault(columns) ?? (unitFaults.some(Boolean) ? "Mend the units marked above." : undefined);
-  const result = useMemo(
-    () => (problem ? undefined : importRows(rows, columns, system)),
-    [rows, columns, system, problem],
+  const [decimals, setDecimals] = useState<Decimals>("ask");
+  const mapped = mappingFault(columns) ?? (unitFaults.some(Boolean) ? "Mend the units marked above." : undefined);
+  const read = useMemo(
+    () => (mapped ? { problem: mapped, isOpen: false } : readRows(rows, columns, system, decimals)),
+    [rows, columns, system, decimals, mapped],
   );
+  const { problem, result } = { result: undefined, ...read };
+  const firstOf = (of: readonly (readonly unknown[])[], i: number): string =>
+    String(of.find((row) => row[i] !== null)?.[i] ?? "nothing");
   const set = (i: number, part: Partial<Mapped>) =>
     setColumns(columns.map((column, at) => (at === i ? { ...column, ...part } : column)));
   const write = () => {
@@ -67,13 +84,17 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
           <fieldset key={i} className={own.column}>
             <legend className={own.legend}>{column.heading}</legend>
             <p className={s.quiet}>
-              first: {String(rows.find((row, r) => r > 0 && row[i] !== null)?.[i] ?? "nothing")}
+              first: {firstOf(rows.slice(1), i)}
+              {result && column.key !== "" && `, read as ${firstOf(result.rows, i)} ${column.unit}`.trimEnd()}
             </p>
             <div className={mergeClasses(s.pair, s.uneven)}>
               <FieldBox label="is">
                 <Choice
                   value={column.key}
-                  onChange={(_, { value }) => set(i, { key: value as PropertyKey | "", unit: "" })}
+                  onChange={(_, { value }) => {
+                    const key = value as PropertyKey | "";
+                    set(i, { key, unit: unitIn(column.heading, key) });
+                  }}
                 >
                   <option value="">kept, not used</option>
                   {properties
@@ -104,6 +125,15 @@ export function MapColumns({ rows, columns, system, port, setColumns, onWritten,
         ))}
       </div>
       {problem && <Notice intent="error">{problem}</Notice>}
+      {(read.isOpen || decimals !== "ask") && (
+        <FieldBox label="Decimals in this list">
+          <Choice value={decimals} onChange={(_, { value }) => setDecimals(value as Decimals)}>
+            <option value="ask">not told by the list</option>
+            <option value="comma">comma: 1.180 is 1180</option>
+            <option value="point">point: 1.180 is 1.18</option>
+          </Choice>
+        </FieldBox>
+      )}
       {result && result.faults.length > 0 && (
         <Notice
           intent="warning"

@@ -9,6 +9,7 @@ import { Choice } from "../parts/fields";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { MapColumns } from "./MapColumns";
+import { seemsToBe } from "../../files/kinds";
 import { guessColumns } from "./mapping";
 import type { Mapped } from "./mapping";
 import type { Rows } from "./readList";
@@ -41,6 +42,8 @@ export function Own({ own, system, host }: Props) {
     try {
       const rows = await source();
       if (rows.length < 2) throw new Error("A list needs a heading row and at least one row below it.");
+      const other = seemsToBe(rows[0]!, "grades");
+      if (other) throw new Error(`This seems to be a list of ${other}, not of grades: nothing was taken.`);
       setList({ rows, columns: guessColumns(rows[0]!) });
     } catch (error) {
       setNote({ intent: "error", text: (error as Error).message });

@@ -1,11 +1,21 @@
 import { BushError } from "../../core/errors";
-import { headingOf, kindOf, parseGrades, properties, property, propertyNamed } from "../../core/grades/model";
+import {
+  gradeReading,
+  headingOf,
+  kindOf,
+  parseGrades,
+  properties,
+  property,
+  propertyNamed,
+} from "../../core/grades/model";
 import type { Property, PropertyKey } from "../../core/grades/model";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { nearest, normal } from "../../core/names";
 import { splitNumber } from "../../core/numbers";
+import type { Decimals } from "../../core/table/decimals";
 import { splitHeading } from "../../core/table/heading";
+import { inDigits } from "../../core/table/readTable";
 import { fromUnit } from "../../core/units";
 import type { Rows } from "./readList";
 
@@ -17,7 +27,7 @@ export interface Mapped {
   readonly unit: string;
 }
 
-/** Words that lists use for a property and that may mean another thing too: a guess, which the user confirms. */
+/** Words that lists use for a property and that may mean another thing too: a guess, the cautious one, which the user confirms. */
 const otherWords: Readonly<Partial<Record<PropertyKey, readonly string[]>>> = {
   grade: ["name", "material", "materialname", "product", "compound", "designation", "type"],
   family: ["polymer", "basepolymer", "resin", "base"],
@@ -55,8 +65,8 @@ const otherWords: Readonly<Partial<Record<PropertyKey, readonly string[]>>> = {
     "servicetemperature",
   ],
   shortTermTemperature: ["maxshorttermtemperature"],
-  frictionLow: ["friction", "cof", "coefficientoffriction", "mu"],
-  wearLow: ["wearrate", "wearfactor", "specificwearrate", "kfactor"],
+  frictionHigh: ["friction", "cof", "coefficientoffriction", "mu"],
+  wearHigh: ["wearrate", "wearfactor", "specificwearrate", "kfactor"],
   compressiveStrength: ["compressivestress", "strength"],
   compressiveModulus: ["modulus", "emodulus", "elasticmodulus", "youngsmodulus"],
   poisson: ["nu"],
@@ -94,9 +104,15 @@ function near(name: string): PropertyKey | undefined {
 function splitUnit(heading: string): { name: string; unit?: string } {
   const found = splitHeading(heading);
   if (found.unit) return found;
-  const [, name, unit] = /^(.+?),\s*(\S+)$/.exec(heading) ?? [];
-  return name && unit ? { name, unit } : found;
+  const comma = heading.lastIndexOf(",");
+  const unit = heading.slice(comma + 1).trim();
+  const name = heading.slice(0, Math.max(0, comma)).trim();
+  return name !== "" && unit !== "" && !unit.includes(" ") ? { name, unit } : found;
 }
+
+/** The unit that a heading carries, which a column keeps whatever property it is given by hand. */
+export const unitIn = (heading: string, key: PropertyKey | ""): string =>
+  key !== "" && kindOf(property(key)) ? tidyUnit(splitUnit(heading).unit ?? "") : "";
 
 /** A hyphen between units is a product in the trade's writing. */
 const tidyUnit = (unit: string): string => unit.replace(/(?<=[A-Za-z²³2-3])\s?-\s?(?=[A-Za-z])/g, "*");
@@ -149,10 +165,21 @@ export interface Imported {
   readonly kept: readonly string[];
 }
 
-/** Reads the list by its mapping with the core's own reader of grade tables, and drops the rows that it refuses. */
-export function importRows(rows: Rows, columns: readonly Mapped[], system: System): Imported {
+/**
+ * Reads the list by its mapping with the core's own reader of grade tables, and drops the rows that it refuses. Throws
+ * where the list does not say how it writes decimals, or mixes both ways.
+ */
+export function importRows(
+  rows: Rows,
+  columns: readonly Mapped[],
+  system: System,
+  decimals: Decimals = "ask",
+): Imported {
   const headings = columns.map((column) => headingFor(column, system));
-  const body = rows.slice(1).map((row) => row.map(numberWhereOne));
+  const reading = { ...gradeReading, system, name: listName, decimals };
+  const [, ...read] = inDigits([headings, ...rows.slice(1)], reading) as Rows;
+  const isNumber = columns.map(({ key }) => key !== "" && kindOf(property(key)) !== undefined);
+  const body = read.map((row) => row.map((cell, i) => (isNumber[i] ? numberWhereOne(cell) : cell)));
   const { faults, unknownColumns, grades } = parseGrades([headings, ...body], system, listName);
   const bad = new Set(faults.map(({ row }) => row));
   const nameAt = columns.findIndex(({ key }) => key === "grade");
@@ -182,7 +209,7 @@ function headingFor({ key, heading, unit }: Mapped, system: System): string {
 function numberWhereOne(cell: string | number | null): string | number | null {
   if (typeof cell !== "string") return cell;
   const found = splitNumber(cell);
-  return found && found.rest === "" ? found.value : cell;
+  return found && found.rest === "" && !found.isFraction && Number.isFinite(found.value) ? found.value : cell;
 }
 
 /** The unit that counts where a column names none. */
