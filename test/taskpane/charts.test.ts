@@ -220,6 +220,17 @@ test("wear: after the shortest life the allowance is worn", () => {
   expect(figure.allowance).toBe(0.2);
 });
 
+test("of a band wear and edge are drawn at the corner that was judged", () => {
+  const subject = subjectOf({ load: "300 to 900" });
+  const life = found(subject.one.checks, "wearLife")!.limit!;
+  const { hours, lines } = drawn(wearFigure(subject));
+  const at = hours.findIndex((time) => time >= life);
+  expect(lines.at(-1)!.values[at]!).toBeGreaterThanOrEqual(0.2 * (1 - 1e-3));
+  const edge = drawn(edgeFigure(subject));
+  const check = found(subject.one.checks, "edgePressure")!;
+  expect(edge.lines[1]!.values[edge.tilts.indexOf(0.05)]).toBeCloseTo(check.value!, 9);
+});
+
 test("room and sweep say what DUTYROOM and DUTYSWEEP answer", () => {
   const subject = subjectOf({ hours: "", allowance: "", slope: "" });
   const { rooms } = roomFigure(subject);

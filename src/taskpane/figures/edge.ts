@@ -1,4 +1,4 @@
-import { tilted } from "../../core/duties";
+import { found, tilted } from "../../core/duties";
 import { EDGEPRESSURE } from "../../core/loading/edgePressure";
 import { kinds } from "../../core/kinds";
 import { fromWorking } from "../../core/units";
@@ -20,16 +20,17 @@ const count = 13;
 /** Lower and upper edge pressure against the slope of the shaft, up to twice that of the duty. */
 export function edgeFigure({ duty, one, system }: Subject): EdgeFigure | Untold {
   const { values, name } = one.grade;
-  const corner = duty.moving;
+  // of bands the corner at which the edge was judged
+  const corner = found(one.checks, "edgePressure")?.duty ?? duty.moving;
   const isAsked = corner.given.slope !== undefined || corner.given.span !== undefined;
-  const found = isAsked ? tilted(values, corner) : undefined;
-  if (!found) return { why: "Edge pressure needs the slope of the shaft (or its span) and all fields of the fit." };
-  const { layers, slope } = found;
+  const contact = isAsked ? tilted(values, corner) : undefined;
+  if (!contact) return { why: "Edge pressure needs the slope of the shaft (or its span) and all fields of the fit." };
+  const { layers, slope } = contact;
   const layer = layers.greatest;
   const tilts = spread(0, Math.max(2 * slope, 0.02), count);
   const points = tilts.flatMap((tilt) => {
-    const [low, high, contact] = answerAt({ ...layer, tilt });
-    return low === undefined ? [] : [{ tilt, low, high: high!, contact: contact! }];
+    const [low, high, state] = answerAt({ ...layer, tilt });
+    return low === undefined ? [] : [{ tilt, low, high: high!, state: state! }];
   });
   const shown = (x: number) => fromWorking("pressure", x, system);
   const at = answerAt({ ...layer, tilt: slope });
@@ -49,11 +50,11 @@ export function edgeFigure({ duty, one, system }: Subject): EdgeFigure | Untold 
         : `${name}: at ${Number(slope.toPrecision(3))}° the edge bears ${said(at[0])} to ${said(at[1]!)}${limit === undefined ? "" : `, compressive strength ${said(limit)}`}.`,
     numbers: {
       headings: ["slope, °", `lower, ${kinds.pressure[system]}`, `upper, ${kinds.pressure[system]}`, "contact"],
-      rows: points.map(({ tilt, low, high, contact }) => [
+      rows: points.map(({ tilt, low, high, state }) => [
         String(tilt),
         bareNumber("pressure", low, system),
         bareNumber("pressure", high, system),
-        contact,
+        state,
       ]),
     },
     piece: edgePiece(layer, tilts, name),

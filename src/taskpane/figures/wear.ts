@@ -20,7 +20,8 @@ const count = 11;
 /** Wear depth over the hours, by the grade's low and high wear rate; the same model that the life is judged by. */
 export function wearFigure({ duty, one, system }: Subject): WearFigure | Untold {
   const { values, name } = one.grade;
-  const corner = duty.moving;
+  // of bands the corner at which the life was judged
+  const corner = found(one.checks, "wearLife")?.duty ?? duty.moving;
   if (!corner.isMoving) return { why: "At rest nothing wears." };
   if (values.wearHigh === undefined) return { why: `No data: ${name} has no wear rate.` };
   const course = wearCourse(values, corner);

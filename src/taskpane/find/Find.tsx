@@ -22,7 +22,7 @@ export function Find({ pane, subject, rooms }: Props) {
   const s = useShared();
   const { duty, one } = subject;
   const named = (heading: string) => {
-    const at = rooms.findIndex((room) => room.field === heading);
+    const at = rooms.findIndex(({ field: of }) => of === heading || of.startsWith(`${heading}, `));
     return { room: rooms[at], row: at + 3 };
   };
   const length = named("length");
