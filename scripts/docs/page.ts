@@ -24,6 +24,7 @@ const places: readonly [string, string][] = [
   ["index.html", "Start"],
   ["functions/index.html", "Functions"],
   ["criteria/index.html", "Criteria"],
+  ["families/index.html", "Families"],
   ["engineer.html", "For engineers"],
   ["buyer.html", "For buyers"],
   ["trainer.html", "For trainers"],

@@ -5,6 +5,7 @@ import type { Formula } from "../../src/core/formula";
 import { descriptionOf, seeAlso } from "../lib/functionPages";
 import { criterionPages } from "./criteria";
 import { errorsOf } from "./errors";
+import { familyPages } from "./families";
 import { html, withAnswers } from "./markdown";
 import { measuredLine, measuredPages } from "./measured";
 import type { MarkdownPage, Page } from "./page";
@@ -26,6 +27,7 @@ export function pages(): Page[] {
     ...catalogue.map(functionPage),
     ...criterionPages(),
     ...measuredPages(),
+    ...familyPages(),
   ];
   return [...texts.map(({ text, ...page }) => ({ ...page, body: html(text) })), searchPage(texts)];
 }

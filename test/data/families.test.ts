@@ -1,8 +1,10 @@
+import texts from "../../data/grades/families.json";
 import generic from "../../data/grades/generic.json";
+import notes from "../../data/grades/mediaNotes.json";
 import demo from "../../data/grades/demo.json";
 import { judge, readDuties, verdictOf } from "../../src/core/duties";
 import type { NamedDuty, Word } from "../../src/core/duties";
-import { findGrade, standardLibrary } from "../../src/core/grades/model";
+import { findGrade, mediaClasses, standardLibrary } from "../../src/core/grades/model";
 import type { Grade, PropertyKey } from "../../src/core/grades/model";
 
 /** What the figures of one grade, and of a family beside another, owe each other. */
@@ -125,4 +127,13 @@ test.each<[string, string, NamedDuty, Word, string]>([
 ])("%s", (_, name, duty, word, governing) => {
   const verdict = verdictOf(judge(findGrade(name), duty));
   expect([verdict.word, verdict.governing.criterion.id]).toEqual([word, governing]);
+});
+
+test("each family has its words for the docs and notes on its media, and no other has", () => {
+  const names = families.map(({ name }) => name).sort();
+  expect(Object.keys(texts).sort()).toEqual(names);
+  expect(Object.keys(notes).sort()).toEqual(names);
+  const classes: readonly string[] = mediaClasses;
+  for (const noted of Object.values(notes))
+    expect(Object.keys(noted).filter((name) => !classes.includes(name))).toEqual([]);
 });
