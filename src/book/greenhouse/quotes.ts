@@ -125,13 +125,13 @@ export function decisionLooks(top: number, offers: string, duties: string, grade
   const verdict = 17;
   const reason = rankingWidths.length - 1;
   const below = column(0, reason);
-  const given = arguments_(offers, duties, grades);
+  const typed = arguments_(offers, duties, grades);
   return {
     widths: [...decisionWidths, 3, ...rankingWidths],
     growing: [`B${top + 1}:B${last}`, column(verdict), column(reason)],
     cells: {
-      [`A${top}`]: { formula: `=BUSH.DECISION(${given})` },
-      [`${letter(0)}${top}`]: { formula: `=BUSH.QUOTES(${given})` },
+      [`A${top}`]: { formula: `=BUSH.DECISION(${typed})` },
+      [`${letter(0)}${top}`]: { formula: `=BUSH.QUOTES(${typed})` },
     } satisfies BookSheet["cells"],
     areas: [
       { range: `A${top}:B${top}`, look: "heading" },

@@ -50,4 +50,4 @@ export const PEAKRISE = formula(
 );
 
 const stepsOf = ({ rises, times }: Record<"rises" | "times", readonly (number | undefined)[]>): Step[] =>
-  spectrumOf({ rises, times }).map(({ rises, times }) => ({ steady: rises, time: times }));
+  spectrumOf({ rises, times }).map((step) => ({ steady: step.rises, time: step.times }));

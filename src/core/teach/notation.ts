@@ -157,9 +157,9 @@ function raised(text: string): string | undefined {
 export function stepsText(steps: readonly Step[]): string {
   const text = (step: Step): string => {
     const one = `${numberText(step.count, 12)} ${step.unit}`;
-    const power = Math.abs(step.power);
-    return power === 1 ? one : `(${one})${raised(String(power))}`;
+    const exponent = Math.abs(step.power);
+    return exponent === 1 ? one : `(${one})${raised(String(exponent))}`;
   };
-  const [times, by] = [1, -1].map((sign) => steps.filter(({ power }) => power * sign > 0).map(text));
+  const [times, by] = [1, -1].map((sign) => steps.filter((step) => step.power * sign > 0).map(text));
   return [times!.join(" × "), ...by!].join(" ÷ ");
 }

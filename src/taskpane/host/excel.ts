@@ -128,13 +128,13 @@ const namedTable = async (context: Excel.RequestContext, name: string): Promise<
 });
 
 async function addTable(context: Excel.RequestContext, name: string, block: Block): Promise<NamedTable> {
-  const { tables, names, worksheets } = context.workbook;
-  tables.load("items");
+  const { tables: known, names, worksheets } = context.workbook;
+  known.load("items");
   names.load("items");
   worksheets.load("items");
   await context.sync();
   const sheetName = freeName(name, worksheets.items);
-  const tableName = freeName(name.replaceAll(/[^\p{L}\p{N}]/gu, ""), [...tables.items, ...names.items]);
+  const tableName = freeName(name.replaceAll(/[^\p{L}\p{N}]/gu, ""), [...known.items, ...names.items]);
   const sheet = worksheets.add(sheetName);
   const range = sheet.getRangeByIndexes(0, 0, block.length, block[0]?.length ?? 0);
   fill(range, block);

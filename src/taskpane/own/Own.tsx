@@ -75,7 +75,7 @@ export function Own({ own, system, host }: Props) {
 
   return (
     <section className={s.panel} aria-label="Own grades">
-      <InUse own={own} host={host} onFault={(text) => setNote({ intent: "error", text })} />
+      <InUse own={own} host={host} onFault={(fault) => setNote({ intent: "error", text: fault })} />
       {note && <Notice intent={note.intent}>{note.text}</Notice>}
       {list ? (
         <MapColumns
@@ -148,7 +148,7 @@ function InUse({ own, host, onFault }: { own: OwnGrades; host: PaneHost; onFault
   const { port } = host;
   const { inUse } = own;
   const tables = inUse && !own.tables.some(({ name }) => name === inUse.name) ? [...own.tables, inUse] : own.tables;
-  const useSelected = async () => {
+  const takeSelected = async () => {
     const place = await port.selection();
     const [headings = []] = place ? await port.read({ ...place, rows: 1 }) : [];
     const isTable = headings.some(({ value }) => typeof value === "string" && propertyNamed(value)?.key === "grade");
@@ -182,7 +182,7 @@ function InUse({ own, host, onFault }: { own: OwnGrades; host: PaneHost; onFault
         </Notice>
       )}
       <div className={s.row}>
-        <Button size="small" onClick={() => void useSelected()}>
+        <Button size="small" onClick={() => void takeSelected()}>
           Use selected cells as they are
         </Button>
       </div>

@@ -33,8 +33,8 @@ interface Props {
 export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
   const s = useShared();
   const own = useStyles();
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => title.current?.focus(), []);
   const alone = ranked.length === 1 ? ranked[0] : undefined;
   // the duty alone asks, so that every grade answers the same criteria
   const asked = new Set(ranked[0]!.checks.map(({ criterion }) => criterion.id));
@@ -45,7 +45,7 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
           Back to the list
         </Button>
       </div>
-      <h2 className={s.heading} tabIndex={-1} ref={heading}>
+      <h2 className={s.heading} tabIndex={-1} ref={title}>
         {alone ? alone.grade.name : "Side by side"}
       </h2>
       {alone && (

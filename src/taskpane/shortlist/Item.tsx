@@ -23,7 +23,7 @@ interface ItemProps {
 
 /** A grade of the list: its verdict, every reason in the open, and the cautions that change no verdict folded. */
 export const Item = memo(
-  function Item({ one, duty, library, system, isChosen, toggle, show }: ItemProps) {
+  function ItemView({ one, duty, library, system, isChosen, toggle, show }: ItemProps) {
     const s = useShared();
     const own = useStyles();
     const { grade, checks, word, use } = one;

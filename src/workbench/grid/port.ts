@@ -103,7 +103,7 @@ export function gridPort(api: FUniver): GridPort {
           const place = placeIn(defined.getFormulaOrRefString());
           return place ? [{ name: defined.getName(), place, reference: defined.getName() }] : [];
         }),
-    addTable(name, block) {
+    async addTable(name, block) {
       const sheet = freeName(name, (n) => book().getSheetByName(n) !== null);
       // the grid refuses a name that is a sheet's as well
       const table = freeName(
@@ -113,7 +113,7 @@ export function gridPort(api: FUniver): GridPort {
       const cols = block.reduce((most, line) => Math.max(most, line.length), 1);
       book().create(sheet, block.length + roomBelow, Math.max(cols + 4, newSheet.columns));
       const place = { sheet, row: 0, col: 0, rows: block.length, cols };
-      port.write(place, block);
+      await port.write(place, block);
       book().insertDefinedName(table, referenceTo(place));
       return { name: table, place, reference: table };
     },

@@ -70,7 +70,7 @@ export const clearance = criterion(
   },
 );
 
-const leastOf = ({ clearance }: FitState): number => clearance.least;
+const leastOf = (state: FitState): number => state.clearance.least;
 
 /** A share of the press fit that is not told is care of the grip; what it may do to the clearance is said here. */
 function ifNoneKept({ ifNothingKept }: FitStates, given: Given, system: System): string[] {

@@ -21,7 +21,7 @@ import { speed } from "./speed";
 const limits: readonly Criterion[] = [runningPressure, facePressure, speed, pv];
 /** The first of these limits with one of the words. */
 export const beyondLimits = (checks: readonly Check[], wanted: readonly Word[]): Check | undefined =>
-  checks.find(({ criterion, word }) => limits.includes(criterion) && wanted.includes(word));
+  checks.find((check) => limits.includes(check.criterion) && wanted.includes(check.word));
 const failed: readonly Word[] = ["fails"];
 const isBeyond = (values: Values, duty: Duty): boolean =>
   limits.some((limit) => limit.asks(duty) && limit.check(values, duty, []).word === "fails");
@@ -84,7 +84,7 @@ function factorWorking({ given }: Duty): Working {
 }
 
 const factorKeys = ["geometryFactor", "heatFactor", "temperatureFactor", "counterfaceFactor", "finishFactor"] as const;
-const factorsOf = ({ given }: Duty): number => factorKeys.reduce((product, key) => product * (given[key] ?? 1), 1);
+const factorsOf = ({ given }: Duty): number => factorKeys.reduce((all, key) => all * (given[key] ?? 1), 1);
 
 const greatestOf = (states: FitStates): number => Math.max(0, widest(states).clearance.greatest);
 

@@ -124,10 +124,8 @@ const mismatchOf = (assembly: Assembly, climate: Climate): number => {
 };
 
 /** The hottest hold: where bush and housing press the hardest. */
-export const hottestOf = ({ assembly, climates }: Course): Climate =>
-  climates
-    .filter(({ isAfter }) => !isAfter)
-    .reduce((a, b) => (mismatchOf(assembly, b) > mismatchOf(assembly, a) ? b : a));
+export const hottestOf = ({ assembly, climates: all }: Course): Climate =>
+  all.filter(({ isAfter }) => !isAfter).reduce((a, b) => (mismatchOf(assembly, b) > mismatchOf(assembly, a) ? b : a));
 
 /** The joint after its hottest hold. */
 function afterHold(course: Course, interference: number): State {
