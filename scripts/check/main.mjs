@@ -10,13 +10,14 @@ import { root } from "../lib/root.mjs";
 const lint = [
   "tsc --noEmit",
   "tsc --noEmit -p tsconfig.node.json",
+  "tsc -p tsconfig.hosts.json",
   "eslint .",
   "prettier --check --log-level warn src test scripts bench",
   "jiti scripts/sync/main.ts --check",
   "jiti scripts/check/metadata.ts",
 ];
 /** The tests that need neither a build nor a browser, without the long runs of hostile calls. */
-const units = 'jest --testPathIgnorePatterns "/test/(browser|docs|functions|package|sheets)/|/fuzz/(fuzz|tall)[.]"';
+const units = 'jest --testPathIgnorePatterns "/test/(browser|docs|functions|hosts|package|sheets)/|/fuzz/(fuzz|tall)[.]"';
 // the longest of a round first
 const rounds = {
   lint: [lint],

@@ -167,4 +167,4 @@ export const catalogue: readonly Formula[] = Object.values(functions);
 
 /** The title of the family that a function belongs to. */
 export const familyOf = (id: string): FamilyTitle =>
-  Object.values(families).find(({ functions: own }) => Object.hasOwn(own, id))!.title;
+  Object.values(families).find(({ functions: own }) => Object.keys(own).includes(id))!.title;

@@ -94,7 +94,7 @@ function digitsIn(digits: string, decimal: DecimalMark): string | undefined {
   const isPlain = plain.test(joined);
   // a gap groups already
   if (!isPlain && (joined !== digits || !grouped.test(joined))) return undefined;
-  return decimal === "comma" ? joined.replaceAll(".", "").replace(",", ".") : joined.replaceAll(",", "");
+  return decimal === "comma" ? joined.replace(/\./g, "").replace(",", ".") : joined.replace(/,/g, "");
 }
 
 /** How a numeral may be read: by one mark only, by either to different numbers, or all the same. */

@@ -19,7 +19,7 @@ export const addressOf = (row: number, col: number): string => `${columnName(col
 
 /** "B3" or "B3:D9", with or without dollar signs. */
 export function areaOf(address: string): Area {
-  const found = /^([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?$/.exec(address.replaceAll("$", "").toUpperCase());
+  const found = /^([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?$/.exec(address.replace(/\$/g, "").toUpperCase());
   if (!found) throw new Error(`not a cell or range: ${address}`);
   const [, left = "", top = "", right = left, bottom = top] = found;
   const row = Number(top) - 1;
@@ -30,5 +30,5 @@ export function areaOf(address: string): Area {
 /** `'Start here'!$A$1:$B$9` */
 export function referenceTo({ sheet, row, col, rows, cols }: Place): string {
   const corner = (r: number, c: number): string => addressOf(r, c).replace(/^([A-Z]+)/, "$$$1$$");
-  return `'${sheet.replaceAll("'", "''")}'!${corner(row, col)}:${corner(row + rows - 1, col + cols - 1)}`;
+  return `'${sheet.replace(/'/g, "''")}'!${corner(row, col)}:${corner(row + rows - 1, col + cols - 1)}`;
 }

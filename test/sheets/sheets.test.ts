@@ -22,8 +22,23 @@ beforeAll(() => {
   code = readFileSync(path.join(folder, "Code.gs"), "utf8");
   // nothing of Node, of a browser or of the sheet is within reach
   functions = vm.createContext({}) as typeof functions;
+  vm.runInContext(forgetNewer, functions);
   vm.runInContext(code, functions, { filename: "Code.gs" });
 }, 600_000);
+
+/** What came into the language after ES2020, taken away: Apps Script's engine need not have it. */
+const forgetNewer = `
+  const newer = [
+    [Array.prototype, "at findLast findLastIndex toSorted toReversed toSpliced with"],
+    [String.prototype, "at replaceAll isWellFormed toWellFormed"],
+    [Object, "hasOwn groupBy"],
+    [Map, "groupBy"],
+    [Array, "fromAsync"],
+    [Promise, "any withResolvers try"],
+    [globalThis, "AggregateError FinalizationRegistry WeakRef structuredClone Iterator"],
+  ];
+  for (const [owner, names] of newer) for (const name of names.split(" ")) delete owner[name];
+  for (const name of ["union", "intersection", "difference", "isSubsetOf"]) delete Set.prototype[name];`;
 
 type Cell = number | string | boolean;
 type Given = Cell | Cell[][] | undefined;
@@ -120,6 +135,11 @@ test.each(catalogue.map((f) => [f.spec.id, f] as const))("%s answers as in Excel
 });
 /** Arrays of another realm are no arrays to jest. */
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value ?? null));
+
+test("the engine has nothing newer than ES2020", () => {
+  const still = "[[].at, [].findLast, ''.replaceAll, Object.hasOwn, globalThis.structuredClone].map((f) => typeof f)";
+  expect([...(vm.runInContext(still, functions) as string[])]).toEqual(Array(5).fill("undefined"));
+});
 
 test("an error's text in a cell goes on as that error", () => {
   const { BUSH_PRESSURE, BUSH_PVVALUE } = functions as Record<string, (...given: unknown[]) => unknown[][]>;

@@ -39,7 +39,7 @@ export function readPieces(name: string, bounds: Bounds, cell: number | string):
 
 /** The break of the greatest quantity not above the order; nothing where no price was quoted for it. */
 export function breakAt<P>(breaks: readonly PriceBreak<P>[], quantity: number): PriceBreak<P> | undefined {
-  const reached = breaks.findLast(({ from }) => from <= quantity);
+  const reached = breaks.filter(({ from }) => from <= quantity).pop();
   return reached?.to !== undefined && reached.to < quantity ? undefined : reached;
 }
 

@@ -51,7 +51,7 @@ function find(families: readonly Family[], name: string): Formula {
     .toUpperCase()
     .replace(/^=?(BUSH[._])?/, "")
     .replace(/\(.*$/, "");
-  const family = families.find(({ functions }) => Object.hasOwn(functions, id));
+  const family = families.find(({ functions }) => Object.keys(functions).includes(id));
   const f = family?.functions[id];
   if (!family || !f)
     throw noDatum("calculation", `calculation must be a function of this add-in, got "${name.slice(0, 24)}"`);

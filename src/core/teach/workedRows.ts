@@ -52,7 +52,7 @@ const isLine = (entry: Entry | Line): entry is Line => "tree" in entry;
 function answersOf({ results }: Work, lines: readonly Line[]): Map<string, number | string | BushError> {
   return new Map(
     results.flatMap(({ symbol, answer }) => {
-      const last = lines.findLast((line) => (line.converts ?? line.symbol) === symbol);
+      const last = lines.filter((line) => (line.converts ?? line.symbol) === symbol).pop();
       return last && answer !== undefined ? [[last.symbol, answer] as const] : [];
     }),
   );

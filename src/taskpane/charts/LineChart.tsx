@@ -68,7 +68,7 @@ export function LineChart({ x: xs, xName, lines, yName, limit, mark, bands = [],
           .defined(([, value]) => value !== undefined)
           .x(([at]) => x(at))
           .y(([, value]) => y(value!));
-        const last = points.findLast(([, value]) => value !== undefined);
+        const last = points.filter(([, value]) => value !== undefined).pop();
         return (
           <g key={name}>
             <path className={s.range} d={path(points) ?? ""} strokeDasharray={dashes[i]} />

@@ -23,7 +23,7 @@ export function DutyLine({ duty, system }: { duty: NamedDuty | undefined; system
   return (
     <p className={s.line}>
       {dutyWords(duty, system)
-        .map((part) => part.replaceAll(" ", "\u00a0"))
+        .map((part) => part.replace(/ /g, "\u00a0"))
         .join(" · ")}
     </p>
   );

@@ -134,7 +134,7 @@ async function addTable(context: Excel.RequestContext, name: string, block: Bloc
   worksheets.load("items");
   await context.sync();
   const sheetName = freeName(name, worksheets.items);
-  const tableName = freeName(name.replaceAll(/[^\p{L}\p{N}]/gu, ""), [...known.items, ...names.items]);
+  const tableName = freeName(name.replace(/[^\p{L}\p{N}]/gu, ""), [...known.items, ...names.items]);
   const sheet = worksheets.add(sheetName);
   const range = sheet.getRangeByIndexes(0, 0, block.length, block[0]?.length ?? 0);
   fill(range, block);

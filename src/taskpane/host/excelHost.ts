@@ -9,7 +9,7 @@ export async function excelHost(): Promise<PaneHost | undefined> {
   if (typeof Office === "undefined") return undefined;
   const { host } = await Office.onReady();
   if (host !== Office.HostType.Excel) return undefined;
-  return { port: excelPort(), name: "Excel", theme: officeTheme, watchTheme: watchSystemTheme };
+  return { port: excelPort(), name: "Excel", theme: officeTheme, watchTheme };
 }
 
 function officeTheme(): ThemeName {
@@ -17,6 +17,14 @@ function officeTheme(): ThemeName {
   if (system === "contrast") return system;
   const background = Office.context.officeTheme?.bodyBackgroundColor;
   return background ? (isDark(background) ? "dark" : "light") : system;
+}
+
+/** Excel tells no pane that its theme changed; whoever changed it comes back to the pane, which then looks again. */
+function watchTheme(changed: () => void): void {
+  watchSystemTheme(changed);
+  addEventListener("focus", changed);
+  document.addEventListener("visibilitychange", changed);
+  document.documentElement.addEventListener("pointerenter", changed);
 }
 
 /** Relative luminance of "#rrggbb" below a half of the grey scale. */

@@ -36,5 +36,6 @@ const dark: Theme = {
 export const themes: Readonly<Record<ThemeName, Theme>> = {
   light: createLightTheme(accent),
   dark,
-  contrast: { ...teamsHighContrastTheme, fontFamilyBase: dark.fontFamilyBase },
+  // links and what unfolds in the colour that the person chose for them: the theme's yellow is unreadable on a light ground
+  contrast: { ...teamsHighContrastTheme, fontFamilyBase: dark.fontFamilyBase, colorBrandForegroundLink: "LinkText" },
 };

@@ -61,7 +61,8 @@ export async function writeFree(port: SheetPort, { block, widths, table }: Order
 /** The first cell of these columns with nothing in or below it, a free row above. */
 async function freeBelow(port: SheetPort, { sheet, col, cols }: Place): Promise<Corner> {
   const cells = await port.read({ sheet, row: 0, col, rows: 10000, cols });
-  const last = cells.findLastIndex((row) => row.some(({ value, formula }) => value !== null || formula !== undefined));
+  const isFilled = cells.map((row) => row.some(({ value, formula }) => value !== null || formula !== undefined));
+  const last = isFilled.lastIndexOf(true);
   return { sheet, row: last + 2, col };
 }
 

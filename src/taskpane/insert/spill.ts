@@ -20,12 +20,12 @@ export const formulaOf = (id: string): Formula => catalogue.find(({ spec }) => s
 
 /** A call as typed; arguments left out at the end are not written. */
 export function call(id: string, given: readonly (Given | undefined)[]): string {
-  const last = given.findLastIndex((arg) => arg !== undefined);
+  const last = given.map((arg) => arg !== undefined).lastIndexOf(true);
   const typed = given.slice(0, last + 1).map((arg) => arg?.text ?? "");
   return `BUSH.${id}(${typed.join(",")})`;
 }
 
-export const text = (value: string): Given => ({ text: `"${value.replaceAll('"', '""')}"`, value });
+export const text = (value: string): Given => ({ text: `"${value.replace(/"/g, '""')}"`, value });
 
 const numberFormat = "0.0##";
 const percentFormat = "0 %";

@@ -47,7 +47,7 @@ export async function findFormulas(port: SheetPort, selection: Place): Promise<F
 }
 
 /** Whether it calls a function of this add-in; a name within a text is none. */
-const needsAddIn = (formula: string): boolean => /\bBUSH[._][A-Z]+\(/i.test(formula.replaceAll(/"[^"]*"/g, '""'));
+const needsAddIn = (formula: string): boolean => /\bBUSH[._][A-Z]+\(/i.test(formula.replace(/"[^"]*"/g, '""'));
 
 export const hasError = ({ cells }: Frozen): boolean => cells.some((row) => row.some((cell) => cell.error));
 

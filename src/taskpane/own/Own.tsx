@@ -134,7 +134,7 @@ export function Own({ own, system, host }: Props) {
   );
 }
 
-const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
+const quoted = (sheet: string): string => `'${sheet.replace(/'/g, "''")}'`;
 
 /** Cells as they stand, named by their absolute address. */
 const tableAt = (place: Place): NamedTable => {

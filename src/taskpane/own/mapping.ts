@@ -115,7 +115,7 @@ export const unitIn = (heading: string, key: PropertyKey | ""): string =>
   key !== "" && kindOf(property(key)) ? tidyUnit(splitUnit(heading).unit ?? "") : "";
 
 /** A hyphen between units is a product in the trade's writing. */
-const tidyUnit = (unit: string): string => unit.replace(/(?<=[A-Za-z²³2-3])\s?-\s?(?=[A-Za-z])/g, "*");
+const tidyUnit = (unit: string): string => unit.replace(/([A-Za-z²³2-3])\s?-\s?(?=[A-Za-z])/g, "$1*");
 
 /** Why a unit does not suit the property that a column is mapped to. */
 export function unitFault({ key, unit }: Mapped): string | undefined {

@@ -74,7 +74,7 @@ export function leastOver(curve: Curve, { low, high }: Span): number | undefined
 export function leastPoint(curve: Curve, { low, high }: Span) {
   const inside = [low, high, ...curve.map(({ at }) => at)].filter((at) => at >= low && at <= high);
   const at = inside.reduce((a, b) => (valueAt(curve, b)! < valueAt(curve, a)! ? b : a));
-  const before = curve.findLast((point) => point.at <= at) ?? curve[0]!;
+  const before = curve.filter((point) => point.at <= at).pop() ?? curve[0]!;
   const after = at <= before.at ? before : curve.find((point) => point.at > at)!;
   return { at, before, after };
 }
