@@ -1,10 +1,12 @@
 /**
  * `npm run build:lib`: the core and the command line as plain modules of Node with their types, in lib/.
  * The sources import without extensions and take JSON; Node wants extensions and modules, so both are written out.
+ * Beside them the core in one CommonJS file, for programs that `require` it.
  */
 import { spawnSync } from "node:child_process";
-import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
+import { build } from "esbuild";
 import { root } from "../lib/root.mjs";
 
 const lib = path.join(root, "lib");
@@ -26,6 +28,24 @@ for (const file of files.filter((name) => /(\.js|\.d\.ts)$/.test(name))) {
   );
   writeFileSync(file, written);
 }
+
+const cjs = path.join(lib, "cjs");
+await build({
+  entryPoints: [path.join(root, "src/core/index.ts")],
+  outfile: path.join(cjs, "index.js"),
+  bundle: true,
+  format: "cjs",
+  platform: "node",
+  target: "node20",
+  packages: "external",
+});
+// the same types, which a folder of CommonJS makes those of CommonJS
+cpSync(path.join(lib, "src/core"), path.join(cjs, "core"), {
+  recursive: true,
+  filter: (file) => statSync(file).isDirectory() || file.endsWith(".d.ts"),
+});
+writeFileSync(path.join(cjs, "index.d.ts"), 'export * from "./core/index.js";\n');
+writeFileSync(path.join(cjs, "package.json"), '{ "type": "commonjs" }\n');
 
 /** What Node loads for an import without an extension. */
 function fileOf(from, target) {

@@ -34,9 +34,16 @@ type MayLack<A> = A extends { optional: true } ? (A extends { default: unknown }
 export type Values<A extends Args> = {
   [N in keyof A]: MayLack<A[N]> extends true ? Given<A[N]> | undefined : Given<A[N]>;
 };
-/** A direct call may give what a cell would hold, where the argument has a notation for it. */
+/** A direct call may give what a cell or a range would hold, where the argument has a notation for it. */
 type Typed<A> =
-  Given<A> | (A extends { kind: "span" } ? number | string : A extends { kind: "notation" } ? string : never);
+  | Given<A>
+  | (A extends { kind: "span" }
+      ? number | string
+      : A extends { kind: "notation" }
+        ? string
+        : A extends { kind: "table" }
+          ? readonly (readonly Cell[])[]
+          : never);
 type Input<A extends Args> = { [N in keyof A as A[N] extends { optional: true } ? never : N]: Typed<A[N]> } & {
   [N in keyof A as A[N] extends { optional: true } ? N : never]?: Typed<A[N]> | undefined;
 };

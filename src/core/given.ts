@@ -23,10 +23,11 @@ export function readGiven(name: string, arg: Arg, given: unknown): unknown {
     case "span":
       return isObject(given) ? spanIn(name, given) : readSpan(name, given as Plain, "metric");
     case "notation":
-      return isObject(given) ? given : arg.read(given as Plain, "metric", name);
+      if (isObject(given)) return readBefore(name, arg, given, arg.what);
+      return noted(arg, arg.read(given as Plain, "metric", name));
     case "table":
-      if (!isObject(given)) throw mustBe(name, `rows of cells: ${arg.what}`, given);
-      return isRows(given) ? arg.read(given, "metric", name) : given;
+      if (isObject(given) && isRows(given)) return noted(arg, arg.read(given, "metric", name));
+      return readBefore(name, arg, given, `rows of cells: ${arg.what}`);
     case "list":
       return listIn(name, arg, given);
     case "any":
@@ -38,6 +39,19 @@ export function readGiven(name: string, arg: Arg, given: unknown): unknown {
     default:
       return numberIn(name, arg, given);
   }
+}
+
+/** What arguments' own readers made, by what each wants: nothing else may stand in place of rows or text. */
+const readings = new WeakMap<object, string>();
+
+function noted({ what }: { readonly what: string }, read: unknown): unknown {
+  if (isObject(read)) readings.set(read, what);
+  return read;
+}
+
+function readBefore(name: string, { what }: { readonly what: string }, given: unknown, wanted: string): unknown {
+  if (isObject(given) && readings.get(given) === what) return given;
+  throw mustBe(name, wanted, given);
 }
 
 type Plain = number | string | boolean;

@@ -1,5 +1,4 @@
-import { catalogue, functions } from "../../src/core";
-import { BushError } from "../../src/core/errors";
+import { BushError, catalogue, functions, readers } from "../../src/core";
 import { isNumberArg } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 import { readGiven } from "../../src/core/given";
@@ -45,8 +44,8 @@ const unreadable = {
   choice: ["bogus", 1, true, ["new"], {}],
   text: [5, true, ["POM copolymer"], {}, "  "],
   span: [true, {}, { low: 20 }, { low: NaN, high: 20 }, { low: 20, high: Infinity }, { low: 40, high: 20 }, [20], "x"],
-  notation: [true, 7, "no zone"],
-  table: ["POM copolymer", 5, true, () => 0],
+  notation: [true, 7, "no zone", {}, [25], NaN],
+  table: ["POM copolymer", 5, true, () => 0, {}, [1, 2], new Map(), NaN],
   list: [5, "5", {}, [true], [NaN], [[1]]],
   any: [true, NaN, {}, [1]],
 } as const;
@@ -118,6 +117,20 @@ test("an argument's own notation is read", () => {
     [1, 4.2],
     [100, 3.1],
   ];
-  expect(direct(functions.PRICEAT, { quantity: 250, breaks })).toBe(3.1);
-  expect(functions.PRICEAT({ quantity: 250, breaks: [{ from: 1, price: 4 }] })).toBe(4);
+  expect(functions.PRICEAT({ quantity: 250, breaks })).toBe(3.1);
+});
+
+test("what a reader has read may be given to several functions, and to no argument of another kind", () => {
+  const rows = [
+    ["duty", "grade", "load", "bore", "length", "rpm", "temperature"],
+    ["Seed-drum spindle", "Demo Medlar", 180, 15, 20, 120, "5 to 45"],
+  ];
+  const duties = readers.duties(rows);
+  for (const f of [functions.DUTIES, functions.DUTYCHECKS]) expect(f({ duties })).toEqual(f({ duties: rows }));
+  expect(functions.LIMITS({ size: 25, zone: readers.zone("+0.05/+0.10") })).toEqual([25.05, 25.1]);
+  expect(said(functions.DUTIES, { duties: readers.grades([["grade"], ["A"]]) })).toMatch(
+    /^duties must be rows of cells/,
+  );
+  expect(errorOf(() => readers.zone("no zone")).argument).toBe("zone");
+  expect(errorOf(() => readers.quotes([["part"]])).argument).toBe("quotes");
 });

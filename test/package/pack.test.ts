@@ -37,7 +37,7 @@ test("holds the built modules, their types, licence and readme, and nothing of t
   expect(
     names.filter(
       (name) =>
-        !/^(lib\/(src\/(core|edge|cli)|data)\/.*\.(js|d\.ts)|lib\/package\.json\.js|LICENSE|README\.md|package\.json)$/.test(
+        !/^(lib\/(src\/(core|edge|cli|files)|data|cjs\/core)\/.*\.(js|d\.ts)|lib\/cjs\/(index\.js|index\.d\.ts|package\.json)|lib\/package\.json\.js|LICENSE|README\.md|package\.json)$/.test(
           name,
         ),
     ),
@@ -59,18 +59,55 @@ import("bushcell").then(({ functions, catalogue }) => console.log(JSON.stringify
   expect([JSON.parse(out || "null"), err]).toEqual([[800 / 300, true, "fits, PV 56 %", 0], ""]);
 });
 
-test("its types hold for a strict program, and refuse a misspelt argument", () => {
-  const program = (argument: string) =>
-    `import { functions } from "bushcell";\nexport const p: number = functions.PRESSURE({ load: 800, bore: 20, ${argument}: 15 });\n`;
-  writeFileSync(path.join(folder, "right.ts"), program("length"));
-  writeFileSync(path.join(folder, "wrong.ts"), program("lenght"));
-  const tsc = path.join(root, "node_modules/typescript/bin/tsc");
-  const options = ["--noEmit", "--strict", "--module", "nodenext", "--target", "es2022"];
-  const { out } = inFolder(process.execPath, tsc, ...options, "right.ts", "wrong.ts");
-  // every fault is the misspelt argument's
-  const faults = out.trim().split("\n");
-  expect(faults).toEqual(faults.map(() => expect.stringMatching(/^wrong\.ts.*lenght/)));
+test("its core can be required, and answers and refuses as the module does", () => {
+  writeFileSync(
+    path.join(folder, "use.cjs"),
+    `const { functions, readers, BushError } = require("bushcell");
+const zone = readers.zone("H7");
+let refused;
+try { functions.PRESSURE({ load: NaN, bore: 20, length: 15 }); } catch (error) { refused = error instanceof BushError && error.message; }
+console.log(JSON.stringify([functions.PRESSURE({ load: 800, bore: 20, length: 15 }), functions.LIMITS({ size: 25, zone }), refused]));`,
+  );
+  const { out, err } = inFolder(process.execPath, "use.cjs");
+  expect([JSON.parse(out || "null"), err]).toEqual([
+    [800 / 300, [25, 25.021], "load must be 0 N or more, got NAN"],
+    "",
+  ]);
 });
+
+/** Each way of finding modules that TypeScript has, for modules and for CommonJS where both exist. */
+const resolutions = [
+  ["node10", "right.ts", ["--module", "commonjs", "--moduleResolution", "node10", "--ignoreDeprecations", "6.0"]],
+  ["node16", "right.mts", ["--module", "node16"]],
+  ["node16", "right.cts", ["--module", "node16"]],
+  ["nodenext", "right.mts", ["--module", "nodenext"]],
+  ["nodenext", "right.cts", ["--module", "nodenext"]],
+  ["bundler", "right.ts", ["--module", "esnext", "--moduleResolution", "bundler"]],
+] as const;
+
+test.each(resolutions)(
+  "its types hold under %s for a strict %s, and refuse a misspelt argument",
+  (_, right, module) => {
+    const wrong = right.replace("right", "wrong");
+    for (const [file, argument] of [
+      [right, "length"],
+      [wrong, "lenght"],
+    ] as const)
+      writeFileSync(
+        path.join(folder, file),
+        `import { functions, readers } from "bushcell";
+export const p: number = functions.PRESSURE({ load: 800, bore: 20, ${argument}: 15 });
+export const limits = functions.LIMITS({ size: 25, zone: readers.zone("H7") });
+`,
+      );
+    const tsc = path.join(root, "node_modules/typescript/bin/tsc");
+    const options = ["--noEmit", "--strict", "--target", "es2022", ...module];
+    const { out } = inFolder(process.execPath, tsc, ...options, right, wrong);
+    // every fault is the misspelt argument's
+    const faults = out.trim().split("\n");
+    expect(faults).toEqual(faults.map(() => expect.stringMatching(/^wrong\.[mc]?ts.*lenght/)));
+  },
+);
 
 test("its command runs", () => {
   writeFileSync(
