@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import * as core from "../../src/core";
 import type { Formula } from "../../src/core/formula";
-import { readZone } from "../../src/core/fit/zone";
 import { call, pressedBush } from "../support";
 import { between, check, equal, rises } from "./check";
 
@@ -136,10 +135,7 @@ describe("direction", () => {
   });
   test("a larger size has no narrower tolerance", () => {
     const width = (size: number) => {
-      const [least, greatest] = core.functions.LIMITS({ size, zone: readZone("H8", "metric", "zone") }) as [
-        number,
-        number,
-      ];
+      const [least, greatest] = core.functions.LIMITS({ size, zone: "H8" }) as [number, number];
       return Math.round((greatest - least) * 1e6);
     };
     rises(1, [0.1, 500], width);

@@ -109,9 +109,9 @@ test("every text stands out from its fill by 4.5 to 1 at least", () => {
   }
 });
 
-/** A sheet's answers as the core computes them, some of its cells typed over; own grades and duties stand beside it. */
+/** A sheet's answers as the core computes them, some of its cells typed over; own grades, duties and offers stand beside it. */
 function answersOf(name: string, typed: Readonly<Record<string, Scalar>> = {}) {
-  const others = ["Grades", "Duties"].filter((other) => other !== name).map(sheetNamed);
+  const others = ["Grades", "Duties", "Quotes"].filter((other) => other !== name).map(sheetNamed);
   const sheet = sheetNamed(name);
   const over = Object.entries(typed).map(([at, value]) => [at, { ...sheet.cells[at], value }]);
   const cells = { ...sheet.cells, ...Object.fromEntries(over) };
