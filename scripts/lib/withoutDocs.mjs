@@ -1,7 +1,6 @@
 /**
  * webpack's loader for functions.js, read whole before the first cell answers: leaves out of each `formula(spec, …)` the
- * words that only the documentation, the metadata and the pane show, of a criterion when it is asked, and of the list of
- * properties what only docs, pane and the checks of the data read. STEPS names symbols by their texts, so a spec with a working keeps them.
+ * words that only the documentation, the metadata and the pane show, and of the list of properties what only docs, pane and the checks of the data read. STEPS names symbols by their texts, so a spec with a working keeps them.
  */
 import { parse } from "acorn";
 
@@ -11,8 +10,6 @@ const ofProperties = new Set(["text", "method", "plausible", "group"]);
 export default function withoutDocs(code) {
   const cuts = [];
   visit(parse(code, { ecmaVersion: "latest", sourceType: "module" }), (node) => {
-    if (node.type === "CallExpression" && ["criterion", "rated"].includes(node.callee.name))
-      cuts.push(...(node.arguments[0].properties ?? []).filter((entry) => nameOf(entry) === "asked"));
     if (node.type === "VariableDeclarator" && node.id.name === "propertyList")
       for (const { value } of node.init.properties)
         cuts.push(...value.properties.filter((entry) => ofProperties.has(nameOf(entry))));

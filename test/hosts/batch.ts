@@ -58,7 +58,7 @@ export function runBatch(book: Workbook, batch: Batch): BatchAnswer {
         say(null);
       } else {
         const object = objectAt(ObjectPathId);
-        if (object === null) say({ _IsNull: true });
+        if (object === null) say(null);
         else if (ActionType === action.instantiate) say(keep(object, references));
         else if (ActionType === action.query) say(selected(object, QueryInfo?.Select ?? []));
         else if (ActionType === action.set) member(object, "set", Name)(given[0]);
