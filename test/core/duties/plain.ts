@@ -9,10 +9,18 @@ import { call } from "../../support";
 export const plainGrades = [
   [
     ...["grade", "static pressure limit", "running pressure limit", "speed limit turning", "PV limit"],
-    ...["lowest temperature", "highest temperature", "wear rate high", "wear rate from", "shock", "shafts suited"],
+    ...[
+      "lowest temperature",
+      "highest temperature",
+      "wear rate high",
+      "wear rate low",
+      "wear rate from",
+      "shock",
+      "shafts suited",
+    ],
   ],
-  ["Plain", 40, 20, 1, 0.1, -40, 123, 1e-6, "bush", "fair", "hardened steel"],
-  ["Bare", null, 20, 1, 0.1, -40, 123, null, null, null, null],
+  ["Plain", 40, 20, 1, 0.1, -40, 123, 1e-6, 1e-7, "bush", "fair", "hardened steel"],
+  ["Bare", null, 20, 1, 0.1, -40, 123, null, null, null, null, null],
 ];
 
 /** A sleeve of length over bore 1: 0.75 MPa, 0.0628 m/s, PV 0.0471 MPa·m/s at 23 °C. */
