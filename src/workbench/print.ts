@@ -36,21 +36,51 @@ function paperOf(port: GridPort): string {
 
 const valueOf = ({ value }: ReadCell): string | number => (typeof value === "number" ? value : String(value ?? ""));
 
-/** The filled part of a sheet as a table, with its addresses. */
+/** So many signs stand side by side on the narrower of A4 and Letter. */
+const paperWidth = 112;
+/** A column is wide enough for its longest word, and for so many signs where it has a sentence. */
+const sentenceWidth = 12;
+const gap = 2;
+
+/** The filled part of a sheet with its addresses: as many tables below each other as it needs to lose no column. */
 function sheetBody(name: string, cells: readonly (readonly ReadCell[])[]): string {
   const isFilled = ({ text }: ReadCell): boolean => text !== "";
   const width = Math.max(0, ...cells.map((line) => line.findLastIndex(isFilled) + 1));
   const cols = Array.from({ length: width }, (_, c) => c).filter((c) => cells.some((line) => isFilled(line[c]!)));
-  const rows = cells.flatMap((line, r) => {
-    const filled = cols.filter((c) => isFilled(line[c]!));
-    if (filled.length === 0) return [];
-    const number = element("td", String(r + 1));
-    // a sentence has the line to itself
-    if (filled.length === 1)
-      return [element("tr", `${number}<td colspan="${cols.length}">${html(line[filled[0]!]!.text)}</td>`)];
-    return [element("tr", number + cols.map((c) => element("td", html(line[c]!.text))).join(""))];
+  const filledOf = (line: readonly ReadCell[]): number[] => cols.filter((c) => isFilled(line[c]!));
+  // a sentence has the line to itself, and asks for no wide column
+  const tabled = cells.filter((line) => filledOf(line).length > 1);
+  const signs = (c: number): number => gap + Math.max(...tabled.map((line) => narrowest(line[c]!.text)));
+  const tables = bandsOf(cols, signs).map((band) => {
+    const rows = cells.flatMap((line, r) => {
+      const number = element("td", String(r + 1));
+      const filled = filledOf(line);
+      if (filled.length === 1 && band.includes(filled[0]!))
+        return [element("tr", `${number}<td colspan="${band.length}">${html(line[filled[0]!]!.text)}</td>`)];
+      if (!band.some((c) => isFilled(line[c]!))) return [];
+      return [element("tr", number + band.map((c) => element("td", html(line[c]!.text))).join(""))];
+    });
+    const headings = band.map((c) => element("th", addressOf(0, c).replace(/\d+$/, ""))).join("");
+    return element("table", element("thead", element("tr", `<th></th>${headings}`)) + element("tbody", rows.join("")));
   });
-  const headings = cols.map((c) => element("th", addressOf(0, c).replace(/\d+$/, ""))).join("");
-  const body = element("thead", element("tr", `<th></th>${headings}`)) + element("tbody", rows.join(""));
-  return element("div", element("h1", html(name)) + element("table", body), "record");
+  return element("div", element("h1", html(name)) + tables.join(""), "record");
+}
+
+const narrowest = (text: string): number =>
+  Math.max(Math.min(sentenceWidth, text.length), ...text.split(/\s+/).map((word) => word.length));
+
+/** Columns from left to right, broken where the paper ends. */
+function bandsOf(cols: readonly number[], signs: (col: number) => number): number[][] {
+  const bands: number[][] = [];
+  let used = Infinity;
+  for (const col of cols) {
+    const wide = signs(col);
+    if (used + wide > paperWidth) {
+      bands.push([]);
+      used = 0;
+    }
+    bands.at(-1)!.push(col);
+    used += wide;
+  }
+  return bands;
 }

@@ -334,16 +334,15 @@ test("F6 goes round the page's parts, and the keyboard works in the sheet again"
 });
 
 test("tables have names, and a block becomes a table on a sheet of its own", async () => {
-  const made = await sheet.page.evaluate(() => {
+  const made = await sheet.page.evaluate(async () => {
     const { port } = (globalThis as unknown as { bushcell: { port: import("../../src/port/sheet").SheetPort } })
       .bushcell;
-    return [
-      port.tables(),
-      port.addTable("Lab grades", [
-        ["grade", "PV limit"],
-        ["Lab mix", 0.2],
-      ]),
-    ] as const;
+    const before = await port.tables();
+    const added = await port.addTable("Lab grades", [
+      ["grade", "PV limit"],
+      ["Lab mix", 0.2],
+    ]);
+    return [before, added] as const;
   });
   expect(made[0]).toEqual([expect.objectContaining({ name: "OwnGrades" })]);
   expect(made[1]).toEqual({

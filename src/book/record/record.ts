@@ -113,7 +113,8 @@ export const recordStyle = `
 .record h1 { font-size: 14pt; margin: 0; color: #1d545c; }
 .record h2 { font-size: 8.5pt; margin: 3pt 0 0; color: #1d545c; break-after: avoid; }
 .record p { margin: 2pt 0; }
-.record table { border-collapse: collapse; }
+.record table { border-collapse: collapse; margin-bottom: 8pt; }
+.record tr { break-inside: avoid; }
 .record th, .record td { text-align: left; vertical-align: top; padding: 1pt 6pt 1pt 0; border-bottom: 0.4pt solid #c3cdc8; }
 .record .pair { display: grid; grid-template-columns: 1fr 1.4fr; gap: 0 12pt; font-size: 7pt; line-height: 1.2; }
 .record .worked { columns: 17rem 2; column-gap: 12pt; font-size: 7pt; line-height: 1.2; }
@@ -122,8 +123,8 @@ export const recordStyle = `
 .record .rule, .record .mark { color: #526062; }
 .record svg { font-size: 9px; max-width: 70%; height: auto; display: block; margin: 2pt 0; }
 .record ol, .record ul { margin: 0; padding-left: 14pt; font-size: 6.5pt; line-height: 1.2; }
-.record .cautions { background: #e6e2d3; padding-top: 2pt; padding-bottom: 2pt; }
-.record .sign { margin-top: 14pt; }
+.record .cautions { break-inside: avoid; background: #e6e2d3; padding-top: 2pt; padding-bottom: 2pt; }
+.record .sign { margin-top: 14pt; break-inside: avoid; break-before: avoid; }
 @media print { .record .cautions { print-color-adjust: exact; } }
 `;
 
