@@ -22,7 +22,7 @@ export function recordBody(answer: readonly RecordLine[]): string {
   const named = (section: string, what: string) => of(section).find((line) => line[1] === what)?.[4];
   const sections = [...new Set(lines.map(([name]) => String(name)))].filter((name) => !plainSections.has(name));
   const sources = [...new Set(sections.flatMap((name) => of(name).map((line) => String(line[6]))))].filter(
-    (s) => s.length > 40,
+    (s) => s.length > 24,
   );
   const origin = (cell: string | number | undefined): string => {
     const at = sources.indexOf(String(cell));
