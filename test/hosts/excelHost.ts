@@ -42,6 +42,8 @@ export class ExcelHost {
   readonly book = new Workbook();
   calls = 0;
   batches = 0;
+  /** When all that was written is computed: a browser that closes before would leave calls without an answer. */
+  settled: Promise<void> = Promise.resolve();
   private next = 1;
   private readonly waiting = new Map<number, (answer: CellValue[][]) => void>();
 
@@ -55,7 +57,7 @@ export class ExcelHost {
     this.batches++;
     const before = this.book.changes;
     const done = runBatch(this.book, body);
-    if (this.book.changes > before) void this.recalculate();
+    if (this.book.changes > before) this.settled = this.settled.then(() => this.recalculate());
     return done;
   }
 

@@ -15,7 +15,10 @@ let host: WindowsHost;
 beforeAll(async () => {
   host = await openInWindows(({ book }) => void book.addSheet("Sheet1", column));
 }, 60_000);
-afterAll(() => host.close());
+afterAll(async () => {
+  await host.excel.settled;
+  await host.close();
+});
 
 test("each formula of the guide that is not in its table is one of these", () => {
   const all = new Set(guide.match(/=BUSH\.[A-Z]+(?:\([^`]*\))?/g));

@@ -21,6 +21,7 @@ afterAll(async () => {
     `Excel on the web, emulated: ${metadata.functions.length} functions in ${excel.calls} calls, ` +
       `${excel.batches} batches of Excel.run, ${microsoft.size} files of Microsoft's`,
   );
+  await host.excel.settled;
   await host.close();
 });
 

@@ -16,6 +16,7 @@ afterAll(async () => {
     `Excel for Windows, emulated: ${metadata.functions.length} functions in ${excel.calls} calls, ` +
       `${excel.batches} batches of Excel.run, ${microsoft.size} files of Microsoft's`,
   );
+  await host.excel.settled;
   await host.close();
 });
 
