@@ -56,8 +56,8 @@ export async function openSheet({ width = 1280, height = 800 } = {}): Promise<Op
   const outside: string[] = [];
   listen(page, server.url, complaints, outside);
   await page.addInitScript(selectAtOnce);
-  await page.goto(server.url);
-  await page.waitForFunction(() => "firstHeading" in globalThis, null, { timeout: 45000 });
+  await page.goto(server.url, { waitUntil: "domcontentloaded", timeout: 90000 });
+  await page.waitForFunction(() => "firstHeading" in globalThis, null, { timeout: 90000 });
 
   async function takeKeyboard(): Promise<void> {
     await page.evaluate(() => {

@@ -112,7 +112,7 @@ test("a duty gives a shortlist, two grades compare, and the inserted check table
   await pane.getByText("Its formulas refer to the duty in A1:H2 on Checked duty.").waitFor();
   await button("Insert at M1 on Checked duty").click();
   await eventually(async () => expect(await textAt("Checked duty", "M2")).toBe("section"));
-  expect((await sheet.cell("Checked duty", "M2")).formula).toBe("=BUSH.DUTYSHEET(A1:H2,,M1)");
+  expect((await sheet.cell("Checked duty", "M2")).formula).toBe("=BUSH.DUTYSHEET(A1:H2,,M1,OwnGrades)");
   const recordLine = async (what: string): Promise<string> => {
     const lines = await sheet.read({ sheet: "Checked duty", row: 1, col: 12, rows: 250, cols: 7 });
     return lines.find((line) => line[1]!.text === what)?.[4]?.text ?? "";
@@ -159,7 +159,7 @@ test("what asks for care stands in the open", async () => {
   await eventually(async () =>
     expect(await listed("Demo Quince")).toMatch(/\ncare, shaft 250 HB, at least 350 HB wanted; PV 43 %/),
   );
-  expect(await pane.getByRole("status").first().innerText()).toMatch(/^\d+ grades, 0 fits, 2 care, /);
+  expect(await pane.getByRole("status").first().innerText()).toMatch(/^\d+ grades, .*\b[2-9] care, /);
 });
 
 test("nothing is overwritten, and what was written can be undone in one step", async () => {
@@ -284,18 +284,17 @@ test("a supplier's list of thirty with two bad rows gives two named errors and 2
 });
 
 test("formulas freeze to their values, the whole of what they spill", async () => {
-  await freshSheet("Frozen checks");
-  await sheet.write({ sheet: "Frozen checks", row: 0, col: 0 }, [
-    [{ formula: '=BUSH.CHECKS("Demo Quince",2,0.06,"5 to 45")' }],
-  ]);
-  await eventually(async () => expect(await textAt("Frozen checks", "A2")).toBe("running pressure"));
-  const before = await sheet.read({ sheet: "Frozen checks", row: 0, col: 0, rows: 6, cols: 6 });
-  await sheet.select("Frozen checks", "A1");
+  // a sheet whose name a formula would read as a column
+  await freshSheet("T");
+  await sheet.write({ sheet: "T", row: 0, col: 0 }, [[{ formula: '=BUSH.CHECKS("Demo Quince",2,0.06,"5 to 45")' }]]);
+  await eventually(async () => expect(await textAt("T", "A2")).toBe("running pressure"));
+  const before = await sheet.read({ sheet: "T", row: 0, col: 0, rows: 6, cols: 6 });
+  await sheet.select("T", "A1");
   await tab("Insert");
   await button("Freeze selected formulas to values").click();
   await button(/^Freeze$/).click();
-  await eventually(async () => expect((await sheet.cell("Frozen checks", "A1")).formula).toBeUndefined());
-  const after = await sheet.read({ sheet: "Frozen checks", row: 0, col: 0, rows: 6, cols: 6 });
+  await eventually(async () => expect((await sheet.cell("T", "A1")).formula).toBeUndefined());
+  const after = await sheet.read({ sheet: "T", row: 0, col: 0, rows: 6, cols: 6 });
   expect(after.flat().map(({ value }) => value)).toEqual(before.flat().map(({ value }) => value));
   expect(after.flat().some(({ spilledFrom }) => spilledFrom)).toBe(false);
 });

@@ -1,5 +1,6 @@
 /// <reference types="office-js" />
 import { addressOf } from "../../port/address";
+import { freeName, tableNameOf } from "../../port/names";
 import { richCell } from "../../port/sheet";
 import type { Block, Corner, NamedTable, Place, ReadCell, RichCell, SheetPort } from "../../port/sheet";
 
@@ -133,8 +134,8 @@ async function addTable(context: Excel.RequestContext, name: string, block: Bloc
   names.load("items");
   worksheets.load("items");
   await context.sync();
-  const sheetName = freeName(name, worksheets.items);
-  const tableName = freeName(name.replace(/[^\p{L}\p{N}]/gu, ""), [...known.items, ...names.items]);
+  const sheetName = freeName(name, among(worksheets.items));
+  const tableName = freeName(tableNameOf(name), among([...known.items, ...names.items]));
   const sheet = worksheets.add(sheetName);
   const range = sheet.getRangeByIndexes(0, 0, block.length, block[0]?.length ?? 0);
   fill(range, block);
@@ -151,11 +152,9 @@ async function addTable(context: Excel.RequestContext, name: string, block: Bloc
 }
 
 /** Excel's names do not differ by case alone. */
-function freeName(wish: string, items: readonly { readonly name: string }[]): string {
+function among(items: readonly { readonly name: string }[]): (name: string) => boolean {
   const taken = new Set(items.map(({ name }) => name.toUpperCase()));
-  let name = wish;
-  for (let i = 2; taken.has(name.toUpperCase()); i++) name = `${wish}${i}`;
-  return name;
+  return (name) => taken.has(name.toUpperCase());
 }
 
 function watch(changed: () => void): () => void {

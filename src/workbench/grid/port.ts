@@ -2,6 +2,7 @@ import { BooleanNumber, CellValueType } from "@univerjs/presets";
 import type { FUniver, ICellData, IRange, Nullable } from "@univerjs/presets";
 import { ErrorType, FormulaDataModel, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
 import { areaOf, referenceTo } from "../../port/address";
+import { freeName, tableNameOf } from "../../port/names";
 import { noteOf } from "./notes";
 import { richCell } from "../../port/sheet";
 import type { Corner, NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
@@ -107,7 +108,7 @@ export function gridPort(api: FUniver): GridPort {
       const sheet = freeName(name, (n) => book().getSheetByName(n) !== null);
       // the grid refuses a name that is a sheet's as well
       const table = freeName(
-        name.replaceAll(/[^\p{L}\p{N}]/gu, ""),
+        tableNameOf(name),
         (n) => n === sheet || book().getDefinedName(n) !== null || book().getSheetByName(n) !== null,
       );
       const cols = block.reduce((most, line) => Math.max(most, line.length), 1);
@@ -143,12 +144,6 @@ function placeIn(reference: string): Place | undefined {
   if (!found) return undefined;
   const [, quoted, bare = "", range = ""] = found;
   return { sheet: quoted?.replaceAll("''", "'") ?? bare, ...areaOf(range) };
-}
-
-function freeName(wish: string, taken: (name: string) => boolean): string {
-  let name = wish;
-  for (let i = 2; taken(name); i++) name = `${wish}${i}`;
-  return name;
 }
 
 const placeOf = (sheet: string, range: IRange): Place => ({
