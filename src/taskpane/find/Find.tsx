@@ -21,29 +21,35 @@ interface Props {
 export function Find({ pane, subject, rooms }: Props) {
   const s = useShared();
   const { duty, one } = subject;
-  const named = (heading: string) => {
-    const at = rooms.findIndex(({ field: of }) => of === heading || of.startsWith(`${heading}, `));
-    return { room: rooms[at], row: at + 3 };
-  };
-  const length = named("length");
-  const load = named("load");
+  // below the headings and the verdict
+  const named = (heading: string): Found[] =>
+    rooms.flatMap((room, at) =>
+      room.field === heading || room.field.startsWith(`${heading}, `) ? [{ room, row: at + 3 }] : [],
+    );
   const args = argsOf(pane, one.grade.name);
   return (
     <section aria-label="Find" className={s.figure}>
       <h2 className={s.heading}>Find</h2>
-      {duty.part !== "washer" && (
-        <Answer
-          text={turnText(length.room, "least", one.word)}
-          formula={length.room && cellOf(length.room, length.row, "least", one.word, args)}
-        />
-      )}
-      <Answer
-        text={turnText(load.room, "greatest", one.word)}
-        formula={load.room && cellOf(load.room, load.row, "greatest", one.word, args)}
-      />
+      {duty.part !== "washer" && <Turns found={named("length")} side="least" word={one.word} args={args} />}
+      <Turns found={named("load")} side="greatest" word={one.word} args={args} />
       {duty.part !== "washer" && <Zones key={one.grade.name} pane={pane} subject={subject} />}
     </section>
   );
+}
+
+/** Where a field may move to, and the row of DUTYROOM's answer that says so. */
+interface Found {
+  readonly room: Room;
+  readonly row: number;
+}
+
+/** One answer for each step that states the field. */
+function Turns(props: { found: readonly Found[]; side: "least" | "greatest"; word: string; args: string }) {
+  const { found, side, word, args } = props;
+  if (found.length === 0) return <Answer text={turnText(undefined, side, word)} />;
+  return found.map(({ room, row }) => (
+    <Answer key={row} text={turnText(room, side, word)} formula={cellOf(room, row, side, word, args)} />
+  ));
 }
 
 /** The cell of DUTYROOM's answer that holds it. */
