@@ -32,10 +32,17 @@ export function workWith({ file, port, bar, store, start }: Work): void {
   /** Opens something else; what is open now stays a version that can be had back. */
   async function replace(note: string, text?: string): Promise<void> {
     await keeper.flush();
-    const back = await store?.keyOf(file.text());
     if (text !== undefined && !store)
       throw new Error("This browser keeps nothing, so that no file can be opened here.");
-    const key = text === undefined ? undefined : await store?.put(text);
+    if (!store && keeper.isAtRisk())
+      throw new Error("This browser keeps nothing here: save as .xlsx first, so that nothing is lost.");
+    const full = (): never => {
+      throw new Error(
+        "The browser's storage is full: the sheet stays as it is. Save as .xlsx so that nothing is lost.",
+      );
+    };
+    const back = await store?.keyOf(file.text()).catch(full);
+    const key = text === undefined ? undefined : await store?.put(text).catch(full);
     isLeaving = true;
     openAnew({ key, note, back });
   }
