@@ -127,6 +127,8 @@ test("a duty gives a shortlist, two grades compare, and the inserted check table
 
   const headings = (await sheet.read({ sheet: "Checked duty", row: 0, col: 0, rows: 1, cols: 8 }))[0]!;
   const load = headings.findIndex(({ text }) => text === "load [N]");
+  // the keyboard is in the pane: a click takes it to the grid
+  await sheet.page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 400, y: 400 } });
   await sheet.type("Checked duty", `${String.fromCharCode(65 + load)}2`, "80000");
   await eventually(async () => expect(await recordLine("verdict")).toMatch(/^fails, /));
   expect(Number((await sheet.cell("Checked duty", "B6")).value)).toBeCloseTo(80000 / (20 * 15), 6);
