@@ -17,7 +17,8 @@ const lint = [
   "jiti scripts/check/metadata.ts",
 ];
 /** The tests that need neither a build nor a browser, without the long runs of hostile calls. */
-const units = 'jest --testPathIgnorePatterns "/test/(browser|docs|functions|hosts|package|sheets)/|/fuzz/(fuzz|tall)[.]"';
+const units =
+  'jest --testPathIgnorePatterns "/test/(browser|docs|functions|hosts|package|sheets)/|/fuzz/(fuzz|tall)[.]"';
 // the longest of a round first
 const rounds = {
   lint: [lint],

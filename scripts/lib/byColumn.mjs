@@ -30,7 +30,8 @@ export function packed({ kind, grades }) {
 }
 
 /** A value is mostly one end of its band. */
-const otherEnd = ({ value, band } = {}) => (band?.includes(value) ? band.find((end) => end !== value) : band);
+const otherEnd = (/** @type {{ value: number, band?: number[] } | undefined} */ entry) =>
+  entry?.band?.includes(entry.value) ? entry.band.find((end) => end !== entry.value) : entry?.band;
 
 export function unpacked({ kind, names, media, columns, origins }) {
   const grades = names.map(([grade, family, description], i) => {

@@ -10,6 +10,8 @@ export function record(cells: Cell[][], duty: string, grades: Cell[][] | undefin
   const refuse = (code: string, message = code): never => {
     throw new BushError("value", "duty", message);
   };
-  const lines = answer(functions.DUTYSHEET, [cells, duty, null, grades, system], { error: refuse }) as (string | number)[][];
+  const lines = answer(functions.DUTYSHEET, [cells, duty, null, grades, system], { error: refuse }) as (
+    string | number
+  )[][];
   return recordPage(lines);
 }

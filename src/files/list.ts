@@ -76,7 +76,7 @@ export function tableFrom({ rows, lines }: List, top: number, withBlanks = false
   const below = rows.map((row, i) => ({ row, line: lines[i]! })).slice(top + 1);
   const filled = withBlanks ? below : below.filter(({ row }) => row.some((cell) => cell !== null));
   for (const { row, line } of filled) {
-    const last = row.findLastIndex((cell) => cell !== null);
+    const last = row.reduce<number>((found, cell, i) => (cell === null ? found : i), -1);
     if (last >= headings.length)
       throw new Unreadable(
         `Line ${line} has ${last + 1} cells under ${headings.length} headings (the last is ${quoted(row[last]!)}): ` +

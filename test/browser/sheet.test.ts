@@ -297,6 +297,20 @@ test("the sheet proposes a function by the beginning of its name", async () => {
   await leaveCell();
 });
 
+test("a proposal that is behind what was typed is not taken", async () => {
+  await sheet.select("Start here", "B24");
+  await sheet.page.keyboard.type("=BUSH.P");
+  await sheet.shows("BUSH.PRESSURE");
+  // faster than the list follows
+  await sheet.page.keyboard.insertText("RESSURE(800,20,15)");
+  await sheet.page.keyboard.press("Enter");
+  await eventually(async () => {
+    expect((await sheet.cell("Start here", "B24")).formula).toBe("=BUSH.PRESSURE(800,20,15)");
+  });
+  await sheet.select("Start here", "B24");
+  await sheet.page.keyboard.press("Delete");
+});
+
 test("every function has an argument hint, from the metadata", async () => {
   expect(functions.length).toBeGreaterThan(20);
   await sheet.select("Start here", "B24");

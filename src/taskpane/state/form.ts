@@ -19,7 +19,10 @@ export const partOf = (form: Form): Part => wordOf(parts, form[0].part);
 
 /** The motion of a step: its own, or that of the step above. */
 export function motionAt(form: Form, row: number): Motion {
-  const stated = form.slice(0, row + 1).filter(({ motion }) => motion).pop();
+  const stated = form
+    .slice(0, row + 1)
+    .filter(({ motion }) => motion)
+    .pop();
   return wordOf(motions, stated?.motion);
 }
 
