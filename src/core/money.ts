@@ -90,7 +90,7 @@ function parse(name: string, cell: string, heading: string | undefined): Money {
 export function checkOneCurrency(name: string, cells: readonly unknown[]): void {
   let first: string | undefined;
   for (const cell of cells) {
-    if (typeof cell !== "string") continue;
+    if (typeof cell !== "string" || cell.trim() === "") continue;
     const { currency } = parse(name, cell, undefined);
     if (currency === undefined) continue;
     first ??= currency;

@@ -10,8 +10,8 @@ const gap = "[ \\u00a0\\u2009\\u202f'\\u2019]";
 const digitsPattern = `\\d{1,3}(?:${gap}\\d{3})+(?!\\d)(?:[.,]\\d+)?`;
 const exponentPattern = "(?:[eE][+\\-\\u2212]?\\d+)?";
 const token = new RegExp(`^([+\\-\\u2212]?)(${digitsPattern}|\\d[\\d.,]*|[.,]\\d+)(${exponentPattern})`);
-/** Every number inside a text; a point or comma that ends it, or one of two, is none of its own. */
-const numerals = new RegExp(`(?:${digitsPattern}|\\d+(?:[.,]\\d+)*|(?<![\\d.,])[.,]\\d+)${exponentPattern}`, "g");
+/** Every number inside a text, and runs of points and commas, which belong to none: older Macs know no look behind. */
+const numerals = new RegExp(`[.,]{2,}|(?:${digitsPattern}|\\d+(?:[.,]\\d+)*|[.,]\\d+)${exponentPattern}`, "g");
 const gaps = new RegExp(gap, "g");
 
 export interface SplitNumber {
@@ -116,6 +116,7 @@ export function markIn(text: string): Readings {
   if (!text.includes(",") && !text.includes(".")) return "same";
   let answer: Readings = "same";
   for (const [numeral] of text.matchAll(numerals)) {
+    if (!/\d/.test(numeral)) continue;
     const readings = readingsOf(numeral);
     if (readings === "comma" || readings === "point") return readings;
     if (readings === "either") answer = readings;
