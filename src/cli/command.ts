@@ -1,5 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
+import { decisionPage } from "../book/record/decision";
 import { standingCautions } from "../core/grades/cautionsOf";
 import { BushError } from "../core/errors";
 import type { Cell } from "../core/formula";
@@ -11,17 +12,18 @@ import { check } from "./check";
 import { cellsOf, inLines, Refusal, refusal, tableOf } from "./files";
 import type { FileTable } from "./files";
 import { decideOn, offersOf } from "./offers";
+import type { Offered } from "./offers";
 import { asCsv, asTable, withoutControls } from "./print";
 import { record } from "./record";
 
 const usage = `Usage: bushcell check duties.csv [--grades own.csv] [--allow-care]
-       bushcell offers offers.csv … --duties duties.csv [--duty name] [--grades own.csv] [--rates rates.csv] [--decision] [--allow-care]
+       bushcell offers offers.csv … --duties duties.csv [--duty name] [--grades own.csv] [--rates rates.csv] [--decision [--out decision.html]] [--allow-care]
        bushcell record duties.csv --duty name [--grades own.csv] [--out record.html]
 All:   [--units metric|inch] [--decimal comma|point] [--table]
 
 check judges each duty of a file by every criterion, with its own grade or with the best. offers judges and ranks the
-offers of one file or more for a duty; --decision says instead which to buy, why, and what to ask. record writes the
-calculation record of one duty as a page that a browser prints on A4 or Letter.
+offers of one file or more for a duty; --decision says instead which to buy, why, and what to ask. record, and --decision
+with --out, write a page that a browser prints on A4 or Letter: the calculation record of one duty, the decision.
 Exit code 0: every duty fits, or an offer to buy does; with --allow-care also care. 1: not so. 2: the command, a file or a
 row of it cannot be read. 3: a fault of the program. docs/command-line.md names the columns.`;
 
@@ -84,6 +86,8 @@ function run(args: string[], streams: Streams): number {
     decimals: given.decimal === undefined ? "ask" : oneOf("decimal", given.decimal, ["comma", "point"] as const),
   } as const;
   if (name === "check" && files.length === 1) return runCheck(files[0]!, setting, streams);
+  const isOutAsked = name === "record" || (name === "offers" && given.decision);
+  if (given.out !== undefined && !isOutAsked) throw new Refusal("--out goes with record and with offers --decision");
   if (name === "offers" && files.length > 0 && given.duties !== undefined) return runOffers(files, setting, streams);
   if (name === "record" && files.length === 1 && given.duty !== undefined)
     return runRecord(files[0]!, given.duty, setting, streams);
@@ -130,6 +134,8 @@ function runCheck(file: string, setting: Setting, { out, err }: Streams): number
   return checked.verdicts.every((verdict) => accepted.test(verdict)) ? 0 : 1;
 }
 
+const asLines = ({ heading, lines }: Offered) => [heading, ...lines];
+
 function runOffers(files: readonly string[], setting: Setting, { out, err }: Streams): number {
   const { given, system, decimals } = setting;
   const grades = ownGrades(setting, err);
@@ -142,7 +148,8 @@ function runOffers(files: readonly string[], setting: Setting, { out, err }: Str
   const offers = offersOf(tables, decimals, system);
   const { ranking, decision } = decideOn(offers, { duties, duty: given.duty, grades, rates, system });
   const shown = given.decision ? decision : ranking;
-  out(given.table ? asTable(shown) : asCsv(shown));
+  if (given.out === undefined) out(given.table ? asTable(shown) : asCsv(shown));
+  else writePage(given.out, decisionPage(asLines(decision), asLines(ranking)));
   err(`\n${standingCautions.join("\n")}\n`);
   if (ranking.hasUnread) return 2;
   const [first] = ranking.lines;

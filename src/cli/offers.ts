@@ -1,3 +1,4 @@
+import path from "node:path";
 import { functions } from "../core";
 import { quoteReading } from "../core/cost";
 import { BushError } from "../core/errors";
@@ -28,7 +29,7 @@ export interface Asked {
 /** Offers of several files as one table; each file writes decimals in its own way. */
 export function offersOf(tables: readonly FileTable[], decimals: Decimals, system: System): Cell[][] {
   try {
-    const sources = tables.map((table) => ({ ...table, decimals }));
+    const sources = tables.map((table) => ({ ...table, of: path.parse(table.name).name, decimals }));
     const { headings, rows } = joined(sources, quoteReading, { system, owner: "supplier" });
     return [[...headings], ...rows.map((row) => [...row])];
   } catch (error) {

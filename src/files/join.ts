@@ -11,7 +11,10 @@ import type { ListCell, ListTable } from "./list";
 
 /** A list, whose it is, and how it writes decimals. */
 export interface Source extends Pick<ListTable, "headings" | "rows" | "lines"> {
+  /** For messages. */
   readonly name: string;
+  /** Whose it is. */
+  readonly of: string;
   readonly decimals: Decimals;
 }
 
@@ -32,12 +35,13 @@ interface Placed {
 
 /**
  * Several lists as one table: columns of one field become one, whatever each list calls it; where their units differ,
- * each cell carries its own. `owner` is the field, or the heading, that says whose a row is where its list does not.
+ * each cell carries its own. `owner` is the field, or the heading, that says whose a row is where its list does not; without
+ * it nothing does.
  */
 export function joined<L extends EntryList>(
   sources: readonly Source[],
   reading: Omit<Reading<L>, "system" | "name">,
-  { system, owner }: { readonly system: System; readonly owner: string },
+  { system, owner }: { readonly system: System; readonly owner?: string | undefined },
 ): Joined {
   const read = sources.map((source) => {
     const of = { ...reading, system, name: source.name } as Reading<L>;
@@ -60,8 +64,9 @@ export function joined<L extends EntryList>(
     }
   const isField = (id: string): boolean => !id.startsWith("=");
   const shared = (id: string): string | undefined => (units.get(id)!.size === 1 ? [...units.get(id)!][0] : undefined);
-  const ownerId = owner in reading.list ? `${owner}@` : `=${owner}`;
-  const needsOwner = read.some(({ columns }) => !columns.some((column) => idOf(column) === ownerId));
+  const ownerId = owner !== undefined && owner in reading.list ? `${owner}@` : `=${owner}`;
+  const needsOwner =
+    owner !== undefined && read.some(({ columns }) => !columns.some((column) => idOf(column) === ownerId));
   if (needsOwner && !ids.includes(ownerId)) ids.push(ownerId);
   const headings = ids.map((id) => {
     if (!isField(id)) return id.slice(1);
@@ -83,7 +88,7 @@ export function joined<L extends EntryList>(
       const cells = Array<ListCell>(ids.length).fill(null);
       for (const { column, to, unit, isNumber } of placed)
         cells[to] = cellOf((row[column.index] ?? null) as ListCell, unit, isNumber);
-      if (owned >= 0) cells[owned] = source.name;
+      if (owned >= 0) cells[owned] = source.of;
       rows.push(cells);
       from.push([s, r]);
     });

@@ -1,5 +1,8 @@
 import { element, html } from "../book/record/html";
-import { recordBody, recordStyle } from "../book/record/record";
+import { decisionBody } from "../book/record/decision";
+import { recordStyle } from "../book/record/page";
+import type { RecordLine } from "../book/record/page";
+import { recordBody } from "../book/record/record";
 import type { ReadCell } from "../port/sheet";
 import { addressOf } from "../port/address";
 import type { GridPort } from "./grid/port";
@@ -7,8 +10,8 @@ import type { GridPort } from "./grid/port";
 const most = { rows: 1000, cols: 60 };
 
 /**
- * The grid is a canvas that prints empty. What goes on paper instead: the record where the selected cell belongs to an
- * answer of DUTYSHEET, else the cells of the sheet that is shown.
+ * The grid is a canvas that prints empty. What goes on paper instead: the record, or the decision, where the selected cell
+ * belongs to an answer of DUTYSHEET or DECISION, else the cells of the sheet that is shown.
  */
 export function printInstead(port: GridPort): void {
   const page = document.createElement("section");
@@ -26,12 +29,24 @@ export function printInstead(port: GridPort): void {
 function paperOf(port: GridPort): string {
   const at = port.selection();
   const [[cell] = []] = port.read({ ...at, rows: 1, cols: 1 });
-  const start = cell?.spilledFrom ?? { ...at, formula: cell?.formula ?? "" };
-  if (/^=\s*BUSH\.DUTYSHEET\(/i.test(start.formula)) {
-    const place = port.spillOf({ sheet: at.sheet, row: start.row, col: start.col });
-    if (place) return element("div", recordBody(port.read(place).map((line) => line.map(valueOf))), "record");
-  }
-  return sheetBody(at.sheet, port.read({ sheet: at.sheet, row: 0, col: 0, ...most }));
+  const { formula, ...start } = cell?.spilledFrom ?? { row: at.row, col: at.col, formula: cell?.formula ?? "" };
+  const answer = (corner: { row: number; col: number }): RecordLine[] | undefined => {
+    const place = port.spillOf({ sheet: at.sheet, ...corner });
+    return place && port.read(place).map((line) => line.map(valueOf));
+  };
+  const cells = port.read({ sheet: at.sheet, row: 0, col: 0, ...most });
+  const [, name] = /^=\s*BUSH\.(DUTYSHEET|DECISION)\(/i.exec(formula) ?? [];
+  const lines = name && answer(start);
+  if (!lines) return sheetBody(at.sheet, cells);
+  if (name.toUpperCase() === "DUTYSHEET") return element("div", recordBody(lines), "record");
+  const ranking = cornerOf(cells, formula.replace(/DECISION/i, "QUOTES"));
+  return element("div", decisionBody(lines, ranking && answer(ranking)), "record");
+}
+
+/** The cell that holds a formula. */
+function cornerOf(cells: readonly (readonly ReadCell[])[], wanted: string): { row: number; col: number } | undefined {
+  const row = cells.findIndex((line) => line.some(({ formula }) => formula === wanted));
+  return row < 0 ? undefined : { row, col: cells[row]!.findIndex(({ formula }) => formula === wanted) };
 }
 
 const valueOf = ({ value }: ReadCell): string | number => (typeof value === "number" ? value : String(value ?? ""));

@@ -1,6 +1,7 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import Papa from "papaparse";
+import { html } from "../../src/book/record/html";
 import { command } from "../../src/cli/command";
 import { asTable } from "../../src/cli/print";
 import { temporaryFolder } from "../package/run";
@@ -40,7 +41,7 @@ test("files of several suppliers, each in its own way of writing, are one rankin
   expect(code).toBe(0);
   expect(rows.map((row) => row.part).sort()).toEqual(["007", "1E5", "A,1"]);
   const of = (part: string) => rows.find((row) => row.part === part)!;
-  expect(of("007")).toMatchObject({ "unit price": "1.125", quantity: "1000", "lead time [d]": "42", supplier: german });
+  expect(of("007")).toMatchObject({ "unit price": "1.125", quantity: "1000", "lead time [d]": "42", supplier: "Nord" });
   expect(of("1E5")).toMatchObject({ "unit price": "0.95", quantity: "100", "lead time [d]": "0" });
   // 1200.50 USD at 0.5, with 4.5 % customs duty; 25/32 in
   expect(of("A,1")).toMatchObject({ "unit price": "600.25", landed: "627.261", currency: "EUR" });
@@ -53,6 +54,21 @@ test("the decision in lines; exit code 1 where nothing is to be bought", () => {
   expect(rowsOf(out)[0]).toEqual({ decision: "buy", answer: expect.stringMatching(/^007 from /) as string });
   const none = file("none.csv", "part,grade,bore,length,price\nx,unheard of,15,20,2\n");
   expect(run("offers", none, "--duties", duties, "--decision")).toMatchObject({ code: 1 });
+});
+
+test("the decision as a page: which, why, what turns it round, what to ask, each in its words; text stays text", () => {
+  const out = path.join(folder, "decision.html");
+  const odd = file("odd.csv", "part,grade,bore,length,price\n<b>x</b>,unheard of,15,20,2\n");
+  const given = [german, odd, "--duties", duties, "--decision"];
+  expect(run("offers", ...given, "--out", out)).toMatchObject({ code: 0, out: "" });
+  const page = readFileSync(out, "utf8");
+  const lines = rowsOf(run("offers", ...given).out);
+  expect(new Set(lines.map(({ decision }) => decision)).size).toBeGreaterThan(5);
+  for (const { answer = "" } of lines) expect(page).toContain(html(answer));
+  for (const heading of ["What would turn the order round", "What to ask", "The offers", "Cautions", "Decided by"])
+    expect(page).toContain(heading);
+  expect(page).not.toContain("<b>x</b>");
+  expect(run("offers", german, "--duties", duties, "--out", out)).toMatchObject({ code: 2 });
 });
 
 test("what cannot be told is asked for; the option answers it; a table that mixes both is refused", () => {

@@ -37,18 +37,16 @@ interface Found {
   readonly place: string;
   readonly text: string;
 }
+/** The first cell of each way of writing. */
+export type Marks = Partial<Record<"comma" | "point" | "either", Found>>;
 
-/**
- * How a table writes decimals is a property of all its cells: any that can be read one way only decides for the others,
- * and two that contradict each other are an error. Answers the rows with their numerals in digits and points. Where
- * nothing decides, the cells stay as they are, or it is asked.
- */
-export function inOneMark(
-  rows: Cell[][],
+/** Adds what some rows say of the decimal mark to what those before them said. */
+export function findMarks(
+  rows: readonly (readonly Cell[])[],
   columns: readonly NumberColumn[],
-  { name, place, wanted }: { readonly name: string; place(row: number): string; readonly wanted: Decimals | undefined },
-): Cell[][] {
-  const found: Partial<Record<"comma" | "point" | "either", Found>> = {};
+  place: (row: number) => string,
+  found: Marks = {},
+): Marks {
   for (let i = 0; i < rows.length; i++)
     for (const { index, heading } of columns) {
       const cell = rows[i]![index];
@@ -56,7 +54,15 @@ export function inOneMark(
       const mark = markIn(cell);
       if (mark !== "same") found[mark] ??= { place: `${place(i)}, ${heading}`, text: cell };
     }
-  const { comma, point, either } = found;
+  return found;
+}
+
+/** The mark that the cells decide for, or that is wanted; nothing where no cell needs one. Throws where they contradict each other. */
+export function markOf(
+  { comma, point, either }: Marks,
+  name: string,
+  wanted: Decimals | undefined,
+): DecimalMark | undefined {
   const known = wanted === "ask" ? undefined : wanted;
   const against = known === "comma" ? point : known === "point" ? comma : undefined;
   if (against)
@@ -68,8 +74,23 @@ export function inOneMark(
     );
   const mark = known ?? (comma ? "comma" : point ? "point" : undefined);
   if (mark === undefined && either && wanted === "ask") throw new OpenDecimals(name, either.place, either.text);
+  return mark;
+}
+
+/**
+ * How a table writes decimals is a property of all its cells: any that can be read one way only decides for the others,
+ * and two that contradict each other are an error. Answers the rows with their numerals in digits and points. Where
+ * nothing decides, the cells stay as they are, or it is asked.
+ */
+export function inOneMark(
+  rows: Cell[][],
+  columns: readonly NumberColumn[],
+  { name, place, wanted }: { readonly name: string; place(row: number): string; readonly wanted: Decimals | undefined },
+): Cell[][] {
+  const found = findMarks(rows, columns, place);
+  const mark = markOf(found, name, wanted);
   // a table of points alone reads the same cell by cell
-  if (mark === undefined || (mark === "point" && !either)) return rows;
+  if (mark === undefined || (mark === "point" && !found.either)) return rows;
   return rows.map((row) => {
     const read = [...row];
     for (const { index } of columns) {
