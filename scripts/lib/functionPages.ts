@@ -6,7 +6,7 @@ import { kinds } from "../../src/core/kinds";
 import type { Kind, System } from "../../src/core/kinds";
 import { sourceTitle } from "../../src/core/sources";
 import { answer } from "../../src/edge/sheet";
-import { gathered } from "./gathered";
+import { gathered } from "../../src/edge/gathered";
 
 /** docs/functions.md: every function with its arguments, formula, an executed example and its source. */
 export function functionReference(): string {

@@ -10,8 +10,10 @@ import { looks, markStyles } from "../../src/book/looks";
 import type { LookStyle } from "../../src/book/looks";
 import { devDependencies, version } from "../../package.json";
 import type { FileBook, FileSheet } from "./book";
-import { CellError, evaluate } from "./evaluate";
-import type { Answered, Value } from "./evaluate";
+import { CellError } from "../../src/book/formula/values";
+import type { Value } from "../../src/book/formula/values";
+import { evaluate } from "./evaluate";
+import type { Answered } from "./evaluate";
 
 export interface WriteSettings {
   /**

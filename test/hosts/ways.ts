@@ -1,4 +1,4 @@
-import { gathered } from "../../scripts/lib/gathered";
+import { gathered } from "../../src/edge/gathered";
 import type { Arg, Formula } from "../../src/core/formula";
 import { isWhole } from "../../src/core/formula";
 import { parametersOf } from "../../src/core/describe";

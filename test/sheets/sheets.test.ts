@@ -2,7 +2,7 @@ import { Linter } from "eslint";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
-import { gathered } from "../../scripts/lib/gathered";
+import { gathered } from "../../src/edge/gathered";
 import { catalogue } from "../../src/core";
 import { parametersOf } from "../../src/core/describe";
 import { isNumberArg, isWhole } from "../../src/core/formula";

@@ -1,6 +1,7 @@
 import { isSpill } from "../../core/formula";
-import type { Arg, Formula } from "../../core/formula";
+import type { Formula } from "../../core/formula";
 import { catalogue } from "../../core/index";
+import { gathered } from "../../edge/gathered";
 import { answer } from "../../edge/sheet";
 import type { RichCell, Written } from "../../port/sheet";
 
@@ -36,10 +37,8 @@ const percentFormat = "0 %";
  */
 export function spilled(id: string, given: readonly (Given | undefined)[], hasHeadings = true): Piled {
   const f = formulaOf(id);
-  const rest = Object.values<Arg>(f.spec.args).findIndex(({ kind }) => kind === "rest");
   const values = given.map((arg) => arg?.value);
-  const args = rest < 0 ? values : [...values.slice(0, rest), values.slice(rest)];
-  const answered = answer(f, args, { error: (code, message) => new Failed(message ?? code) });
+  const answered = answer(f, gathered(f, values), { error: (code, message) => new Failed(message ?? code) });
   const failed = answered.length === 1 && answered[0]!.length === 1 ? answered[0]![0] : undefined;
   if (failed instanceof Failed) throw new Error(`${failed.message}. Nothing was written.`);
   const formats = formatsOf(f, answered[0]!.length);

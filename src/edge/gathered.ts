@@ -1,4 +1,4 @@
-import type { Arg, Formula } from "../../src/core/formula";
+import type { Arg, Formula } from "../core/formula";
 
 /** Arguments as a host hands them over: from a repeating argument on, what follows is one list. */
 export function gathered(f: Formula, given: readonly unknown[]): unknown[] {
