@@ -1,4 +1,4 @@
-import { BooleanNumber } from "@univerjs/presets";
+import { BooleanNumber } from "@univerjs/core";
 import { FunctionType } from "@univerjs/preset-sheets-core";
 import type { IFunctionInfo } from "@univerjs/preset-sheets-core";
 import { sheetName } from "./metadata";

@@ -1,5 +1,6 @@
-import { CommandType } from "@univerjs/presets";
-import type { FUniver, IWorkbookData } from "@univerjs/presets";
+import { CommandType } from "@univerjs/core";
+import type { IWorkbookData } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
 import type { Book } from "../../book/book";
 import { addRules } from "./rules";
 import { snapshotOf } from "./snapshot";

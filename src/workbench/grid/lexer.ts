@@ -1,5 +1,5 @@
 import { LexerTreeBuilder, UniverFormulaEnginePlugin } from "@univerjs/preset-sheets-core";
-import type { Injector } from "@univerjs/presets";
+import type { Injector } from "@univerjs/core";
 
 interface LexerState {
   _resetTemp(): void;

@@ -1,14 +1,16 @@
-import { createUniver, defaultTheme, LocaleType, mergeLocales } from "@univerjs/presets";
-import type { IWorkbookData } from "@univerjs/presets";
+import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import type { IWorkbookData } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { defaultTheme } from "@univerjs/themes";
 import { ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreText from "@univerjs/preset-sheets-core/locales/en-US";
-import { UniverSheetsConditionalFormattingPreset } from "@univerjs/presets/preset-sheets-conditional-formatting";
-import marksText from "@univerjs/presets/preset-sheets-conditional-formatting/locales/en-US";
-import { UniverSheetsDataValidationPreset } from "@univerjs/presets/preset-sheets-data-validation";
-import picksText from "@univerjs/presets/preset-sheets-data-validation/locales/en-US";
+import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
+import marksText from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import picksText from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import "@univerjs/preset-sheets-core/lib/index.css";
-import "@univerjs/presets/lib/styles/preset-sheets-conditional-formatting.css";
-import "@univerjs/presets/lib/styles/preset-sheets-data-validation.css";
+import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
+import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import type { HostFunction } from "../adapter/customFunctions";
 import { gridFunction } from "../adapter/functions";
 import { hintOf } from "../adapter/hints";
@@ -34,6 +36,14 @@ export interface Mounted {
   focus(): void;
 }
 
+/** The grid's texts, with what it says while it computes, which they lack. */
+const texts = mergeLocales(coreText, marksText, picksText, {
+  "sheets-formula": {
+    ...coreText["sheets-formula"],
+    progress: { analyzing: "Analysing", calculating: "Computing", array: "Computing ranges", done: "Computed" },
+  },
+});
+
 /** Opens what was kept, else the example, in a grid inside `container`; every function of the metadata can be typed there. */
 export function mountGrid(
   container: HTMLElement,
@@ -43,31 +53,37 @@ export function mountGrid(
   functions: ReadonlyMap<string, HostFunction>,
 ): Mounted {
   const takesErrors = metadata.allowErrorForDataTypeAny ?? false;
-  const { univer, univerAPI: api } = createUniver({
+  const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(coreText, marksText, picksText) },
+    locales: { [LocaleType.EN_US]: texts },
     theme: themeOf(defaultTheme),
-    presets: [
-      withForgettingLexer(
-        UniverSheetsCorePreset({
-          container,
-          header: true,
-          footer: { addSheetButtonConfig: { defaultRowCount: newSheet.rows, defaultColumnCount: newSheet.columns } },
-          sheets: { disableForceStringAlert: true, disableForceStringMark: true },
-          formula: {
-            function: metadata.functions.map((meta) => {
-              const fn = functions.get(meta.id.toUpperCase());
-              if (!fn) throw new Error(`functions.js does not supply ${meta.id}`);
-              return gridFunction(meta, fn, takesErrors);
-            }),
-            description: metadata.functions.map(hintOf),
-          },
-        }),
-      ),
-      UniverSheetsConditionalFormattingPreset(),
-      UniverSheetsDataValidationPreset(),
-    ],
+    logLevel: LogLevel.WARN,
   });
+  const presets = [
+    withForgettingLexer(
+      UniverSheetsCorePreset({
+        container,
+        header: true,
+        footer: { addSheetButtonConfig: { defaultRowCount: newSheet.rows, defaultColumnCount: newSheet.columns } },
+        sheets: { disableForceStringAlert: true, disableForceStringMark: true },
+        formula: {
+          function: metadata.functions.map((meta) => {
+            const fn = functions.get(meta.id.toUpperCase());
+            if (!fn) throw new Error(`functions.js does not supply ${meta.id}`);
+            return gridFunction(meta, fn, takesErrors);
+          }),
+          description: metadata.functions.map(hintOf),
+        },
+      }),
+    ),
+    UniverSheetsConditionalFormattingPreset(),
+    UniverSheetsDataValidationPreset(),
+  ];
+  for (const entry of presets.flatMap(({ plugins }) => plugins)) {
+    const [plugin, options] = Array.isArray(entry) ? entry : [entry];
+    univer.registerPlugin(plugin, options);
+  }
+  const api = FUniver.newAPI(univer);
   forgetOldNotes(api);
   const file = openFile(api, kept, example);
   keepTyped(univer.__getInjector());

@@ -1,4 +1,5 @@
-import type { FUniver, ICellData, Nullable } from "@univerjs/presets";
+import type { ICellData, Nullable } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
 import { SetFormulaCalculationResultMutation } from "@univerjs/preset-sheets-core";
 import type { ISetFormulaCalculationResultMutation } from "@univerjs/preset-sheets-core";
 

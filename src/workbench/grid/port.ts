@@ -1,5 +1,6 @@
-import { BooleanNumber, CellValueType } from "@univerjs/presets";
-import type { FUniver, ICellData, IRange, Nullable } from "@univerjs/presets";
+import { BooleanNumber, CellValueType } from "@univerjs/core";
+import type { ICellData, IRange, Nullable } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
 import { ErrorType, FormulaDataModel, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
 import { areaOf, referenceTo } from "../../port/address";
 import { freeName, tableNameOf } from "../../port/names";

@@ -4,7 +4,8 @@ import {
   KeyCode,
   SetCellEditVisibleOperation,
 } from "@univerjs/preset-sheets-core";
-import type { FUniver, Injector } from "@univerjs/presets";
+import type { Injector } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
 
 /** The grid's command by which the list of proposed functions takes a key; the editor's name follows. */
 const proposing = "sheet.formula-embedding-editor.search_function.";

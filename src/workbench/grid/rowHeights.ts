@@ -1,4 +1,4 @@
-import type { FUniver } from "@univerjs/presets";
+import type { FUniver } from "@univerjs/core/facade";
 import { SetWorksheetRowAutoHeightMutation } from "@univerjs/preset-sheets-core";
 import type { ISetWorksheetRowAutoHeightMutationParams } from "@univerjs/preset-sheets-core";
 import type { Book } from "../../book/book";

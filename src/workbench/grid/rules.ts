@@ -1,6 +1,6 @@
-import type { FUniver } from "@univerjs/presets";
-import { CFRuleType, CFSubRuleType } from "@univerjs/presets/preset-sheets-conditional-formatting";
-import type { IFormulaHighlightCell } from "@univerjs/presets/preset-sheets-conditional-formatting";
+import type { FUniver } from "@univerjs/core/facade";
+import { CFRuleType, CFSubRuleType } from "@univerjs/preset-sheets-conditional-formatting";
+import type { IFormulaHighlightCell } from "@univerjs/preset-sheets-conditional-formatting";
 import { orList } from "../../core/errors";
 import { areaOf, referenceTo } from "../../port/address";
 import type { Book, BookSheet, Mark } from "../../book/book";

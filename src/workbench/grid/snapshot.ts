@@ -1,5 +1,5 @@
-import { BooleanNumber, CellValueType, LocaleType } from "@univerjs/presets";
-import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/presets";
+import { BooleanNumber, CellValueType, LocaleType } from "@univerjs/core";
+import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { areaOf } from "../../port/address";
 import type { Book, BookCell, BookSheet, Look } from "../../book/book";
 import { looks } from "../../book/looks";

@@ -1,5 +1,5 @@
-import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/presets";
-import type { IStyleData } from "@univerjs/presets";
+import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/core";
+import type { IStyleData } from "@univerjs/core";
 import type { LookStyle } from "../../book/looks";
 import { palette } from "../../book/looks";
 

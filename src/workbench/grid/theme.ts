@@ -1,4 +1,4 @@
-import type { Theme } from "@univerjs/presets";
+import type { Theme } from "@univerjs/themes";
 import { palette } from "../../book/looks";
 
 /** The grid's own controls in our accent instead of its default. */

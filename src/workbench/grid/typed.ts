@@ -1,5 +1,5 @@
-import { CellValueType } from "@univerjs/presets";
-import type { ICellData, Injector, Nullable } from "@univerjs/presets";
+import { CellValueType } from "@univerjs/core";
+import type { ICellData, Injector, Nullable } from "@univerjs/core";
 import { AFTER_CELL_EDIT, INumfmtService, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { typedCell } from "./typedCell";
 

@@ -1,4 +1,4 @@
-import { CellValueType, getNumfmtParseValueFilter, willLoseNumericPrecision } from "@univerjs/presets";
+import { CellValueType, getNumfmtParseValueFilter, willLoseNumericPrecision } from "@univerjs/core";
 
 const plain = /^[+-]?(?:[1-9]\d{0,2}(?:,\d{3})+|0|[1-9]\d*)?(?:\.\d+)?(?:e[+-]?\d+)?$/i;
 

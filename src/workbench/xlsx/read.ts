@@ -1,5 +1,5 @@
-import { BooleanNumber, CellValueType, LocaleType } from "@univerjs/presets";
-import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/presets";
+import { BooleanNumber, CellValueType, LocaleType } from "@univerjs/core";
+import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { readXlsx } from "hucre/xlsx";
 import type { Cell, CellStyle, CellValue, ConditionalRule, DataValidation, Sheet, Workbook } from "hucre/xlsx";
 import { typedFormula } from "../../book/storedFormula";

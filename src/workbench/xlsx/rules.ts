@@ -1,4 +1,4 @@
-import type { IWorkbookData } from "@univerjs/presets";
+import type { IWorkbookData } from "@univerjs/core";
 import { addressOf, areaOf } from "../../port/address";
 
 interface Area {

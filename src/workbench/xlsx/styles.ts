@@ -1,5 +1,5 @@
-import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/presets";
-import type { IBorderStyleData, IStyleData, Nullable } from "@univerjs/presets";
+import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy } from "@univerjs/core";
+import type { IBorderStyleData, IStyleData, Nullable } from "@univerjs/core";
 import type { CellStyle } from "hucre/xlsx";
 
 type BorderSide = NonNullable<NonNullable<CellStyle["border"]>["top"]>;

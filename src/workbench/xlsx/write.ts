@@ -1,5 +1,5 @@
-import { BooleanNumber } from "@univerjs/presets";
-import type { ICellData, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/presets";
+import { BooleanNumber } from "@univerjs/core";
+import type { ICellData, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
 import { writeXlsx } from "hucre/xlsx";
 import type { Cell, CellStyle, ConditionalRule, DataValidation, WriteSheet } from "hucre/xlsx";
 import { finishFile } from "../../book/fileParts";
