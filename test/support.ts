@@ -3,7 +3,8 @@ import type { Arg, Formula } from "../src/core/formula";
 import { isNumberArg } from "../src/core/formula";
 import { kinds } from "../src/core/kinds";
 import type { Kind, System } from "../src/core/kinds";
-import { convert, fromWorking } from "../src/core/units";
+import { convert } from "../src/core/units/conversion";
+import { fromWorking } from "../src/core/units/scale";
 import { answer } from "../src/edge/sheet";
 
 /** An error cell as the tests' host sees it. */

@@ -1,6 +1,6 @@
 import { clash, mustBe } from "./errors";
 import { kinds } from "./kinds";
-import { absoluteZero, fromWorking } from "./units";
+import { absoluteZero, fromWorking } from "./units/scale";
 import type { System, Kind } from "./kinds";
 
 export interface Bounds {

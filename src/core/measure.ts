@@ -1,6 +1,6 @@
 import { kinds } from "./kinds";
 import type { Kind, System } from "./kinds";
-import { fromWorking } from "./units";
+import { fromWorking } from "./units/scale";
 
 /** A use in percent, whole numbers; more digits where it is small, or where rounding would hide on which side of 100 it is. */
 export function percentText(use: number): string {

@@ -4,7 +4,8 @@ import { BushError, checkLength, mustBe } from "./errors";
 import type { Span } from "./args";
 import type { System } from "./kinds";
 import { behindNumber } from "./numbers";
-import { fromUnit, readQuantity, toWorking } from "./units";
+import { readQuantity } from "./units/quantity";
+import { fromUnit, toWorking } from "./units/scale";
 
 const bounds = { kind: "temperature" } as const;
 

@@ -3,7 +3,7 @@ import { isNumberArg } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 import { readGiven } from "../../src/core/given";
 import type { Kind } from "../../src/core/kinds";
-import { readQuantity } from "../../src/core/units";
+import { readQuantity } from "../../src/core/units/quantity";
 import { call } from "../support";
 
 /** Calls past the compiler, as a JavaScript program may make them. */

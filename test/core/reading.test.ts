@@ -1,7 +1,7 @@
 import { measure, percentText } from "../../src/core/measure";
 import { splitNumber } from "../../src/core/numbers";
 import { readSpan } from "../../src/core/span";
-import { convert } from "../../src/core/units";
+import { convert } from "../../src/core/units/conversion";
 
 /** How text becomes numbers, and numbers text, at the edges of each rule. */
 test("a use in percent: whole, with more digits where it is small or where 100 would hide the side", () => {

@@ -3,7 +3,7 @@ import { isNumberArg, isSpill, isWhole } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 import { excludesZero } from "../../src/core/domain";
 import { kinds } from "../../src/core/kinds";
-import { fromWorking } from "../../src/core/units";
+import { fromWorking } from "../../src/core/units/scale";
 import { asInch, call, CellError, inInch } from "../support";
 
 /** Laws that hold for every function, driven by the catalogue: a new one is covered on arrival. */

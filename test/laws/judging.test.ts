@@ -9,7 +9,7 @@ import { shafts } from "../../src/core/grades/model/shafts";
 import type { Grade, PropertyKey, Values } from "../../src/core/grades/model";
 import { kinds } from "../../src/core/kinds";
 import type { Kind } from "../../src/core/kinds";
-import { fromWorking } from "../../src/core/units";
+import { fromWorking } from "../../src/core/units/scale";
 import { call } from "../support";
 import { between, check, equal } from "./check";
 

@@ -2,7 +2,7 @@ import { criteria, dataLabel, judge, verdictText } from "../../src/core/duties";
 import type { Ranked } from "../../src/core/duties";
 import { findGrade, kindText, libraryOf, readGrades } from "../../src/core/grades/model";
 import type { System } from "../../src/core/kinds";
-import { fromWorking } from "../../src/core/units";
+import { fromWorking } from "../../src/core/units/scale";
 import { explain, sayCell } from "../../src/taskpane/cell/explain";
 import { readSelectedRow } from "../../src/taskpane/duty/fromRow";
 import { blockOf } from "../../src/taskpane/insert/blocks";

@@ -6,7 +6,7 @@ import { property } from "../grades/model";
 import type { Grade } from "../grades/model";
 import type { System } from "../kinds";
 import { measure } from "../measure";
-import { fromWorking, toWorking } from "../units";
+import { fromWorking, toWorking } from "../units/scale";
 import { quoteHeading } from "./quoteFields";
 import type { QuoteField } from "./quoteFields";
 import type { Quote } from "./quoteTable";

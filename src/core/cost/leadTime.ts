@@ -2,7 +2,7 @@ import { checkDomain } from "../domain";
 import type { Bounds } from "../domain";
 import { clash, mustBe, show } from "../errors";
 import { splitNumber } from "../numbers";
-import { fromUnit } from "../units";
+import { fromUnit } from "../units/scale";
 
 const stock =
   /^(?:ex[- ]?stock|(?:in|from) stock|stock|immediate(?:ly)?|ab lager|lagernd|sofort|en stock|pronta consegna)$/i;

@@ -8,7 +8,7 @@ import { normal } from "../names";
 import type { Entry, OwnReader, ValuesOf } from "../table/entry";
 import { readTable } from "../table/readTable";
 import type { Reading, Row } from "../table/readTable";
-import { fromUnit } from "../units";
+import { fromUnit } from "../units/scale";
 import { readLeadTime } from "./leadTime";
 import { inOrder, readPieces } from "./priceBreaks";
 import type { Pieces, PriceBreak } from "./priceBreaks";

@@ -1,7 +1,8 @@
 import { checkLength, mustBe } from "../errors";
 import { splitNumber } from "../numbers";
 import { kinds } from "../kinds";
-import { fromWorking, readQuantity, toWorking } from "../units";
+import { readQuantity } from "../units/quantity";
+import { fromWorking, toWorking } from "../units/scale";
 import type { NotationArg } from "../formula";
 import type { System } from "../kinds";
 

@@ -6,7 +6,8 @@ import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { splitNumber } from "../numbers";
 import { readSpan } from "../span";
-import { checkNumeral, fromUnit, readQuantity, toWorking } from "../units";
+import { checkNumeral, readQuantity } from "../units/quantity";
+import { fromUnit, toWorking } from "../units/scale";
 import type { Entry, OwnReader } from "./entry";
 
 /** A cell under a heading: its own unit counts first, then the heading's, then the sheet's system. */

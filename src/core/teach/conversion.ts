@@ -1,6 +1,6 @@
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
-import { fromWorking, scaleIn } from "../units";
+import { fromWorking, scaleIn } from "../units/scale";
 import type { Tree } from "./working";
 
 /** A quantity of a working, in the units that it is worked in. */

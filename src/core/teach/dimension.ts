@@ -1,6 +1,6 @@
 import { kinds } from "../kinds";
 import type { Kind } from "../kinds";
-import { convert } from "../units";
+import { convert } from "../units/conversion";
 import { productOf } from "./working";
 import type { Product, Step, Tree } from "./working";
 

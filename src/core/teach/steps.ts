@@ -5,7 +5,7 @@ import type { Family } from "../families";
 import { kinds } from "../kinds";
 import type { System } from "../kinds";
 import { sourceTexts } from "../sources";
-import { fromWorking } from "../units";
+import { fromWorking } from "../units/scale";
 import { numberText } from "./notation";
 import { labelOf, workOf } from "./worksheet";
 import { workedRows } from "./workedRows";

@@ -2,7 +2,7 @@ import { BushError, mustBe } from "../errors";
 import { formula, Measure } from "../formula";
 import type { Cell } from "../formula";
 import { splitNumber } from "../numbers";
-import { conversion, convert } from "../units";
+import { conversion, convert } from "../units/conversion";
 
 export const UNIT = formula(
   {

@@ -3,7 +3,7 @@ import { scaleLog } from "d3-scale";
 import { line } from "d3-shape";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
-import { fromWorking } from "../../core/units";
+import { fromWorking } from "../../core/units/scale";
 import { edgeOf, frameOf } from "../figures/outline";
 import { letters } from "../figures/pv";
 import type { Bounds, Frame, MarkedPoint, Point } from "../figures/outline";

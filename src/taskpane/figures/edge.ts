@@ -1,7 +1,7 @@
 import { found, tilted } from "../../core/duties";
 import { EDGEPRESSURE } from "../../core/loading/edgePressure";
 import { kinds } from "../../core/kinds";
-import { fromWorking } from "../../core/units";
+import { fromWorking } from "../../core/units/scale";
 import { bareNumber, quantityText } from "../state/quantity";
 import { spread } from "./told";
 import type { Subject, Told, Untold } from "./told";

@@ -2,7 +2,7 @@ import { fitRows, fitVerdict } from "../../core/duties";
 import type { FitRow } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import { kinds } from "../../core/kinds";
-import { fromWorking } from "../../core/units";
+import { fromWorking } from "../../core/units/scale";
 import { bareNumber } from "../state/quantity";
 import type { Bar } from "./told";
 import type { Subject, Told, Untold } from "./told";

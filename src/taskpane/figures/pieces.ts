@@ -2,7 +2,7 @@ import type { WearCourse } from "../../core/duties";
 import type { Layer } from "../../core/loading/layer";
 import { kinds } from "../../core/kinds";
 import type { Kind } from "../../core/kinds";
-import { fromWorking } from "../../core/units";
+import { fromWorking } from "../../core/units/scale";
 import { addressOf } from "../../port/address";
 import type { Written } from "../../port/sheet";
 import type { PieceOrder, Standing } from "../insert/blocks";

@@ -1,6 +1,6 @@
 import { found, isMissing, missingText, wearCourse } from "../../core/duties";
 import { kinds } from "../../core/kinds";
-import { fromWorking } from "../../core/units";
+import { fromWorking } from "../../core/units/scale";
 import { WEAR } from "../../core/wear/wear";
 import { bareNumber, quantityText } from "../state/quantity";
 import { spread } from "./told";

@@ -5,7 +5,7 @@ import { Deviations } from "../../core/fit/zone";
 import type { Span } from "../../core/formula";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
-import { fromWorking } from "../../core/units";
+import { fromWorking } from "../../core/units/scale";
 import { addressOf } from "../../port/address";
 import type { Corner, Written } from "../../port/sheet";
 import { kindOf, unitOf } from "../state/fields";

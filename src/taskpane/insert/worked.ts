@@ -1,7 +1,7 @@
 import type { FieldKey, NamedDuty } from "../../core/duties";
 import type { System } from "../../core/kinds";
 import { functions } from "../../core";
-import { fromWorking } from "../../core/units";
+import { fromWorking } from "../../core/units/scale";
 import type { Placed } from "./blocks";
 import { below, call, formulaOf, spilled, text } from "./spill";
 import type { Given, Piled } from "./spill";

@@ -16,7 +16,7 @@ import { splitNumber } from "../../core/numbers";
 import type { Decimals } from "../../core/table/decimals";
 import { splitHeading } from "../../core/table/heading";
 import { inDigits } from "../../core/table/readTable";
-import { fromUnit } from "../../core/units";
+import { fromUnit } from "../../core/units/scale";
 import type { Rows } from "./readList";
 
 /** What becomes of a column. "": kept as it stands, and not used. */

@@ -6,7 +6,7 @@ import type { Span } from "../../core/formula";
 import { isDimensional, kinds } from "../../core/kinds";
 import type { Kind, System } from "../../core/kinds";
 import { measure } from "../../core/measure";
-import { fromWorking } from "../../core/units";
+import { fromWorking } from "../../core/units/scale";
 import { kindOf } from "./fields";
 import type { Form, Texts } from "./form";
 

@@ -1,5 +1,5 @@
 import { functions } from "../../../src/core";
-import { convert } from "../../../src/core/units";
+import { convert } from "../../../src/core/units/conversion";
 import { call, message } from "../../support";
 import { card, near, plainGrades, rows, sleeve, speed } from "./plain";
 import type { Fields } from "./plain";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { functions } from "../../../src/core";
 import { shaftConductance, wallConductance } from "../../../src/core/heat/paths";
-import { fromWorking } from "../../../src/core/units";
+import { fromWorking } from "../../../src/core/units/scale";
 import { answer } from "../../../src/edge/sheet";
 import { seed } from "../../laws/check";
 

@@ -1,5 +1,5 @@
 import { functions } from "../../../src/core";
-import { fromWorking } from "../../../src/core/units";
+import { fromWorking } from "../../../src/core/units/scale";
 import { answer } from "../../../src/edge/sheet";
 
 const host = { error: (code: string, message?: string) => ({ code, message }) };

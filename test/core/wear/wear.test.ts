@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { functions } from "../../../src/core";
-import { fromWorking } from "../../../src/core/units";
+import { fromWorking } from "../../../src/core/units/scale";
 import { answer } from "../../../src/edge/sheet";
 import { call } from "../../support";
 import { seed } from "../../laws/check";

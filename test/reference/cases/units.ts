@@ -3,7 +3,8 @@ import Qty from "js-quantities";
 import { functions } from "../../../src/core";
 import { kinds } from "../../../src/core/kinds";
 import type { Kind } from "../../../src/core/kinds";
-import { convert, toWorking } from "../../../src/core/units";
+import { convert } from "../../../src/core/units/conversion";
+import { toWorking } from "../../../src/core/units/scale";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
 

@@ -1,5 +1,5 @@
 import { functions } from "../../../src/core";
-import { toWorking } from "../../../src/core/units";
+import { toWorking } from "../../../src/core/units/scale";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
 

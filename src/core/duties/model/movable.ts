@@ -3,7 +3,7 @@ import type { Bounds } from "../../domain";
 import type { Span } from "../../formula";
 import { kinds } from "../../kinds";
 import type { Kind } from "../../kinds";
-import { absoluteZero } from "../../units";
+import { absoluteZero } from "../../units/scale";
 import { likelyOf } from "./bandPoints";
 import { field, fieldKeys } from "./fields";
 import type { FieldKey } from "./fields";

@@ -4,7 +4,7 @@ import { kindOf, property } from "../../grades/model/properties";
 import type { System } from "../../kinds";
 import type { Work } from "../../teach/worksheet";
 import { labelOf } from "../../teach/worksheet";
-import { fromWorking } from "../../units";
+import { fromWorking } from "../../units/scale";
 import { assess } from "../judging/assess";
 import type { Check } from "../judging/criterion";
 import { originOf } from "../dutyChecks";

@@ -5,7 +5,7 @@ import { Deviations } from "../../fit/zone";
 import { isDimensional, kinds } from "../../kinds";
 import type { Kind, System } from "../../kinds";
 import { labelOf } from "../../teach/worksheet";
-import { fromWorking } from "../../units";
+import { fromWorking } from "../../units/scale";
 import { cornerOf } from "../model/bandPoints";
 import type { Check, Criterion } from "../judging/criterion";
 import { field, fieldKeys, isAskedFor } from "../model/fields";

@@ -1,7 +1,7 @@
 import type { Answer, Source } from "../../formula";
 import type { System } from "../../kinds";
 import { sourceTexts } from "../../sources";
-import { fromWorking } from "../../units";
+import { fromWorking } from "../../units/scale";
 import { readLine, symbolsOf } from "../../teach/working";
 import { factorWord, workedRows } from "../../teach/workedRows";
 import type { Row } from "../../teach/workedRows";

@@ -3,7 +3,7 @@ import type { Bounds } from "../../domain";
 import { mustBe } from "../../errors";
 import type { Span } from "../../formula";
 import type { System } from "../../kinds";
-import { fromWorking } from "../../units";
+import { fromWorking } from "../../units/scale";
 import { readIn } from "../../table/readValue";
 
 /** A limit against temperature: straight lines between points of rising temperature. Colder than the first its value holds; beyond the last there is none. */

@@ -3,7 +3,7 @@ import { clash, mustBe, orList } from "../../errors";
 import type { System } from "../../kinds";
 import { measure } from "../../measure";
 import { normal, unknownName } from "../../names";
-import { readQuantity } from "../../units";
+import { readQuantity } from "../../units/quantity";
 import type { Origin } from "./origin";
 
 /** What may surround a bush, in the classes that polymers are rated against. */

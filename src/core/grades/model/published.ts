@@ -1,5 +1,5 @@
 import { kinds } from "../../kinds";
-import { fromUnit } from "../../units";
+import { fromUnit } from "../../units/scale";
 import { mediaClasses, readMedia } from "./media";
 import type { Media } from "./media";
 import type { Origin } from "./origin";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import { columnReader, readQuantity } from "../../src/core/units";
-import type { Kind, System } from "../../src/core/kinds";
+import { columnReader, readQuantity } from "../../../src/core/units/quantity";
+import type { Kind, System } from "../../../src/core/kinds";
 
 /** The short way through a column of text answers what the full reading answers, or nothing. */
 const number = fc.oneof(

@@ -1,10 +1,12 @@
-import { BushError } from "../../src/core/errors";
-import { kinds, systems } from "../../src/core/kinds";
-import type { Kind } from "../../src/core/kinds";
-import { splitNumber } from "../../src/core/numbers";
-import { functions } from "../../src/core";
-import { readSpan } from "../../src/core/span";
-import { convert, fromUnit, fromWorking, readQuantity, toWorking } from "../../src/core/units";
+import { BushError } from "../../../src/core/errors";
+import { kinds, systems } from "../../../src/core/kinds";
+import type { Kind } from "../../../src/core/kinds";
+import { splitNumber } from "../../../src/core/numbers";
+import { functions } from "../../../src/core";
+import { readSpan } from "../../../src/core/span";
+import { convert } from "../../../src/core/units/conversion";
+import { readQuantity } from "../../../src/core/units/quantity";
+import { fromUnit, fromWorking, toWorking } from "../../../src/core/units/scale";
 
 const read = (kind: Kind, text: string, system: "metric" | "inch" = "metric") => readQuantity("x", kind, text, system);
 const messageOf = (run: () => unknown): string => {
