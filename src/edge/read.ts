@@ -1,0 +1,68 @@
+import { readCell } from "../core/cell";
+import { BushError, clash, isMissing, mustBe } from "../core/errors";
+import type { Answer, ArgumentReader, Cell, Formula, ListArg } from "../core/formula";
+import type { System } from "../core/kinds";
+import { matrixOf, plainCell } from "./cells";
+import { cellOf, checkCurrencies, isRange, readElement } from "./element";
+import { firstWhere, shapeOf } from "./shape";
+import type { Shape, Whole } from "./shape";
+import { inSheetUnits, kindAt } from "./write";
+
+/** The unit system that a row asks for; metric where none is named. */
+export const systemAt = ({ units }: Shape, row: number, col: number): System =>
+  units ? (readElement(units, cellOf(units, row, col), "metric") as System) : "metric";
+
+/** Every argument of one place by its name, as the calculation takes it; throws what is wrong with the first that is wrong. */
+export function valuesAt(shape: Shape, system: System, row: number, col: number): Record<string, unknown> {
+  const values: Record<string, unknown> = {};
+  for (const e of shape.elements) values[e.name] = readElement(e, cellOf(e, row, col), system);
+  checkCurrencies(shape.elements, row, col);
+  return Object.assign(values, wholeValues(shape, system));
+}
+
+export const wholeValues = ({ wholes }: Shape, system: System): Record<string, unknown> =>
+  Object.fromEntries(wholes.map((w) => [w.name, (w.read[system] ??= readWhole(w, system))]));
+
+function readWhole({ name, arg, raw }: Whole, system: System): unknown {
+  if (arg.kind === "rest")
+    return { read: (f) => readSingle(f, Array.isArray(raw) ? raw : []) } satisfies ArgumentReader;
+  const cells =
+    raw === null || raw === undefined ? [] : matrixOf(raw).map((line) => line.map((cell) => tableCell(name, cell)));
+  if (cells.every((line) => line.every((cell) => cell === null))) {
+    if (!arg.optional) throw isMissing(name);
+    return undefined;
+  }
+  return arg.kind === "list" ? readList(name, arg, cells, system) : arg.read(cells, system, name);
+}
+
+/** The values of a call for one row of inputs, and its answer. */
+function readSingle(f: Formula, given: readonly unknown[]): ReturnType<ArgumentReader["read"]> {
+  const shape = shapeOf(f, given);
+  if (shape.rows * shape.cols > 1) {
+    const ranged = firstWhere(shape, isRange);
+    throw clash(ranged, `${ranged} must be one value here, got a range`);
+  }
+  const system = systemAt(shape, 0, 0);
+  const values = valuesAt(shape, system, 0, 0);
+  const cells = [f.calc(values, system) as Answer | Answer[]].flat();
+  const answers = cells.map((cell, i) => inSheetUnits(f, cell, kindAt(f.spec.result, i), system));
+  return { values, system, answers };
+}
+
+/** A table's cell; an object without a plain value is told by the table's name. */
+function tableCell(name: string, raw: unknown): Cell {
+  const cell = plainCell(raw);
+  return cell instanceof BushError && cell.code === "value"
+    ? mustBe(`a cell of ${name}`, "a number or text", raw)
+    : cell;
+}
+
+/** A range as one list, read row by row; blanks keep their place. */
+function readList(name: string, arg: ListArg, cells: Cell[][], system: System): unknown[] {
+  const { of } = arg;
+  return cells.flat().map((cell, i) => {
+    if (cell === null) return undefined;
+    if (cell instanceof BushError) throw cell;
+    return of === "text" ? String(cell) : readCell(`${name} ${i + 1}`, { ...arg, kind: of }, cell, system);
+  });
+}
