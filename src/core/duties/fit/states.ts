@@ -34,6 +34,8 @@ export interface Course {
   readonly assembly: Assembly;
   readonly assembled: Moisture;
   readonly climates: readonly Climate[];
+  /** The hottest hold: where bush and housing press the hardest. */
+  readonly hottest: Climate;
   /** Share of the press fit that the hottest hold leaves. */
   readonly kept: number;
 }
@@ -80,17 +82,19 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
     const property = swellingKey[moisture];
     return property === undefined ? 0 : values[property]!;
   };
-  const courses = assembled.map((moisture) => ({
-    assembly,
-    assembled: moisture,
-    climates: climates(duty, rise, swellingOf(inService) - swellingOf(moisture)),
-    kept: 1,
-  }));
   const { keptGrip } = given;
-  const through = (kept: number) => courses.flatMap((course) => statesOf({ ...course, kept }));
+  const courses = assembled.map((moisture): Course => {
+    const all = climates(duty, rise, swellingOf(inService) - swellingOf(moisture));
+    return { assembly, assembled: moisture, climates: all, hottest: hottestOf(assembly, all), kept: keptGrip ?? 1 };
+  });
   return {
-    states: through(keptGrip ?? 1),
-    ifNothingKept: keptGrip === undefined ? through(0).filter(({ isAfter }) => isAfter) : [],
+    states: courses.flatMap((course) => statesOf(course)),
+    ifNothingKept:
+      keptGrip === undefined
+        ? courses.flatMap((course) =>
+            statesOf({ ...course, climates: course.climates.filter(({ isAfter }) => isAfter), kept: 0 }),
+          )
+        : [],
     neededShare: Math.max(...courses.map(neededShareOf)),
     figures: [...elasticFigures, ...swellings, ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : [])],
   };
@@ -123,14 +127,13 @@ const mismatchOf = (assembly: Assembly, climate: Climate): number => {
   return bush - housing;
 };
 
-/** The hottest hold: where bush and housing press the hardest. */
-export const hottestOf = ({ assembly, climates: all }: Course): Climate =>
+const hottestOf = (assembly: Assembly, all: readonly Climate[]): Climate =>
   all.filter(({ isAfter }) => !isAfter).reduce((a, b) => (mismatchOf(assembly, b) > mismatchOf(assembly, a) ? b : a));
 
 /** The joint after its hottest hold. */
 function afterHold(course: Course, interference: number): State {
   const { ring } = course.assembly;
-  return held(ring, stateAt(ring, interference, mismatchOf(course.assembly, hottestOf(course)), 0), course.kept);
+  return held(ring, stateAt(ring, interference, mismatchOf(course.assembly, course.hottest), 0), course.kept);
 }
 
 /** The joint in one state, of a bush and a housing that began with one interference. */

@@ -4,7 +4,7 @@ import { assemblyTemperature } from "../../fit/running";
 import { figure, metalFigure } from "../judging/criterion";
 import type { Known, Working } from "../judging/criterion";
 import type { Climate } from "./climates";
-import { endsOf, extremesAt, hottestOf } from "./states";
+import { endsOf, extremesAt } from "./states";
 import type { FitState } from "./states";
 
 /** What of a state is worked: an end of its clearance, or the interference that is left. */
@@ -23,7 +23,7 @@ export function fitWorking(state: FitState, end: End): Working {
   const isSlack = slack <= tight;
   const isBounded = ring.housing !== Infinity;
   const [E, ν] = isHeld ? (["E_p", "ν_p"] as const) : (["E", "ν"] as const);
-  const swells = [state, hottestOf(course)].some(({ swelling }) => swelling !== 0);
+  const swells = [state, course.hottest].some(({ swelling }) => swelling !== 0);
 
   const then = state.name === "assembly" ? "at assembly" : `when ${state.name}`;
 
@@ -84,7 +84,7 @@ export function fitWorking(state: FitState, end: End): Working {
   }
   if (state.isAfter) {
     known.R = figure(kept, "percent", "Share of the press fit that the hottest hold leaves");
-    strains(hottestOf(course), "_hot", "when hottest");
+    strains(course.hottest, "_hot", "when hottest");
     lines.push(
       "δ_hot = δ_0 + D * (ε_b_hot - ε_h_hot)",
       "R_p = (ch + cb) / (ch + cb / R)",
