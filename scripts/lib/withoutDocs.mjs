@@ -1,22 +1,34 @@
 /**
  * webpack's loader for functions.js, read whole before the first cell answers: leaves out of each `formula(spec, …)` the
- * words that only the documentation, the metadata and the pane show, and of the list of properties what only docs, pane and the checks of the data read. STEPS names symbols by their texts, so a spec with a working keeps them.
+ * words that only the documentation, the metadata and the pane show, and of the list of properties what only docs, pane and
+ * the checks of the data read. STEPS and DUTYSHEET name arguments, answers and fields by the label of their texts, so that
+ * much of them stays where there is a working. The tests hold the built functions' answers against the core's.
  */
 import { parse } from "acorn";
 
 const shownBeside = new Set(["see", "example"]);
 const ofProperties = new Set(["text", "method", "plausible", "group"]);
+/** What says that an object is an argument, an answer or a field. */
+const kindOf = new Set(["kind", "shape"]);
 
 export default function withoutDocs(code) {
   const cuts = [];
+  const rules = new Set();
   visit(parse(code, { ecmaVersion: "latest", sourceType: "module" }), (node) => {
+    // a criterion's own text is the rule that DUTYSHEET prints
+    if (node.type === "CallExpression" && node.callee.name === "criterion") rules.add(node.arguments[0]);
+    if (node.type === "ObjectExpression" && !rules.has(node) && node.properties.some((e) => kindOf.has(nameOf(e))))
+      cuts.push(...behindLabels(node, code));
     if (node.type === "VariableDeclarator" && node.id.name === "propertyList")
       for (const { value } of node.init.properties)
         cuts.push(...value.properties.filter((entry) => ofProperties.has(nameOf(entry))));
     if (node.type !== "CallExpression" || node.callee.name !== "formula") return;
     const { properties } = node.arguments[0];
     cuts.push(...properties.filter((entry) => shownBeside.has(nameOf(entry))));
-    if (properties.some((entry) => nameOf(entry) === "working")) return;
+    if (properties.some((entry) => nameOf(entry) === "working")) {
+      cuts.push(...behindLabels(node.arguments[0], code));
+      return;
+    }
     cuts.push(...properties.filter((entry) => nameOf(entry) === "text"));
     for (const entry of properties.filter((each) => ["args", "result"].includes(nameOf(each))))
       visit(entry.value, (within) => within.type === "Property" && nameOf(within) === "text" && cuts.push(within));
@@ -26,13 +38,24 @@ export default function withoutDocs(code) {
 
 const nameOf = (entry) => entry.key?.name;
 
-/** The code without these properties of objects, nor the comma behind each. */
+/** What of an object's own text stands behind its label, which ends at the first stop. */
+const behindLabels = ({ properties }, code) =>
+  properties.flatMap(({ key, value }) => {
+    const parts = { Literal: [value], TemplateLiteral: value?.quasis }[value?.type] ?? [];
+    if (key?.name !== "text" || parts.length === 0) return [];
+    const stop = code.slice(value.start, parts[0].end).search(/[;:,]/);
+    return stop < 0 ? [] : [{ start: value.start + stop, end: value.end - 1, within: true }];
+  });
+
+/** The code without these properties of objects, nor the comma behind each, and without these parts of texts. */
 function without(code, cuts) {
   let kept = "";
   let from = 0;
-  for (const { start, end } of cuts.toSorted((a, b) => a.start - b.start)) {
+  for (const { start, end, within } of cuts.toSorted((a, b) => a.start - b.start)) {
+    // a text that is left out whole took its end with it
+    if (start < from) continue;
     kept += code.slice(from, start);
-    from = end + (/^\s*,?/.exec(code.slice(end))?.[0].length ?? 0);
+    from = within ? end : end + (/^\s*,?/.exec(code.slice(end))?.[0].length ?? 0);
   }
   return kept + code.slice(from);
 }
