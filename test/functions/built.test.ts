@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
 import { gzipSync } from "node:zlib";
-import { gathered } from "../../scripts/lib/gathered";
 import { catalogue, functions as core } from "../../src/core";
 import type { Formula } from "../../src/core/formula";
+import { gathered } from "../../src/edge/gathered";
 import { answer } from "../../src/edge/sheet";
 import { CellError, host } from "../support";
 
