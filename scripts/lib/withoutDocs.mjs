@@ -6,7 +6,7 @@
  */
 import { parse } from "acorn";
 
-const shownBeside = new Set(["see", "example"]);
+const shownBeside = new Set(["see", "example", "requires"]);
 const ofProperties = new Set(["text", "method", "plausible", "group"]);
 /** What says that an object is an argument, an answer or a field. */
 const kindOf = new Set(["kind", "shape"]);

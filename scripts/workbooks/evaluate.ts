@@ -43,8 +43,13 @@ export function evaluate(book: FileBook): Answered[] {
     );
   const out: Answered[] = [];
   for (const sheet of book.sheets) {
-    for (const [at, { formula }] of Object.entries(sheet.cells)) {
+    for (const [at, { formula, value }] of Object.entries(sheet.cells)) {
       if (formula === undefined) continue;
+      // an answer that is known is not computed once more
+      if (value !== undefined) {
+        out.push({ sheet: sheet.name, at, formula, grid: [[value]] });
+        continue;
+      }
       const grid = new Reader(formula.slice(1), {
         range: (name, address) => read(name ?? sheet.name, areaOf(address)),
         spill: (name, address) =>

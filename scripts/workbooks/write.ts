@@ -65,10 +65,10 @@ function sheetOf(sheet: FileSheet, answers: readonly Answered[], settings: Write
     for (let r = 0; r < rows; r++)
       for (let c = 0; c < cols; c++) put(row + r, col + c, { style: styleOf(looks[look], format) });
   }
-  for (const [at, { value, look, format }] of Object.entries(sheet.cells)) {
+  for (const [at, { value, formula, look, format }] of Object.entries(sheet.cells)) {
     const { row, col } = areaOf(at);
     put(row, col, {
-      ...(value === undefined ? {} : { value }),
+      ...(value === undefined || formula !== undefined ? {} : { value }),
       ...(look || format ? { style: styleOf(looks[look ?? "text"], format) } : {}),
     });
   }

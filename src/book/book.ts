@@ -26,6 +26,7 @@ export type Look =
   | "caution";
 
 export interface BookCell {
+  /** What is typed; with a formula its answer, where that is known. */
   readonly value?: Scalar;
   /** With its "="; the answer may spill. */
   readonly formula?: string;

@@ -1,3 +1,5 @@
+import { outsideTexts } from "../port/references";
+
 /** The add-in's functions and newer operators by the names under which Excel stores them. */
 export const stored = (formula: string): string =>
   outsideTexts(formula.replace(/^=/, ""), (part) =>
@@ -14,6 +16,3 @@ export const typedFormula = (formula: string): string =>
       .replace(/_xlfn\.ANCHORARRAY\(([^()]+)\)/gi, "$1#")
       .replace(/_xlfn\.(?:_xlws\.)?|_xlpm\./gi, ""),
   )}`;
-
-const outsideTexts = (formula: string, change: (part: string) => string): string =>
-  formula.replace(/"(?:[^"]|"")*"|[^"]+/g, (part) => (part.startsWith('"') ? part : change(part)));

@@ -120,6 +120,11 @@ export interface Spec<A extends Args = Args> {
    * A function of the values where a choice or a left-out argument decides which lines hold.
    */
   readonly working?: readonly string[] | ((values: Values<A>) => readonly string[]);
+  /**
+   * What must hold between the symbols for the function to answer and for these lines to be the right ones: "Di < Do". The
+   * ranges of single arguments stand with them.
+   */
+  readonly requires?: readonly string[] | ((values: Values<A>) => readonly string[]);
   /** Fixed numbers of the working that do not just turn units, as written there: what each is. */
   readonly factors?: Readonly<Record<string, string>>;
   /** Symbols that only the working has; a function of the values where their units depend on them. */
@@ -158,6 +163,12 @@ export function formula<const A extends Args, R>(
 /** The lines of a formula's working that hold for these values; none where the spec has no working. */
 export const workingOf = (f: Formula, values: Readonly<Record<string, unknown>>): readonly string[] =>
   typeof f.spec.working === "function" ? f.spec.working(values) : (f.spec.working ?? []);
+
+/** What must hold between the symbols while the working for these values is the right one. */
+export const requiresOf = (
+  { spec: { requires = [] } }: Formula,
+  values: Readonly<Record<string, unknown>>,
+): readonly string[] => (typeof requires === "function" ? requires(values) : requires);
 
 /** The symbols that only the working has for these values. */
 export const betweenOf = ({ spec: { between = {} } }: Formula, values: Readonly<Record<string, unknown>>): Betweens =>

@@ -35,8 +35,8 @@ function readWhole({ name, arg, raw }: Whole, system: System): unknown {
   return arg.kind === "list" ? readList(name, arg, cells, system) : arg.read(cells, system, name);
 }
 
-/** The values of a call for one row of inputs, and its answer. */
-function readSingle(f: Formula, given: readonly unknown[]): ReturnType<ArgumentReader["read"]> {
+/** The values of a call for one row of inputs, in working units, and its answers; throws the error that it would answer. */
+export function readSingle(f: Formula, given: readonly unknown[]): ReturnType<ArgumentReader["read"]> {
   const shape = shapeOf(f, given);
   if (shape.rows * shape.cols > 1) {
     const ranged = firstWhere(shape, isRange);

@@ -1,4 +1,4 @@
-import { areaOf } from "../port/address";
+import { referencesIn } from "../port/references";
 import type { Corner, ReadCell } from "../port/sheet";
 import type { GridPort } from "./grid/port";
 
@@ -8,8 +8,6 @@ export interface Cause extends Corner {
 }
 
 const farthest = 12;
-const reference =
-  /(?:'((?:[^']|'')+)'!|([\p{L}\p{N}_.]+)!)?(\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)(?![\p{L}\p{N}(._!])/giu;
 
 /**
  * Follows an error without a message of its own back through the cells that its formulas use, to the one that made it.
@@ -22,13 +20,8 @@ export function causeOf(port: GridPort, at: Corner, cell: ReadCell, steps = fart
   if (!formula) return undefined;
   const down = at.row - (from?.row ?? at.row);
   const right = at.col - (from?.col ?? at.col);
-  for (const [, quoted, bare, range = ""] of formula.replaceAll(/"[^"]*"/g, '""').matchAll(reference)) {
-    const { row, col, rows, cols } = areaOf(range);
-    const used = {
-      sheet: quoted?.replaceAll("''", "'") ?? bare ?? at.sheet,
-      row: row + (rows > 1 ? down : 0),
-      col: col + (cols > 1 ? right : 0),
-    };
+  for (const { sheet, row, col, rows, cols } of referencesIn(formula, at.sheet)) {
+    const used = { sheet, row: row + (rows > 1 ? down : 0), col: col + (cols > 1 ? right : 0) };
     const found = port.read({ ...used, rows: 1, cols: 1 })[0]?.[0];
     if (found?.error?.code !== cell.error.code) continue;
     if (found.error.message) return { ...used, message: found.error.message };

@@ -29,6 +29,7 @@ export const LANDED = formula(
     },
     units: false,
     result: { kind: "money", symbol: "cl" },
+    requires: ({ tooling }) => (tooling > 0 ? ["ct > 0", "N > 0"] : ["ct = 0"]),
     working: ({ tooling }) => [`cl = c * (1 + a) + cf / n${tooling > 0 ? " + ct / N" : ""}`],
     source: { key: "practice", at: "landed cost" },
     example: [2.4, 200, 900, 5000, 60, 0.04],

@@ -23,6 +23,7 @@ export const CLEARANCE = formula(
       ],
       text: "Least and greatest clearance, root-sum-square least and greatest",
     },
+    requires: ["Bl <= Bg", "Sl <= Sg"],
     working: [
       "Cm = (Bl + Bg) / 2 - (Sl + Sg) / 2",
       "t = sqrt(((Bg - Bl) / 2)^2 + ((Sg - Sl) / 2)^2)",

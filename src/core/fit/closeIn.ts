@@ -1,6 +1,6 @@
 import { formula } from "../formula";
 import { checkDiameters, closeInOf } from "./lame";
-import { complianceLines, complianceUnits, diameterArgs, elasticArgs, ringOf } from "./ringArgs";
+import { complianceLines, complianceUnits, diameterArgs, diameterConditions, elasticArgs, ringOf } from "./ringArgs";
 
 /** κ: by how much the bore narrows per unit of diametral interference. Only ratios count, so any one unit of length and of modulus will do. */
 export const CLOSEIN = formula(
@@ -10,6 +10,7 @@ export const CLOSEIN = formula(
     args: { ...diameterArgs, ...elasticArgs },
     units: false,
     result: { kind: "ratio", symbol: "κ", label: "Bore close-in per interference" },
+    requires: diameterConditions,
     working: [...complianceLines, "κ = 2 * D * d / (E * (D^2 - d^2)) / (ch + cb)"],
     between: complianceUnits,
     source: { key: "shigley", at: "press and shrink fits" },

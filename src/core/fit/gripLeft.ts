@@ -43,6 +43,7 @@ export const GRIPLEFT = formula(
     },
     units: false,
     result: { kind: "length", symbol: "δ" },
+    requires: ["δ0 <= D / 10"],
     working: ["δ_hot = δ0 + D * e_hot", "δ = δ0 + D * e_now - (1 - R) * max(0, δ_hot)"],
     between: { δ_hot: { unit: "mm", text: "Interference when hottest, before it relaxes" } },
     source: { key: "own", at: "a viscoelastic ring in a stiff housing" },

@@ -1,6 +1,6 @@
 import { formula } from "../formula";
 import { checkDiameters, checkStrain, closeInOf, fitPressureOf, hoopStressOf } from "./lame";
-import { complianceLines, complianceUnits, diameterArgs, elasticArgs, ringOf } from "./ringArgs";
+import { complianceLines, complianceUnits, diameterArgs, diameterConditions, elasticArgs, ringOf } from "./ringArgs";
 
 /**
  * p = δ/(D·(ch + cb)), hoop stress at the bore σ = −2·p·D²/(D² − d²), change of the bore −κ·δ.
@@ -31,6 +31,7 @@ export const PRESSFIT = formula(
       ],
       text: "Fit pressure, hoop stress at the bore, bore change",
     },
+    requires: [...diameterConditions, "δ <= D / 10"],
     working: [
       ...complianceLines,
       "p = δ / (D * (ch + cb))",

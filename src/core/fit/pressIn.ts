@@ -33,6 +33,7 @@ export const PRESSIN = formula(
     },
     units: true,
     result: { kind: "force", symbol: "F" },
+    requires: ["δ <= D / 10"],
     working: ["F_f = μ * p * pi * D * L", "F_c = p * pi * D * δ / 4 * (1 + μ / tan(β * pi / 180))", "F = F_f + F_c"],
     between: {
       F_f: { unit: "N", text: "Friction of the joint" },

@@ -12,6 +12,9 @@ export const diameterArgs = {
   },
 } as const;
 
+/** Diameters grow outwards. */
+export const diameterConditions = ["d < D", "D < Dh"] as const;
+
 export const elasticArgs = {
   bushmodulus: { kind: "pressure", symbol: "E", above: 0, text: "Compressive modulus of the bush" },
   bushpoisson: { kind: "ratio", symbol: "ν", from: 0, to: 0.5, text: "Poisson's ratio of the bush" },

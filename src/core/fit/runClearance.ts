@@ -57,6 +57,7 @@ export const RUNCLEARANCE = formula(
     },
     units: true,
     result: { kind: "length", symbol: "C", label: "Running clearance" },
+    requires: ["d < D"],
     working: [
       "ε = αb * (T - T0) + s",
       "δ = δ0 + D * (ε - αh * (T - T0))",

@@ -1,7 +1,7 @@
 import misses from "../../../data/misses.json";
 import { formula } from "../formula";
 import { boreAt } from "./derating";
-import { checkHighest, limitArgs, riseLines } from "./limitArgs";
+import { checkHighest, limitArgs, riseConditions, riseLines } from "./limitArgs";
 
 const { at90, at150, at250 } = misses.boreLowBy;
 
@@ -24,6 +24,7 @@ export const BORETEMP = formula(
     },
     units: true,
     result: { kind: "temperature", symbol: "T" },
+    requires: riseConditions,
     working: [...riseLines, "T = Ta + ΔT_ref * (PV / PV_ref)^(1 / m)"],
     between: { ΔT_ref: { unit: "K", text: "Rise that the PV limit makes" } },
     source: { key: "own", at: "steady heat balance of one heat path" },

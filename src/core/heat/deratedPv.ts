@@ -1,6 +1,6 @@
 import { formula } from "../formula";
 import { pvAt } from "./derating";
-import { checkHighest, limitArgs, riseLines } from "./limitArgs";
+import { checkHighest, limitArgs, riseConditions, riseLines } from "./limitArgs";
 
 /**
  * PV(Ta) = PV_ref·((T_max − Ta)/(T_max − T_ref))^m: the rise left to the friction, over the rise at which the limit was found.
@@ -20,6 +20,7 @@ export const DERATEDPV = formula(
     },
     units: true,
     result: { kind: "pv", symbol: "PV" },
+    requires: riseConditions,
     working: [...riseLines, "x = max(0, min(1, (T_max - Ta) / ΔT_ref))", "PV = PV_ref * x^m"],
     between: {
       ΔT_ref: { unit: "K", text: "Rise at which the limit was found" },

@@ -1,6 +1,6 @@
 import { formula } from "../formula";
 import { frictionArg, mostFriction } from "../friction";
-import { bushArgs, conductances, pathArgs, pathBetween, pathLines, pathSources } from "./paths";
+import { bushArgs, conductances, pathArgs, pathBetween, pathConditions, pathLines, pathSources } from "./paths";
 
 /**
  * PV = ΔT·G/(μ·d·L): the inverse of RUNTEMP by the same paths, so within 0.5 % for the mean of the bore where the housing's path is known, and up to
@@ -25,6 +25,7 @@ export const HEATPV = formula(
       ],
       text: "Least and greatest PV; the least is 0 where no path is left",
     },
+    requires: pathConditions,
     working: (values) => [
       ...pathLines(values),
       "PV_low = ΔT * G_low / (μ * d * L)",

@@ -27,6 +27,9 @@ export const limitArgs = {
 
 export const riseLines = ["ΔT_ref = T_max - T_ref"] as const;
 
+/** What `checkHighest` asks, in the symbols. */
+export const riseConditions = ["T_max > T_ref"] as const;
+
 export function checkHighest(highest: number, reference: number): void {
   if (highest <= reference)
     throw clash("highest", "highest must be above reference, the temperature at which the PV limit holds");

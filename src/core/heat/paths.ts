@@ -65,6 +65,8 @@ export interface Paths {
   readonly film: number;
   readonly contact: number;
 }
+/** Whether any heat leaves however the housing is. */
+export const hasWayOut = (paths: Paths): boolean => paths.housingpath !== undefined || hasEnds(paths);
 const hasEnds = ({ ends, endlength }: Paths): boolean => ends > 0 && endlength > 0;
 
 /** The working of the paths: ends in Gs, and in G_low and G_high, with no way out through the housing and with the housing at ambient. */
@@ -82,6 +84,8 @@ export const pathLines = (paths: Paths): string[] => [
     ? ["G_low = Gs", "G_high = Gs + Gw"]
     : ["G_low = Gs + 1 / (1 / Gw + 1 / Gh)", "G_high = G_low"]),
 ];
+/** What must hold while these lines do; the number of ends stays. */
+export const pathConditions = (paths: Paths): string[] => (hasEnds(paths) ? ["ℓ > 0"] : []);
 export const pathBetween = {
   Gw: { unit: "W/K", text: "Thermal conductance of the wall" },
   P: { unit: "m", text: "Perimeter of the shaft" },

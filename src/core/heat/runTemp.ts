@@ -2,7 +2,16 @@ import { noDatum } from "../errors";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
 import { frictionArg } from "../friction";
-import { bushArgs, conductances, pathArgs, pathBetween, pathLines, pathSources } from "./paths";
+import {
+  bushArgs,
+  conductances,
+  hasWayOut,
+  pathArgs,
+  pathBetween,
+  pathConditions,
+  pathLines,
+  pathSources,
+} from "./paths";
 
 /**
  * T = Ta + μ·F·v/G, the mean over the bore: G from the wall (radial conduction) into the housing's path and the shaft's ends (fins) beside it.
@@ -30,11 +39,12 @@ export const RUNTEMP = formula(
       ],
       text: "Least and greatest running temperature; the greatest is #N/A where no path is left",
     },
+    requires: pathConditions,
     working: (values) => [
       "Q = μ * F * v",
       ...pathLines(values),
       "T_low = Ta + Q / G_high",
-      ...(conductances(values).least === 0 ? [] : ["T_high = Ta + Q / G_low"]),
+      ...(!hasWayOut(values) ? [] : ["T_high = Ta + Q / G_low"]),
     ],
     between: { Q: { unit: "W", text: "Friction heat" }, ...pathBetween },
     source: pathSources,

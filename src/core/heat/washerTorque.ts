@@ -22,6 +22,7 @@ export const WASHERTORQUE = formula(
     },
     units: true,
     result: { kind: "torque", symbol: "T", label: "Friction torque" },
+    requires: ["Di < Do"],
     working: ({ wearstate }) => [
       "ro = Do / 2",
       "ri = Di / 2",

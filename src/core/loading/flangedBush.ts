@@ -41,6 +41,7 @@ export const FLANGEDBUSH = formula(
       ],
       text: "Sleeve pressure, face pressure, sleeve PV, face PV, PV to compare, torque, heat",
     },
+    requires: ["Di >= d", "Di < Do"],
     working: [
       "ω = 2 * pi * n / 60",
       "v_r = ω * d / 2 / 1000",

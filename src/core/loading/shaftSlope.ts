@@ -47,6 +47,12 @@ export const SHAFTSLOPE = formula(
       ],
       text: "Slope at the nearer and the farther bush, degrees",
     },
+    requires: ({ loadcase, inner }) => [
+      inner === 0 ? "di = 0" : "di < d",
+      ...(loadcase === "offset" ? ["a <= s / 2"] : []),
+      `φ_near <= ${steepest}`,
+      `φ_far <= ${steepest}`,
+    ],
     working: (values) => [
       values.inner === 0 ? "I = pi * d^4 / 64" : "I = pi * (d^4 - di^4) / 64",
       ...(values.loadcase === "offset" ? ["b = s - a"] : []),

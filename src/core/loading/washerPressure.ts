@@ -12,6 +12,7 @@ export const WASHERPRESSURE = formula(
     },
     units: true,
     result: { kind: "pressure", symbol: "p", label: "Mean pressure" },
+    requires: ["Di < Do"],
     working: ["A = pi / 4 * (Do^2 - Di^2)", "p = F / A"],
     between: { A: { unit: "mm²", text: "Area of the face" } },
     source: { key: "geometry", at: "area of a ring" },

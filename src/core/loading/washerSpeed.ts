@@ -12,6 +12,7 @@ export const WASHERSPEED = formula(
     },
     units: true,
     result: { kind: "speed", symbol: "v", label: "Sliding speed at the mean diameter" },
+    requires: ["Di < Do"],
     working: ["dm = (Di + Do) / 2", "v = pi * dm * n / 60000"],
     between: { dm: { unit: "mm", text: "Mean diameter of the face" } },
     source: { key: "geometry", at: "circumference at the mean diameter; the rim runs faster: SPEED(outer, rpm)" },

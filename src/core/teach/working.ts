@@ -37,6 +37,20 @@ export function readLine(line: string): Line {
   return { symbol: line.slice(0, at).trim(), tree: treeOf(jsep(line.slice(at + 1))) };
 }
 
+/** A condition between two expressions. */
+export interface Condition {
+  readonly left: Tree;
+  readonly sign: "<" | "<=" | ">" | ">=" | "=";
+  readonly right: Tree;
+}
+
+/** "Di < Do" */
+export function readCondition(text: string): Condition {
+  const [, left = "", sign, right = ""] = /^(.*?)(<=|>=|<|>|=)(.*)$/.exec(text) ?? [];
+  if (!sign) throw new Error(`no condition: ${text}`);
+  return { left: treeOf(jsep(left)), sign: sign as Condition["sign"], right: treeOf(jsep(right)) };
+}
+
 function treeOf(node: jsep.Expression): Tree {
   switch (node.type) {
     case "Literal":

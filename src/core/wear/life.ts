@@ -35,6 +35,12 @@ export const LIFE = formula(
     },
     units: true,
     result: { kind: "time", symbol: "t", label: "Life" },
+    requires: (values) => {
+      const clearance = shapingClearance(values);
+      if (clearance === undefined) return [];
+      // a much smaller depth the lines below would tell with few digits
+      return isFitted(clearance, values.allowance) ? ["C <= 1e-12 * h"] : ["h > C / 20"];
+    },
     working: (values) => {
       const clearance = shapingClearance(values);
       if (clearance === undefined) return ["t = h / (k * p * v * 3600)"];
