@@ -14,6 +14,7 @@ const table = readDuties(
 const duties = table.lines.map(({ duty }) => duty as NamedDuty);
 const library = standardLibrary();
 const demo = library.grades.filter((grade) => grade.kind === "demo");
+const families = library.grades.filter((grade) => grade.kind === "generic");
 const judged = duties.map((duty) => ({ duty, verdicts: demo.map((grade) => ({ grade, ...on(grade, duty) })) }));
 
 function on(grade: Grade, duty: NamedDuty) {
@@ -38,21 +39,21 @@ test("every row is read, a step with its duty, and no column is left over", () =
 
 /** Each duty with its own grade, as read through by a person. */
 const expected: Readonly<Record<string, readonly [Word, string]>> = {
-  "Roof-vent pivot": ["fits", "staticPressure"],
+  "Roof-vent pivot": ["fits", "peakPressure"],
   "Roof-vent stop pin in a storm": ["fits", "staticPressure"],
   "Vent-arm joint on the outside": ["care", "media"],
   "Curtain-rail slide": ["fits", "pv"],
   "Seed-drum spindle": ["fits", "wearLife"],
-  "Nutrient-mixer shaft": ["fits", "wearLife"],
+  "Nutrient-mixer shaft": ["fits", "pv"],
   "Overflow-gate pivot in the tank": ["fails", "clearance"],
   "Belt idler in its lever": ["care", "grip"],
-  "Nutrient-mixer thrust collar": ["fits", "wearLife"],
+  "Nutrient-mixer thrust collar": ["fits", "pv"],
   "Acid-dosing pump spindle": ["care", "media"],
   "Bench roller": ["fits", "pv"],
   "Fog-chamber trolley roller": ["no data", "moisture"],
   "Potting turntable washer": ["care", "shaft"],
   "Shade-screen winding drum": ["fails", "pv"],
-  "Irrigation-boom slide": ["fits", "wearLife"],
+  "Irrigation-boom slide": ["fits", "pv"],
   "Compost-auger tail bush": ["care", "dirt"],
   "Air-heater flap shaft": ["fits", "wearLife"],
   "Stand-by burner fan spindle": ["care", "boreTemperature"],
@@ -91,7 +92,7 @@ const use = (name: string, id: string) => chosen(name).checks.find(({ criterion 
 
 test.each([
   // k·p·v·t against the allowance (linear wear law: Archard, J. Appl. Phys. 24 (1953), memory)
-  ["Seed-drum spindle", "wearLife", (400 * 3600 * 2e-6 * (180 / (15 * 20)) * ((Math.PI * 15 * 120) / 60000)) / 0.2],
+  ["Seed-drum spindle", "wearLife", (300 * 3600 * 2e-6 * (180 / (15 * 20)) * ((Math.PI * 15 * 120) / 60000)) / 0.2],
   // three steps of 5, 2 and 60 minutes, the last at rest: p·v weighed with their times
   [
     "Grow-tower foot bearing",
@@ -118,17 +119,18 @@ test.each([
     "pv",
     ((2600 / (30 * 35)) * ((Math.PI * 30 * 12) / 60000)) / (0.08 - (0.04 * 19) / 22),
   ],
-  // no curve: the limit in proportion to the room below 95 °C, at 40 °C of 23 °C
-  ["Nutrient-mixer shaft", "pv", (((120 / 400) * ((Math.PI * 16 * 150) / 60000)) / 0.14) * (72 / 55)],
+  // no curve, and not above 23 °C: the limit as it is stated
+  ["Nutrient-mixer shaft", "pv", ((100 / 400) * ((Math.PI * 16 * 150) / 60000)) / 0.14],
 ])("%s: the use of %s is what a sum by hand gives", (name, id, byHand) => {
   expect(use(name, id) / byHand).toBeCloseTo(1, 12);
 });
 
-test("PV curves of the demo lie on or below what the heat balance leaves, and end before the highest temperature; both curves are done without somewhere", () => {
+test("PV curves of the demo lie on or below what the heat balance leaves and end at 0 where it is hottest; both curves are done without somewhere", () => {
   for (const { name, values } of demo) {
-    const { pvLimit, pvCurve = [], pressureCurve, highestTemperature: most } = values;
-    for (const { at, value } of pvCurve)
-      expect([name, at, value <= (pvLimit! * (most! - at)) / (most! - 23) + 1e-12 && at < most!]).toEqual([name, at, true]);
+    const { pvLimit, pvCurve, pressureCurve, highestTemperature: most } = values;
+    for (const { at, value } of pvCurve ?? [])
+      expect([name, at, value <= (pvLimit! * (most! - at)) / (most! - 23) + 1e-12]).toEqual([name, at, true]);
+    if (pvCurve) expect([name, pvCurve.at(-1)]).toEqual([name, { at: most, value: 0 }]);
     if (pressureCurve) expect([name, pressureCurve[pressureCurve.length - 1]!.at]).toEqual([name, most]);
   }
   for (const curve of ["pvCurve", "pressureCurve"] as const)
@@ -153,4 +155,25 @@ test("every duty has a demo grade that holds, every demo grade fails a duty and 
     const found = judged.map(({ verdicts }) => verdicts.find((v) => v.grade === grade)!.word);
     expect([grade.name, found.includes("fits"), found.includes("fails")]).toEqual([grade.name, true, true]);
   }
+});
+
+/** Where no generic family fits, the best that one answers, and what stands against all of them. */
+const withoutFamily: Readonly<Record<string, readonly [Word, why: string]>> = {
+  "Roof-vent stop pin in a storm": ["care", "44 MPa: only woven PTFE bears it, and that takes blows fairly"],
+  "Vent-arm joint on the outside": ["care", "none of those that bear the load is rated resistant in the open air"],
+  "Seed-drum spindle": ["care", "what wears little enough is rated poor in dirt"],
+  "Belt idler in its lever": ["care", "the share of grip that is kept is not told"],
+  "Potting turntable washer": ["care", "its unhardened face is rough as well"],
+  "Irrigation-boom slide": ["care", "what wears little enough is rated poor in dirt"],
+  "Compost-auger tail bush": ["fails", "grit: polyethylene alone bears it well, and a press fit does not hold polyethylene"],
+  "Gantry wheel, flanged, as drawn": ["care", "its friction is not judged"],
+  "Seed-tray washer roller": ["care", "nothing that bears its steam is rated against water and detergents at 60 °C"],
+  "Leak-test chamber tray spindle": ["care", "PV limits rely on air"],
+  "Air-damper blade pin": ["care", "the bush is too short for its bore"],
+};
+
+test.each(duties)("$name: a generic family fits, or it is known why none does", (duty) => {
+  const found = families.map((grade) => on(grade, duty).word);
+  const best = words.reduce((a, b) => (found.includes(b) ? b : a));
+  expect(best).toBe(withoutFamily[duty.name]?.[0] ?? "fits");
 });

@@ -109,12 +109,12 @@ describe("direction", () => {
     rises(1, [0, 3], (v) => number(call(core.functions.USE, [grade, 2, v, 40])));
   });
   test("use grows as it gets hotter, and with a wider range of temperature", () => {
-    rises(1, [-40, 89], (t) => number(call(core.functions.USE, [grade, 2, 0.05, t])));
+    rises(1, [-35, 89], (t) => number(call(core.functions.USE, [grade, 2, 0.05, t])));
     rises(1, [25, 89], (hot) => number(call(core.functions.USE, [grade, 2, 0.05, `20 to ${hot}`])));
   });
   test("the least length grows, the greatest load and speed fall with the other", () => {
     rises(1, [0, 5000], (load) => number(call(core.functions.MINLENGTH, [grade, load, 20, 0.05, 40])));
-    rises(-1, [0, 1.2], (speed) => number(call(core.functions.MAXLOAD, [grade, 20, 15, speed, 40])));
+    rises(-1, [0, 1.15], (speed) => number(call(core.functions.MAXLOAD, [grade, 20, 15, speed, 40])));
     rises(-1, [1, 9000], (load) => number(call(core.functions.MAXRPM, [grade, load, 20, 15, 40])));
   });
   test("running clearance shrinks as moisture or heat grows, and with a stiffer grip", () => {
@@ -150,7 +150,7 @@ describe("direction", () => {
 });
 
 const size = between(5, 80);
-const temperature = between(-40, 85);
+const temperature = between(-35, 85);
 describe("one function undoes the other", () => {
   const useOf = (load: number, bore: number, length: number, speed: number, t: number): number => {
     const checks = call(core.functions.CHECKS, [grade, load / (bore * length), speed, t]);
@@ -159,12 +159,12 @@ describe("one function undoes the other", () => {
     );
   };
   test("the load of MAXLOAD uses exactly all of pressure or PV", () =>
-    check(fc.tuple(size, size, between(0, 1.2), temperature), ([bore, length, speed, t]) => {
+    check(fc.tuple(size, size, between(0, 1.15), temperature), ([bore, length, speed, t]) => {
       const load = number(call(core.functions.MAXLOAD, [grade, bore, length, speed, t]));
       equal(useOf(load, bore, length, speed, t), 1);
     }));
   test("the length of MINLENGTH uses exactly all of pressure or PV, and MAXLOAD gives its load back", () =>
-    check(fc.tuple(between(1, 5000), size, between(0, 1.2), temperature), ([load, bore, speed, t]) => {
+    check(fc.tuple(between(1, 5000), size, between(0, 1.15), temperature), ([load, bore, speed, t]) => {
       const length = number(call(core.functions.MINLENGTH, [grade, load, bore, speed, t]));
       equal(useOf(load, bore, length, speed, t), 1);
       equal(number(call(core.functions.MAXLOAD, [grade, bore, length, speed, t])), load);

@@ -231,8 +231,8 @@ describe("laws", () => {
   });
   test("friction warms the bore above its surroundings, the housing may stay cool, and tighter is the clearance", () => {
     const rows = sorrel({ motion: "", rpm: 60, temperature: "20 to 40", "outside zone": "+0.15/+0.20" });
-    // 500/(20·20) MPa · π·20·60/60000 m/s over 0.12 of the 67 K between 23 and 90 °C
-    const rise = ((1.25 * Math.PI * 0.02) / 0.12) * 67;
+    // 500/(20·20) MPa · π·20·60/60000 m/s over 0.13 of the 67 K between 23 and 90 °C
+    const rise = ((1.25 * Math.PI * 0.02) / 0.13) * 67;
     expect(rows.running!["bush temperature"]).toBeCloseTo(40 + rise, 9);
     expect(rows["running, housing cool"]).toMatchObject({ "housing temperature": 40 });
     expect(least(rows["running, housing cool"])).toBeLessThan(least(rows.running));

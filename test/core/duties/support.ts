@@ -57,7 +57,7 @@ export const grade = (values: Values, origins: Grade["origins"] = {}): Grade => 
 export const without = (...keys: (keyof Values)[]): Values =>
   Object.fromEntries(Object.entries(full).filter(([key]) => !keys.includes(key as keyof Values)));
 export const curve = (text: string, kind: "pressure" | "pv") =>
-  readCurve("c", { kind, above: 0 }, text, undefined, "metric");
+  readCurve("c", kind === "pv" ? { kind, from: 0 } : { kind, above: 0 }, text, undefined, "metric");
 
 /** 600 N on 20 × 15 mm: F/(d·L) = 2 MPa; 100 mm there and back 15 times a minute: 2·100·15/60000 = 0.05 m/s. */
 export const sleeve: FieldValues = {

@@ -24,7 +24,7 @@ export type Limit =
   | { readonly state: "missing"; readonly key: PropertyKey }
   /** The temperature leaves the curve at its hot end. */
   | { readonly state: "beyond"; readonly key: PropertyKey; readonly ends: Span }
-  /** The surroundings are as hot as the material may ever be: no PV is left. */
+  /** The surroundings are as hot as the material may ever be, or as where its curve is down to 0: no PV is left. */
   | { readonly state: "hot"; readonly key: PropertyKey };
 
 const speedKeys = { turning: "speedTurning", swinging: "speedSwinging", linear: "speedLinear" } as const;
@@ -66,7 +66,10 @@ export function pvLimit(values: Values, span: Span): Limit {
   const { pvLimit: given, highestTemperature: highest } = values;
   if (given === undefined) return { state: "missing", key: "pvLimit" };
   if (highest !== undefined && span.high >= highest - converted) return { state: "hot", key: "highestTemperature" };
-  if (values.pvCurve) return capped(given, "pvLimit", values, "pvCurve", span);
+  if (values.pvCurve) {
+    const limit = capped(given, "pvLimit", values, "pvCurve", span);
+    return limit.state === "known" && limit.value === 0 ? { state: "hot", key: "pvCurve" } : limit;
+  }
   // at 23 °C, where PV limits are stated, there must be room for friction heat
   if (highest === undefined || highest <= statedAt) return { state: "missing", key: "highestTemperature" };
   const derated = pvAt(given, highest, span.high);

@@ -134,7 +134,7 @@ export const propertyList = {
     also: [],
     kind: "curve",
     of: "pv",
-    above: 0,
+    from: 0,
     to: 50,
     group: "limits",
     text: "Highest PV against temperature; caps the PV limit",

@@ -70,6 +70,16 @@ describe("speed", () => {
 });
 
 describe("PV", () => {
+  test("a curve that is down to 0 leaves no PV, as the highest temperature does: no ratio, and no error", () => {
+    const falling = { ...full, pvCurve: curve("23: 0.2; 60: 0", "pv") };
+    // halfway between 23 and 60 °C half of it is left
+    expect(finding("pv", falling, stated({ speed: 0.01, ...between(41.5) })).limit).toBeCloseTo(0.1, 12);
+    const none = finding("pv", falling, stated({ speed: 0.01, ...between(60) }));
+    expect([none.word, none.limit, none.use]).toEqual(["fails", undefined, undefined]);
+    expect(said("pv", falling, stated({ ...between(60) }))).toBe(
+      "fails, PV: no heat can be shed in these surroundings",
+    );
+  });
   test("at, just inside and just outside its limit, and to a rounding", () => {
     for (const [pressure, word] of [
       [4, "fits"],

@@ -1,7 +1,7 @@
 import { functions } from "../../../../src/core";
 import type { FieldValues } from "../../../../src/core/duties";
 import { readZone } from "../../../../src/core/fit/zone";
-import { curve, described, finding, full, line, on, said, without } from "../support";
+import { between, curve, described, finding, full, line, on, said, without } from "../support";
 
 /** Archard's linear law by hand: 0.2 mm last 0.2/(2e-6·2·0.05·3600) = 277.78 h. */
 const life = 0.2 / (2e-6 * 2 * 0.05 * 3600);
@@ -90,6 +90,22 @@ test("the face that wears most is told: a washer's, a flange's or the bore's", (
   expect(face(700)).toBeGreaterThan(bore);
   expect(flanged(1)).toBeCloseTo(0.2 / (2e-6 * bore * 3600), 9);
   expect(flanged(700)).toBeCloseTo(0.2 / (2e-6 * face(700) * 3600), 9);
+});
+
+test("a washer's face is flat: a rate of flat tests, or of unknown ones, holds there without any clearance", () => {
+  const face = described({
+    ...{ part: "washer", load: 300, inner: 20, outer: 40, rpm: 20, hours: 100, allowance: 0.2 },
+    ...between(23),
+  });
+  // 300/(π/4·(40² − 20²)) MPa at π·30·20/60000 m/s
+  const pv = (300 / (300 * Math.PI)) * ((Math.PI * 30 * 20) / 60_000);
+  for (const wearFrom of ["flat", "bush", undefined] as const)
+    expect(finding("wearLife", { ...full, wearFrom }, face)).toMatchObject({
+      word: "fits",
+      limit: expect.closeTo(0.2 / (2e-6 * pv * 3600), 9) as number,
+    });
+  // on a sleeve the same rate asks for the clearance
+  expect(finding("wearLife", { ...full, wearFrom: "flat" }, wanted(1)).word).toBe("no data");
 });
 
 test("the hours without the allowance, or the other way round, name the one that is missing", () => {
