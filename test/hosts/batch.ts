@@ -24,6 +24,8 @@ interface Action {
 }
 interface ArgumentInfo {
   readonly Arguments?: readonly unknown[];
+  /** In the place of an argument that is an object, the id of its path; else 0. */
+  readonly ReferencedObjectPathIds?: readonly number[];
 }
 export interface BatchAnswer {
   readonly Results: readonly { readonly ActionId: number; readonly Value: unknown }[];
@@ -50,7 +52,7 @@ export function runBatch(book: Workbook, batch: Batch): BatchAnswer {
   let index = 0;
   try {
     for (const { Id, ActionType, Name, ObjectPathId, ArgumentInfo, QueryInfo } of batch.Actions) {
-      const given = ArgumentInfo?.Arguments ?? [];
+      const given = argumentsOf(ArgumentInfo, objectAt);
       const say = (Value: unknown) => Results.push({ ActionId: Id, Value });
       // a trace that came through lets office.js add the handler of an event
       if (ActionType === action.trace) {
@@ -75,6 +77,13 @@ export function runBatch(book: Workbook, batch: Batch): BatchAnswer {
   }
 }
 
+function argumentsOf(
+  { Arguments = [], ReferencedObjectPathIds = [] }: ArgumentInfo = {},
+  objectAt: (id: number) => HostObject | null,
+): unknown[] {
+  return Arguments.map((value, i) => (ReferencedObjectPathIds[i] ? objectAt(ReferencedObjectPathIds[i]) : value));
+}
+
 function findObject(
   book: Workbook,
   { ObjectPathType, Name, ParentObjectPathId, ArgumentInfo }: ObjectPath,
@@ -91,7 +100,7 @@ function findObject(
   if (parent === null) return null;
   if (ObjectPathType === path.property) return member(parent, "paths", Name)() as HostObject;
   const name = ObjectPathType === path.indexer ? "GetItem" : Name;
-  return member(parent, "methods", name)(...(ArgumentInfo?.Arguments ?? [])) as HostObject | null;
+  return member(parent, "methods", name)(...argumentsOf(ArgumentInfo, objectAt)) as HostObject | null;
 }
 
 /** Ranges move with the sheet, so Excel gives each a name by which a later batch finds it. */

@@ -7,20 +7,37 @@ import type { CellValue } from "./cells";
 import type { Call } from "./excelHost";
 import type { Sheet, Workbook } from "./workbook";
 
-/** A formula that is one call of the add-in, as Excel makes the call of it: arguments as ranges, what is left out at the end left out. */
-export function callOf(formula: string, book: Workbook, sheet: Sheet): Call {
-  const [, name, inside] = /^=BUSH\.([A-Z]+)\((.*)\)$/s.exec(formula) ?? [];
+/** Answers a call that stands among another's arguments. */
+type Ask = (call: Call) => Promise<CellValue[][]>;
+
+/** A formula that is a call of the add-in, as Excel makes the call of it: arguments as ranges, what is left out at the end left out. */
+export async function callOf(formula: string, book: Workbook, sheet: Sheet, ask: Ask): Promise<Call> {
+  const [, name, inside] = /^=?BUSH\.([A-Z]+)\((.*)\)$/s.exec(formula) ?? [];
   if (name === undefined) throw new Error(`the emulated workbook computes calls of the add-in alone, not ${formula}`);
-  const given = split(inside!).map((text) => argument(text, book, sheet));
+  const given = await Promise.all(
+    split(inside!).map(async (text) =>
+      text.startsWith("BUSH.")
+        ? (await ask(await callOf(text, book, sheet, ask))).map((line) => line.map(onTheWire))
+        : argument(text, book, sheet),
+    ),
+  );
   const args = Object.values<Arg>(catalogue.find(({ spec }) => spec.id === name)!.spec.args);
   const rest = args.findIndex(({ kind }) => kind === "rest");
   return { name, args: rest < 0 ? given : [...given.slice(0, rest), given.slice(rest)] };
 }
 
-/** Arguments between commas, a comma in quotes is none. */
+/** Arguments between commas; a comma in quotes, brackets or an inner call is none. */
 function split(inside: string): string[] {
   if (inside.trim() === "") return [];
-  return inside.split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/).map((text) => text.trim());
+  const parts = [""];
+  let depth = 0;
+  for (const [piece] of inside.matchAll(/"(?:[^"]|"")*"|'[^']*'|\[[^\]]*\]|./gs)) {
+    if (piece === "(") depth++;
+    if (piece === ")") depth--;
+    if (piece === "," && depth === 0) parts.push("");
+    else parts[parts.length - 1] += piece;
+  }
+  return parts.map((text) => text.trim());
 }
 
 function argument(text: string, book: Workbook, sheet: Sheet): unknown[][] | null {

@@ -131,6 +131,13 @@ function range(book: Workbook, place: Place): HostObject {
     paths: { Worksheet: () => worksheet(book, own), Format: () => format(own, place) },
     methods: {
       GetCell: (r: number, c: number) => range(book, { sheet, row: row + r, col: col + c, rows: 1, cols: 1 }),
+      GetRow: (r: number) => range(book, { sheet, row: row + r, col, rows: 1, cols }),
+      GetBoundingRect(other: HostObject) {
+        const to = placeOf(other);
+        const [top, left] = [Math.min(row, to.row), Math.min(col, to.col)];
+        const [bottom, right] = [Math.max(row + rows, to.row + to.rows), Math.max(col + cols, to.col + to.cols)];
+        return range(book, { sheet, row: top, col: left, rows: bottom - top, cols: right - left });
+      },
       Select: () => void (book.selection = place),
       GetSpillingToRangeOrNullObject() {
         const spill = own.spillAt(row, col);
@@ -149,6 +156,14 @@ function range(book: Workbook, place: Place): HostObject {
       },
     },
   };
+}
+
+/** Where a range stands, by what can be loaded of it. */
+function placeOf({ values = {} }: HostObject): Omit<Place, "sheet"> {
+  const [row, col, rows, cols] = ["RowIndex", "ColumnIndex", "RowCount", "ColumnCount"].map(
+    (name) => values[name]!() as number,
+  ) as [number, number, number, number];
+  return { row, col, rows, cols };
 }
 
 const format = (sheet: Sheet, { row, col }: Place): HostObject => ({

@@ -110,7 +110,10 @@ export class Workbook {
     for (let round = 0; round < 5; round++) {
       const all = this.sheets.flatMap((sheet) => [...sheet.formulas.values()].map((formula) => ({ sheet, formula })));
       const before = JSON.stringify(all.map(({ formula }) => formula.answer));
-      const answers = await callAll(all.map(({ sheet, formula }) => callOf(formula.text, this, sheet)));
+      const ask = async (call: Call) => (await callAll([call]))[0]!;
+      const answers = await callAll(
+        await Promise.all(all.map(({ sheet, formula }) => callOf(formula.text, this, sheet, ask))),
+      );
       all.forEach(({ formula }, i) => (formula.answer = answers[i]!));
       this.sheets.forEach((sheet) => sheet.spill());
       if (JSON.stringify(all.map(({ formula }) => formula.answer)) === before) return;

@@ -1,8 +1,18 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 
+/** Where a person has chosen the colours, every line and area is drawn in that of the text. */
+const forced = "@media (forced-colors: active)";
+
 /** What all pictures share: told apart by dash, fill and word, not by colour. */
 export const useChart = makeStyles({
-  chart: { width: "100%", maxWidth: "520px", height: "auto", display: "block", flexShrink: 0 },
+  chart: {
+    width: "100%",
+    maxWidth: "520px",
+    height: "auto",
+    display: "block",
+    flexShrink: 0,
+    forcedColorAdjust: "auto",
+  },
   text: { fill: tokens.colorNeutralForeground2, fontSize: "11px" },
   // an outline in the ground's colour keeps the words clear of the grid
   name: {
@@ -11,6 +21,7 @@ export const useChart = makeStyles({
     paintOrder: "stroke",
     stroke: tokens.colorNeutralBackground1,
     strokeWidth: "4px",
+    [forced]: { forcedColorAdjust: "none", fill: "CanvasText", stroke: "Canvas" },
   },
   grid: { stroke: tokens.colorNeutralStroke2 },
   zero: { stroke: tokens.colorNeutralForeground1, strokeWidth: 2 },
@@ -18,7 +29,7 @@ export const useChart = makeStyles({
   solid: { fill: tokens.colorBrandForeground1 },
   faint: { fill: "none", stroke: tokens.colorBrandForeground1, strokeWidth: 2, strokeDasharray: "4 3" },
   limit: { fill: "none", stroke: tokens.colorNeutralForeground1, strokeWidth: 1.5, strokeDasharray: "8 3" },
-  band: { fill: tokens.colorNeutralBackground4 },
+  band: { fill: tokens.colorNeutralBackground4, [forced]: { fill: "none", stroke: "CanvasText" } },
 });
 
 export const dashes = ["none", "7 4", "2 3"];
