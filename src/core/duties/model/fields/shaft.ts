@@ -1,0 +1,76 @@
+import { shafts } from "../../../grades/model/shafts";
+import { number, sleeves } from "./entry";
+import type { FieldEntry } from "./entry";
+
+/** The shaft that runs in the bush. */
+export const shaft = {
+  shaft: {
+    heading: "shaft",
+    also: ["shaft material"],
+    kind: "choice",
+    words: shafts,
+    group: "shaft",
+    text: "Material of the shaft",
+  },
+  hardness: number({
+    heading: "hardness",
+    also: ["shaft hardness"],
+    kind: "hardness",
+    symbol: "H",
+    group: "shaft",
+    above: 0,
+    to: 1000,
+    text: "Brinell hardness of the shaft",
+  }),
+  roughness: number({
+    heading: "roughness",
+    also: ["roughness Ra", "shaft roughness", "Ra"],
+    kind: "roughness",
+    symbol: "Ra",
+    group: "shaft",
+    above: 0,
+    to: 100,
+    text: "Roughness Ra of the shaft",
+  }),
+  slope: number({
+    heading: "slope",
+    also: ["shaft slope", "tilt"],
+    kind: "angle",
+    symbol: "θ",
+    group: "shaft",
+    from: 0,
+    below: 10,
+    blankZero: true,
+    parts: sleeves,
+    text: "Slope of the shaft at the bush; a misalignment where the span is given too: both add up",
+  }),
+  span: number({
+    heading: "span",
+    also: ["bearing span", "support span"],
+    kind: "length",
+    symbol: "ls",
+    group: "shaft",
+    above: 0,
+    parts: sleeves,
+    text: "Distance of the two bushes, from which the slope follows",
+  }),
+  spanDiameter: number({
+    heading: "shaft diameter between bushes",
+    kind: "length",
+    symbol: "dw",
+    group: "shaft",
+    above: 0,
+    parts: sleeves,
+    text: "Diameter of the shaft between the bushes",
+  }),
+  endLength: number({
+    heading: "exposed length",
+    also: ["exposed shaft length", "exposed length of each end"],
+    kind: "length",
+    symbol: "le",
+    group: "shaft",
+    from: 0,
+    blankZero: true,
+    text: "Length of each of the two ends of the shaft that stand out into the air, up to half way to the next bush",
+  }),
+} as const satisfies Record<string, FieldEntry>;
