@@ -106,6 +106,9 @@ export interface Lookup {
   readonly text: string;
 }
 
+/** Written as a method, so that a description with its own arguments is also one of any arguments. */
+type Saying<A extends Args, T> = { of(values: Values<A>): T }["of"];
+
 /** The one description of a calculation: validation, units, hints, docs, labels and worked steps all come from it. */
 export interface Spec<A extends Args = Args> {
   readonly id: string;
@@ -119,18 +122,18 @@ export interface Spec<A extends Args = Args> {
    * The formula line by line, in the arguments' symbols; each line defines the symbol on its left, the last one the result.
    * A function of the values where a choice or a left-out argument decides which lines hold.
    */
-  readonly working?: readonly string[] | ((values: Values<A>) => readonly string[]);
+  readonly working?: readonly string[] | Saying<A, readonly string[]>;
   /**
    * What must hold between the symbols for the function to answer and for these lines to be the right ones: "Di < Do". The
    * ranges of single arguments stand with them.
    */
-  readonly requires?: readonly string[] | ((values: Values<A>) => readonly string[]);
+  readonly requires?: readonly string[] | Saying<A, readonly string[]>;
   /** Fixed numbers of the working that do not just turn units, as written there: what each is. */
   readonly factors?: Readonly<Record<string, string>>;
   /** Symbols that only the working has; a function of the values where their units depend on them. */
-  readonly between?: Betweens | ((values: Values<A>) => Betweens);
+  readonly between?: Betweens | Saying<A, Betweens>;
   /** Symbols of the working that come from data, not from an argument: a grade's limit, say. */
-  readonly lookups?: (values: Values<A>) => Readonly<Record<string, Lookup>>;
+  readonly lookups?: Saying<A, Readonly<Record<string, Lookup>>>;
   readonly source: Source | readonly Source[];
   /** Arguments as typed in a sheet, metric, without `units`; a range is an array of rows. */
   readonly example: readonly (number | string | readonly (readonly (number | string)[])[])[];
@@ -138,19 +141,25 @@ export interface Spec<A extends Args = Args> {
   readonly see?: readonly string[];
 }
 
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- the catalogue holds formulas of every argument list
-export interface Formula<A extends Args = any, R = any> {
+/** A calculation beside its description, whatever its arguments: what the catalogue lists, and what faces walk. */
+export interface Formula {
+  readonly spec: Spec;
+  /** The bare calculation: arguments already validated, defaults already filled in. Only wording needs the unit system. */
+  calc(values: Readonly<Record<string, unknown>>, system?: System): unknown;
+}
+
+/** One with its own arguments and answer, which code calls directly, in working units. */
+export interface FormulaOf<A extends Args, R> extends Formula {
   (values: Input<A>): R;
   readonly spec: Spec<A>;
-  /** The bare calculation: arguments already validated, defaults already filled in. Only wording needs the unit system. */
-  readonly calc: (values: Values<A>, system?: System) => R;
+  calc(values: Values<A>, system?: System): R;
 }
 
 /** Puts a calculation beside its description. Called directly, it reads every argument, in working units, and fills defaults in. */
 export function formula<const A extends Args, R>(
   spec: Spec<A>,
   calc: (values: Values<A>, system?: System) => R,
-): Formula<A, R> {
+): FormulaOf<A, R> {
   const args = Object.entries<Arg>(spec.args);
   const call = (values: Input<A>): R => {
     const read: Record<string, unknown> = {};

@@ -1,4 +1,5 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
+/* eslint-disable @typescript-eslint/no-explicit-any -- a cell of any kind, as Excel's generator wants it */
 
 import { functions } from "../core";
 import { answer } from "../edge/sheet";
@@ -10,24 +11,20 @@ import { answer } from "../edge/sheet";
  * @param zone Tolerance zone of the hole (capital letter) or the shaft (small letter); ISO 286 class "H7", or two deviations "+0.05/+0.10"
  * @param [side] Which deviation; without it both; "upper" or "lower"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Upper and lower limit deviation, or the one asked for
  */
 export function DEVIATION(size: any[][], zone: any[][], side?: any[][], units?: any[][]): any[][] {
   return answer(functions.DEVIATION, [size, zone, side, units]);
 }
-
 /**
  * Limits of size of a hole or a shaft in a tolerance zone. Answers lower and upper limit of size
  * @customfunction LIMITS
  * @param size Nominal size, up to 500 mm for an ISO 286 class; mm (in), above 0 mm
  * @param zone Tolerance zone of the hole (capital letter) or the shaft (small letter); ISO 286 class "H7", or two deviations "+0.05/+0.10"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Lower and upper limit of size
  */
 export function LIMITS(size: any[][], zone: any[][], units?: any[][]): any[][] {
   return answer(functions.LIMITS, [size, zone, units]);
 }
-
 /**
  * Bore close-in per unit of diametral interference of a bush pressed into a housing; lengths in one unit, moduli in one unit
  * @customfunction CLOSEIN
@@ -38,7 +35,6 @@ export function LIMITS(size: any[][], zone: any[][], units?: any[][]): any[][] {
  * @param bushpoisson Poisson's ratio of the bush; from 0 to 0.5
  * @param housingmodulus Modulus of the housing; MPa (psi), above 0 MPa
  * @param housingpoisson Poisson's ratio of the housing; from 0 to 0.5
- * @returns
  */
 export function CLOSEIN(
   bore: any[][],
@@ -51,7 +47,6 @@ export function CLOSEIN(
 ): any[][] {
   return answer(functions.CLOSEIN, [bore, outside, housing, bushmodulus, bushpoisson, housingmodulus, housingpoisson]);
 }
-
 /**
  * Press fit of a bush: fit pressure, hoop stress at the bore (negative is compression) and change of the bore (negative is close-in), fresh, before stress relaxation, and elastic: high where the stress nears the compressive strength. Answers fit pressure, hoop stress at the bore, bore change
  * @customfunction PRESSFIT
@@ -64,7 +59,6 @@ export function CLOSEIN(
  * @param housingmodulus Modulus of the housing; MPa (psi), above 0 MPa
  * @param housingpoisson Poisson's ratio of the housing; from 0 to 0.5
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Fit pressure, hoop stress at the bore, bore change
  */
 export function PRESSFIT(
   bore: any[][],
@@ -89,7 +83,6 @@ export function PRESSFIT(
     units,
   ]);
 }
-
 /**
  * Clearance of a bore and a shaft from their limits of size: worst case and root-sum-square band; negative is interference. Answers least and greatest clearance, root-sum-square least and greatest
  * @customfunction CLEARANCE
@@ -98,7 +91,6 @@ export function PRESSFIT(
  * @param shaftleast Least shaft diameter; mm (in), above 0 mm
  * @param shaftgreatest Greatest shaft diameter; mm (in), above 0 mm
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Least and greatest clearance, root-sum-square least and greatest
  */
 export function CLEARANCE(
   boreleast: any[][],
@@ -109,7 +101,6 @@ export function CLEARANCE(
 ): any[][] {
   return answer(functions.CLEARANCE, [boreleast, boregreatest, shaftleast, shaftgreatest, units]);
 }
-
 /**
  * Running clearance at temperature and moisture, from the clearance after pressing; zero or less binds the shaft. Too high, the unsafe side, where the bush runs hotter than its housing or is held at its ends. Answers mm (in)
  * @customfunction RUNCLEARANCE
@@ -125,7 +116,6 @@ export function CLEARANCE(
  * @param [swelling] Linear swelling of the bush by moisture since pressing: 0.005 or "0.5 %"; from -10 % to 10 %, default 0
  * @param [reference] Temperature at which clearance and interference hold (ISO 1); °C (°F), -273.15 °C or more, default 20 °C
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns mm (in)
  */
 export function RUNCLEARANCE(
   clearance: any[][],
@@ -156,7 +146,6 @@ export function RUNCLEARANCE(
     units,
   ]);
 }
-
 /**
  * Interference that is left of a press fit after a hot hold, in a stiff housing, which is the safe side; zero or less is a loose bush. Lengths in one unit; check the coldest state after the hottest. Answers mm (in)
  * @customfunction GRIPLEFT
@@ -165,7 +154,6 @@ export function RUNCLEARANCE(
  * @param kept Share of the modulus left after the whole time hot; measured, since extrapolation from an hour kept up to 1.9 times too much near a glass transition; from 0 to 1
  * @param mismatchhot Free strain of the bush less that of the housing since pressing, when hottest; by heat and moisture, 0.4 % is 0.004; from -0.2 to 0.2
  * @param mismatchnow The same in the state that is asked for; below 0 where the bush has shrunk or dried; from -0.2 to 0.2
- * @returns mm (in)
  */
 export function GRIPLEFT(
   interference: any[][],
@@ -176,7 +164,6 @@ export function GRIPLEFT(
 ): any[][] {
   return answer(functions.GRIPLEFT, [interference, outside, kept, mismatchhot, mismatchnow]);
 }
-
 /**
  * Force that pushes a bush out of its housing; take the lowest friction, and the pressure left after the hottest hold, where the grip has to hold. Answers N (lbf)
  * @customfunction PUSHOUT
@@ -185,7 +172,6 @@ export function GRIPLEFT(
  * @param length Length of the bush in the housing; mm (in), above 0 mm
  * @param friction Coefficient of friction between bush and housing; from 0 to 2
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns N (lbf)
  */
 export function PUSHOUT(
   pressure: any[][],
@@ -196,7 +182,6 @@ export function PUSHOUT(
 ): any[][] {
   return answer(functions.PUSHOUT, [pressure, outside, length, friction, units]);
 }
-
 /**
  * Torque that spins a bush in its housing, to be above the friction torque in its bore; take the lowest friction, and the pressure left after the hottest hold. Answers N·m (lbf·in)
  * @customfunction SPINTORQUE
@@ -206,7 +191,6 @@ export function PUSHOUT(
  * @param friction Coefficient of friction between bush and housing; from 0 to 2
  * @param [load] Radial load, which helps to hold the bush; leave it out where it comes and goes; N (lbf), 0 N or more, default 0 N
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns N·m (lbf·in)
  */
 export function SPINTORQUE(
   pressure: any[][],
@@ -218,7 +202,6 @@ export function SPINTORQUE(
 ): any[][] {
   return answer(functions.SPINTORQUE, [pressure, outside, length, friction, load, units]);
 }
-
 /**
  * Force that presses a bush into its housing at full depth, the fresh joint's friction and the squeezing on its chamfer; take the highest friction to choose a press by, and allow for a bush that enters tilted. Answers N (lbf)
  * @customfunction PRESSIN
@@ -229,7 +212,6 @@ export function SPINTORQUE(
  * @param friction Coefficient of friction between bush and housing; from 0 to 2
  * @param [chamfer] Angle of the lead-in chamfer to the axis; °, above 0° and below 90°, default 30 °
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns N (lbf)
  */
 export function PRESSIN(
   pressure: any[][],
@@ -242,26 +224,22 @@ export function PRESSIN(
 ): any[][] {
   return answer(functions.PRESSIN, [pressure, outside, length, interference, friction, chamfer, units]);
 }
-
 /**
  * A fit by its ISO 286 code: least and greatest clearance (negative is interference) and its kind. Answers least and greatest clearance, "clearance", "transition" or "interference"
  * @customfunction FITOF
  * @param size Nominal size of hole and shaft; mm (in), above 0 mm and at most 500 mm
  * @param fit Hole and shaft class; ISO 286 code "H7/f7", hole first
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Least and greatest clearance, "clearance", "transition" or "interference"
  */
 export function FITOF(size: any[][], fit: any[][], units?: any[][]): any[][] {
   return answer(functions.FITOF, [size, fit, units]);
 }
-
 /**
  * Angle at which both ends of the bush touch the shaft; low for that, the safe side, but no onset of edge loading; at a tenth of it the edge may carry seven to ten times the mean pressure. Answers °
  * @customfunction FREETILT
  * @param clearance Diametral running clearance; mm (in), 0 mm or more
  * @param length Length of the bush; mm (in), above 0 mm
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns °
  */
 export function FREETILT(clearance: any[][], length: any[][], units?: any[][]): any[][] {
   return answer(functions.FREETILT, [clearance, length, units]);

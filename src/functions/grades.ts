@@ -1,4 +1,5 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
+/* eslint-disable @typescript-eslint/no-explicit-any -- a cell of any kind, as Excel's generator wants it */
 
 import { functions } from "../core";
 import { answer } from "../edge/sheet";
@@ -10,36 +11,30 @@ import { answer } from "../edge/sheet";
  * @param property Heading of the property: "PV limit"; case, spaces and hyphens do not count
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns The property; #N/A where the grade has no data
  */
 export function GRADE(grade: any[][], property: any[][], grades?: any[][], units?: any[][]): any[][] {
   return answer(functions.GRADE, [grade, property, grades, units]);
 }
-
 /**
  * The own grades and the library as a table that can itself serve as grades; a cell is empty where there are no data. Answers headings with units, one grade below the other
  * @customfunction GRADES
  * @param [properties] Headings of the properties wanted, in their order; all of them unless given. Grade and kind always stand first; a range
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Headings with units, one grade below the other
  */
 export function GRADES(properties?: any[][], grades?: any[][], units?: any[][]): any[][] {
   return answer(functions.GRADES, [properties, grades, units]);
 }
-
 /**
  * Where a grade's value comes from: source, place in it, the number as printed, the band whose safe end it is, how well it is founded (label), condition. Answers the source in one line
  * @customfunction SOURCE
  * @param grade Name of a grade in grades or in the library
  * @param property Heading of the property
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
- * @returns The source in one line
  */
 export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any[][] {
   return answer(functions.SOURCE, [grade, property, grades]);
 }
-
 /**
  * How a grade bears a medium: resistant, limited or attacked, and to what temperature; a note where a declaration has to be asked for. Answers the rating; #N/A where the grade has no data
  * @customfunction MEDIA
@@ -47,12 +42,10 @@ export function SOURCE(grade: any[][], property: any[][], grades?: any[][]): any
  * @param medium Class of medium: "water", "sea water", "weak acids"; own data in the guide lists them
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns The rating; #N/A where the grade has no data
  */
 export function MEDIA(grade: any[][], medium: any[][], grades?: any[][], units?: any[][]): any[][] {
   return answer(functions.MEDIA, [grade, medium, grades, units]);
 }
-
 /**
  * A grade's limit at a temperature, or the least over a range: pressures capped by their curve, PV by its curve or derated for the surroundings as DERATEDPV does. Answers the limit; #N/A beyond the grade's temperatures or its curve
  * @customfunction ALLOWABLE
@@ -61,7 +54,6 @@ export function MEDIA(grade: any[][], medium: any[][], grades?: any[][], units?:
  * @param temperature Temperature: for PV that of the surroundings, for pressures that of the bore; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns The limit; #N/A beyond the grade's temperatures or its curve
  */
 export function ALLOWABLE(
   grade: any[][],
@@ -72,7 +64,6 @@ export function ALLOWABLE(
 ): any[][] {
   return answer(functions.ALLOWABLE, [grade, property, temperature, grades, units]);
 }
-
 /**
  * The governing use, value over limit: 1 is just held. #N/A where a datum is missing or the surroundings are outside the grade's temperatures. Answers governing use as a ratio; format the cell as a percentage
  * @customfunction USE
@@ -83,7 +74,6 @@ export function ALLOWABLE(
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Governing use as a ratio; format the cell as a percentage
  */
 export function USE(
   grade: any[][],
@@ -96,7 +86,6 @@ export function USE(
 ): any[][] {
   return answer(functions.USE, [grade, pressure, speed, temperature, motion, grades, units]);
 }
-
 /**
  * Whether a grade holds a duty, with the criterion that governs: "fits, PV 62 %". A preliminary estimate: see CAUTIONS; a described duty is judged by DUTIES. Answers "fits", "care", "no data" or "fails", and why
  * @customfunction VERDICT
@@ -107,7 +96,6 @@ export function USE(
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns "fits", "care", "no data" or "fails", and why
  */
 export function VERDICT(
   grade: any[][],
@@ -120,7 +108,6 @@ export function VERDICT(
 ): any[][] {
   return answer(functions.VERDICT, [grade, pressure, speed, temperature, motion, grades, units]);
 }
-
 /**
  * Every criterion of a duty with value, limit, use and verdict; a lowest temperature counts where the duty is colder than 20 °C. Answers one criterion per row; a cell is empty where there is no number
  * @customfunction CHECKS
@@ -131,7 +118,6 @@ export function VERDICT(
  * @param [motion] Motion: chooses the speed limit; static checks the static pressure limit and ignores speed and PV; "turning", "swinging", "linear" or "static", default "turning"
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns One criterion per row; a cell is empty where there is no number
  */
 export function CHECKS(
   grade: any[][],
@@ -144,7 +130,6 @@ export function CHECKS(
 ): any[][] {
   return answer(functions.CHECKS, [grade, pressure, speed, temperature, motion, grades, units]);
 }
-
 /**
  * Every grade ranked for a duty: by verdict, then by use, each with its reason; invented grades last, marked. Where it is wet, the swelling is told, and a grade of unknown swelling has no data. Answers one grade per row
  * @customfunction SHORTLIST
@@ -155,7 +140,6 @@ export function CHECKS(
  * @param [wet] Whether the bush may become saturated with water; "dry" or "wet", default "dry"
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns One grade per row
  */
 export function SHORTLIST(
   pressure: any[][],
@@ -168,7 +152,6 @@ export function SHORTLIST(
 ): any[][] {
   return answer(functions.SHORTLIST, [pressure, speed, temperature, motion, wet, grades, units]);
 }
-
 /**
  * Least length of a sleeve that holds running pressure, PV and bore temperature; #N/A where speed or temperature alone fail. Compare it with the bore: 0.5 to 2 times is common practice. Answers mm (in)
  * @customfunction MINLENGTH
@@ -179,7 +162,6 @@ export function SHORTLIST(
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns mm (in)
  */
 export function MINLENGTH(
   grade: any[][],
@@ -192,7 +174,6 @@ export function MINLENGTH(
 ): any[][] {
   return answer(functions.MINLENGTH, [grade, load, bore, speed, temperature, grades, units]);
 }
-
 /**
  * Highest radial load of a sleeve within running pressure, PV and bore temperature; #N/A where speed or temperature alone fail. Answers N (lbf)
  * @customfunction MAXLOAD
@@ -203,7 +184,6 @@ export function MINLENGTH(
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns N (lbf)
  */
 export function MAXLOAD(
   grade: any[][],
@@ -216,7 +196,6 @@ export function MAXLOAD(
 ): any[][] {
   return answer(functions.MAXLOAD, [grade, bore, length, speed, temperature, grades, units]);
 }
-
 /**
  * Highest shaft speed of a sleeve within turning speed, PV, bore temperature and the pressure limit at that temperature; #N/A where pressure or temperature alone fail. Answers 1/min
  * @customfunction MAXRPM
@@ -227,7 +206,6 @@ export function MAXLOAD(
  * @param temperature Temperature of the surroundings; that of the bore is computed; °C (°F), one value or lowest and highest as text "-20 to 60"
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns 1/min
  */
 export function MAXRPM(
   grade: any[][],
@@ -240,7 +218,6 @@ export function MAXRPM(
 ): any[][] {
   return answer(functions.MAXRPM, [grade, load, bore, length, temperature, grades, units]);
 }
-
 /**
  * What to bear in mind with a grade in a duty: missing or remembered data, limits derated or not, moisture, shock, shaft, and the standing cautions. Answers one caution per row
  * @customfunction CAUTIONS
@@ -254,7 +231,6 @@ export function MAXRPM(
  * @param [shaft] Shaft material; not looked at unless given; "hardened steel", "stainless steel", "soft steel", "hard-anodised aluminium" or "chromed"
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns One caution per row
  */
 export function CAUTIONS(
   grade: any[][],

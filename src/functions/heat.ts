@@ -1,4 +1,5 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
+/* eslint-disable @typescript-eslint/no-explicit-any -- a cell of any kind, as Excel's generator wants it */
 
 import { functions } from "../core";
 import { answer } from "../edge/sheet";
@@ -10,12 +11,10 @@ import { answer } from "../edge/sheet";
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param friction Coefficient of friction; from 0 to 2
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns N·m (lbf·in)
  */
 export function TORQUE(load: any[][], bore: any[][], friction: any[][], units?: any[][]): any[][] {
   return answer(functions.TORQUE, [load, bore, friction, units]);
 }
-
 /**
  * Friction torque of a thrust washer. Answers N·m (lbf·in)
  * @customfunction WASHERTORQUE
@@ -25,7 +24,6 @@ export function TORQUE(load: any[][], bore: any[][], friction: any[][], units?: 
  * @param friction Coefficient of friction; from 0 to 2
  * @param [wearstate] "new": pressure uniform over the face, the greater torque; "worn": wear uniform over the face, after running in; "new" or "worn", default "new"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns N·m (lbf·in)
  */
 export function WASHERTORQUE(
   load: any[][],
@@ -37,7 +35,6 @@ export function WASHERTORQUE(
 ): any[][] {
   return answer(functions.WASHERTORQUE, [load, inner, outer, friction, wearstate, units]);
 }
-
 /**
  * Friction heat of a sliding contact. Answers W
  * @customfunction HEAT
@@ -45,12 +42,10 @@ export function WASHERTORQUE(
  * @param speed Mean sliding speed; m/s (ft/min), 0 m/s or more
  * @param friction Coefficient of friction; from 0 to 2
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns W
  */
 export function HEAT(load: any[][], speed: any[][], friction: any[][], units?: any[][]): any[][] {
   return answer(functions.HEAT, [load, speed, friction, units]);
 }
-
 /**
  * Running temperature of the bore by friction heat, a preliminary estimate at steady state, least and greatest: equal when the housing's path is given (mean of the bore, within 0.5 % of the rise; its hottest point up to 5 % above), else housing at ambient, often far too cool, and a housing that takes no heat. Answers least and greatest running temperature; the greatest is #N/A where no path is left
  * @customfunction RUNTEMP
@@ -69,7 +64,6 @@ export function HEAT(load: any[][], speed: any[][], friction: any[][], units?: a
  * @param [film] Heat transfer coefficient from shaft to air; the default is still air, where 2 to 25 W/(m²·K) are usual; W/(m²·K) (BTU/(h·ft²·°F)), above 0 W/(m²·K), default 10 W/(m²·K)
  * @param [contact] Share of the bore that passes heat on; half is common practice, with a clearance C it is about 1/√(1 + λb·C/(0.027·w)); above 0 and at most 1, default 0.5
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Least and greatest running temperature; the greatest is #N/A where no path is left
  */
 export function RUNTEMP(
   load: any[][],
@@ -106,7 +100,6 @@ export function RUNTEMP(
     units,
   ]);
 }
-
 /**
  * PV whose friction heat the paths carry away at a given rise above ambient, least and greatest: equal when the housing's path is given, else a housing that takes no heat, the safe side, and one at ambient, often far too much; within 0.5 % for the mean of the bore, up to 5 % high for its hottest point. Answers least and greatest PV; the least is 0 where no path is left
  * @customfunction HEATPV
@@ -123,7 +116,6 @@ export function RUNTEMP(
  * @param [film] Heat transfer coefficient from shaft to air; the default is still air, where 2 to 25 W/(m²·K) are usual; W/(m²·K) (BTU/(h·ft²·°F)), above 0 W/(m²·K), default 10 W/(m²·K)
  * @param [contact] Share of the bore that passes heat on; half is common practice, with a clearance C it is about 1/√(1 + λb·C/(0.027·w)); above 0 and at most 1, default 0.5
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Least and greatest PV; the least is 0 where no path is left
  */
 export function HEATPV(
   bore: any[][],
@@ -156,7 +148,6 @@ export function HEATPV(
     units,
   ]);
 }
-
 /**
  * Thermal conductance of a wide plate round the bush, from its seat to the air on both faces; up to 4 % too high where the plate ends two lengths √(λ·t/2h) beyond the seat, a quarter too high at one. Answers W/K
  * @customfunction HOUSINGPATH
@@ -165,7 +156,6 @@ export function HEATPV(
  * @param conductivity Thermal conductivity of the plate; W/(m·K) (BTU·in/(h·ft²·°F)), above 0 W/(m·K)
  * @param [film] Heat transfer coefficient from plate to air; the default is still air; W/(m²·K) (BTU/(h·ft²·°F)), above 0 W/(m²·K), default 10 W/(m²·K)
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns W/K
  */
 export function HOUSINGPATH(
   outside: any[][],
@@ -176,7 +166,6 @@ export function HOUSINGPATH(
 ): any[][] {
   return answer(functions.HOUSINGPATH, [outside, thickness, conductivity, film, units]);
 }
-
 /**
  * PV limit at a temperature of the surroundings: it falls with the rise that is left to the highest temperature and is 0 from there on; a few per cent high in still air, more where the bush cools worse than in the test that set the limit. Answers MPa·m/s (psi·ft/min)
  * @customfunction DERATEDPV
@@ -186,7 +175,6 @@ export function HOUSINGPATH(
  * @param [reference] Temperature of the surroundings at which the PV limit holds; °C (°F), -273.15 °C or more, default 23 °C
  * @param [exponent] How the cooling grows with the rise: 1 in proportion, 1.25 still air alone; from 1 to 2, default 1
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns MPa·m/s (psi·ft/min)
  */
 export function DERATEDPV(
   pvlimit: any[][],
@@ -198,7 +186,6 @@ export function DERATEDPV(
 ): any[][] {
   return answer(functions.DERATEDPV, [pvlimit, highest, ambient, reference, exponent, units]);
 }
-
 /**
  * Temperature of the bore that a PV implies, as the PV limit brings the bush to its highest temperature; low below that limit where friction falls with heat: by up to 4.5 K for a highest temperature of 90 °C, 13.5 K for 150 °C, 30.5 K for 250 °C. Answers °C (°F)
  * @customfunction BORETEMP
@@ -209,7 +196,6 @@ export function DERATEDPV(
  * @param [reference] Temperature of the surroundings at which the PV limit holds; °C (°F), -273.15 °C or more, default 23 °C
  * @param [exponent] How the cooling grows with the rise: 1 in proportion, 1.25 still air alone; from 1 to 2, default 1
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns °C (°F)
  */
 export function BORETEMP(
   pv: any[][],
@@ -222,14 +208,12 @@ export function BORETEMP(
 ): any[][] {
   return answer(functions.BORETEMP, [pv, pvlimit, highest, ambient, reference, exponent, units]);
 }
-
 /**
  * Greatest rise of a cycle that repeats, to the first order; safe with the heat capacity of the bush and of only the shaft inside it, up to 2.5 times too low with the whole shaft's (1.6 times at a rod's heated end, measured). Answers K (°F)
  * @customfunction PEAKRISE
  * @param rises Rise that each step would reach if it lasted, one range; 0 at rest; K (°F), 0 K or more
  * @param times Duration of each step, one range, all in one unit; h, 0 h or more
  * @param timeconstant Time constant; heat capacity over conductance, in the unit of the times; h, above 0 h
- * @returns K (°F)
  */
 export function PEAKRISE(rises: any[][], times: any[][], timeconstant: any[][]): any[][] {
   return answer(functions.PEAKRISE, [rises, times, timeconstant]);

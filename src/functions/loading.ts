@@ -1,4 +1,5 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
+/* eslint-disable @typescript-eslint/no-explicit-any -- a cell of any kind, as Excel's generator wants it */
 
 import { functions } from "../core";
 import { answer } from "../edge/sheet";
@@ -10,12 +11,10 @@ import { answer } from "../edge/sheet";
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param length Length of the bush; mm (in), above 0 mm
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns MPa (psi)
  */
 export function PRESSURE(load: any[][], bore: any[][], length: any[][], units?: any[][]): any[][] {
   return answer(functions.PRESSURE, [load, bore, length, units]);
 }
-
 /**
  * Mean pressure on the face of a thrust washer. Answers MPa (psi)
  * @customfunction WASHERPRESSURE
@@ -23,24 +22,20 @@ export function PRESSURE(load: any[][], bore: any[][], length: any[][], units?: 
  * @param inner Inner diameter of the bearing face; mm (in), 0 mm or more
  * @param outer Outer diameter of the bearing face; mm (in), above 0 mm
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns MPa (psi)
  */
 export function WASHERPRESSURE(load: any[][], inner: any[][], outer: any[][], units?: any[][]): any[][] {
   return answer(functions.WASHERPRESSURE, [load, inner, outer, units]);
 }
-
 /**
  * Sliding speed of a turning shaft. Answers m/s (ft/min)
  * @customfunction SPEED
  * @param bore Bore of the bush; mm (in), above 0 mm
  * @param rpm Shaft speed; 1/min, 0 1/min or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns m/s (ft/min)
  */
 export function SPEED(bore: any[][], rpm: any[][], units?: any[][]): any[][] {
   return answer(functions.SPEED, [bore, rpm, units]);
 }
-
 /**
  * Mean sliding speed of a swinging shaft. Answers m/s (ft/min)
  * @customfunction SWINGSPEED
@@ -48,24 +43,20 @@ export function SPEED(bore: any[][], rpm: any[][], units?: any[][]): any[][] {
  * @param swing Angle from one end of the swing to the other; °, 0° or more
  * @param cycles Cycles per minute, each there and back; 1/min, 0 1/min or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns m/s (ft/min)
  */
 export function SWINGSPEED(bore: any[][], swing: any[][], cycles: any[][], units?: any[][]): any[][] {
   return answer(functions.SWINGSPEED, [bore, swing, cycles, units]);
 }
-
 /**
  * Mean sliding speed of a linear motion. Answers m/s (ft/min)
  * @customfunction STROKESPEED
  * @param stroke Travel from one end to the other; mm (in), 0 mm or more
  * @param cycles Cycles per minute, each there and back; 1/min, 0 1/min or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns m/s (ft/min)
  */
 export function STROKESPEED(stroke: any[][], cycles: any[][], units?: any[][]): any[][] {
   return answer(functions.STROKESPEED, [stroke, cycles, units]);
 }
-
 /**
  * Sliding speed of a thrust washer at its mean diameter. Answers m/s (ft/min)
  * @customfunction WASHERSPEED
@@ -73,24 +64,20 @@ export function STROKESPEED(stroke: any[][], cycles: any[][], units?: any[][]): 
  * @param outer Outer diameter of the bearing face; mm (in), above 0 mm
  * @param rpm Shaft speed; 1/min, 0 1/min or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns m/s (ft/min)
  */
 export function WASHERSPEED(inner: any[][], outer: any[][], rpm: any[][], units?: any[][]): any[][] {
   return answer(functions.WASHERSPEED, [inner, outer, rpm, units]);
 }
-
 /**
  * PV: mean pressure times sliding speed. Answers MPa·m/s (psi·ft/min)
  * @customfunction PVVALUE
  * @param pressure Mean pressure; MPa (psi), 0 MPa or more
  * @param speed Sliding speed; m/s (ft/min), 0 m/s or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns MPa·m/s (psi·ft/min)
  */
 export function PVVALUE(pressure: any[][], speed: any[][], units?: any[][]): any[][] {
   return answer(functions.PVVALUE, [pressure, speed, units]);
 }
-
 /**
  * PV of a load spectrum that repeats: time-weighted mean (rest is a step of speed 0), greatest step, and the PV to compare with a limit: the greatest step, or with a time constant the peak of the rise, to the first order. Check each step's pressure and speed too. Answers mean PV, greatest PV of a step, PV to compare with a limit
  * @customfunction DUTYPV
@@ -99,7 +86,6 @@ export function PVVALUE(pressure: any[][], speed: any[][], units?: any[][]): any
  * @param times Duration of each step, one range, all in one unit; h, 0 h or more
  * @param [timeconstant] Time constant of the bush; in the unit of the times, as in PEAKRISE; h, above 0 h
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Mean PV, greatest PV of a step, PV to compare with a limit
  */
 export function DUTYPV(
   pressures: any[][],
@@ -110,7 +96,6 @@ export function DUTYPV(
 ): any[][] {
   return answer(functions.DUTYPV, [pressures, speeds, times, timeconstant, units]);
 }
-
 /**
  * Flanged bush under radial and axial load, turning shaft: pressure and PV of sleeve and flange, the PV to compare with the limit, which puts all heat on the sleeve and so is safe, friction torque (new flange, the greater) and heat. Answers sleeve pressure, face pressure, sleeve PV, face PV, PV to compare, torque, heat
  * @customfunction FLANGEDBUSH
@@ -123,7 +108,6 @@ export function DUTYPV(
  * @param rpm Speed of the shaft; 1/min, 0 1/min or more
  * @param friction Coefficient of friction of both surfaces; from 0 to 2
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Sleeve pressure, face pressure, sleeve PV, face PV, PV to compare, torque, heat
  */
 export function FLANGEDBUSH(
   radial: any[][],
@@ -138,7 +122,6 @@ export function FLANGEDBUSH(
 ): any[][] {
   return answer(functions.FLANGEDBUSH, [radial, axial, bore, length, inner, outer, rpm, friction, units]);
 }
-
 /**
  * Slope of a bent shaft at the nearer and the farther of its two bushes, taken as knife edges: high, the safe side, since a bush resists; add misalignment. Above 5° no answer: the theory is one of small slopes. Answers slope at the nearer and the farther bush, degrees
  * @customfunction SHAFTSLOPE
@@ -150,7 +133,6 @@ export function FLANGEDBUSH(
  * @param [position] Distance of the load from the nearer bush; needed with "offset" and "overhung", blank with the others; mm (in), above 0 mm
  * @param [inner] Inner diameter of a hollow shaft; mm (in), 0 mm or more, default 0 mm
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Slope at the nearer and the farther bush, degrees
  */
 export function SHAFTSLOPE(
   loadcase: any[][],
@@ -164,7 +146,6 @@ export function SHAFTSLOPE(
 ): any[][] {
   return answer(functions.SHAFTSLOPE, [loadcase, load, span, diameter, modulus, position, inner, units]);
 }
-
 /**
  * Peak pressure in a bore with clearance and the half angle of contact, before wear: within −5 to +8 % for ν up to 0.4 and a wall up to a fifth of the radius, up to 25 % high at 0.45; the angle to 20 %. The ends, being softer, add 3 to 18 % at mid-length. Answers peak pressure, half angle of contact in degrees
  * @customfunction PEAKPRESSURE
@@ -176,7 +157,6 @@ export function SHAFTSLOPE(
  * @param modulus Compressive modulus of the bush; MPa (psi), above 0 MPa
  * @param poisson Poisson's ratio of the bush; 0 or more and below 0.5
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Peak pressure, half angle of contact in degrees
  */
 export function PEAKPRESSURE(
   load: any[][],
@@ -190,7 +170,6 @@ export function PEAKPRESSURE(
 ): any[][] {
   return answer(functions.PEAKPRESSURE, [load, bore, length, wall, clearance, modulus, poisson, units]);
 }
-
 /**
  * Pressure at the edge of a bush under a tilted shaft, before wear beds it in: compare with the compressive strength. The upper figure is safe, 7 to 110 % above where partly lifted and the more the higher Poisson's ratio; the lower is within −14 to +21 %. Answers lower and upper edge pressure, length in contact (upper), "full length", "partly lifted" or "both ends touch", where the model ends: #N/A
  * @customfunction EDGEPRESSURE
@@ -203,7 +182,6 @@ export function PEAKPRESSURE(
  * @param poisson Poisson's ratio of the bush; 0 or more and below 0.5
  * @param tilt Slope of the shaft in the bush; degrees, as from SHAFTSLOPE; °, from 0° to 45°
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns Lower and upper edge pressure, length in contact (upper), "full length", "partly lifted" or "both ends touch", where the model ends: #N/A
  */
 export function EDGEPRESSURE(
   load: any[][],
@@ -218,7 +196,6 @@ export function EDGEPRESSURE(
 ): any[][] {
   return answer(functions.EDGEPRESSURE, [load, bore, length, wall, clearance, modulus, poisson, tilt, units]);
 }
-
 /**
  * Tilt of the shaft at which the upper edge pressure reaches a pressure, such as the compressive strength; 0 where a true shaft already exceeds it. Low, the safe side: that figure is 7 to 110 % high once the shaft has partly lifted. #N/A where the shaft touches both ends first. Answers °
  * @customfunction MAXTILT
@@ -231,7 +208,6 @@ export function EDGEPRESSURE(
  * @param poisson Poisson's ratio of the bush; 0 or more and below 0.5
  * @param pressure Edge pressure allowed; MPa (psi), above 0 MPa
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns °
  */
 export function MAXTILT(
   load: any[][],

@@ -1,4 +1,5 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
+/* eslint-disable @typescript-eslint/no-explicit-any -- a cell of any kind, as Excel's generator wants it */
 
 import { functions } from "../core";
 import { answer } from "../edge/sheet";
@@ -13,7 +14,6 @@ import { answer } from "../edge/sheet";
  * @param [counterface] Factor of the shaft's material; stainless or chromed 0.5, steel 1, soft non-ferrous metal 2 to 5; above 0, default 1
  * @param [finish] Factor of the shaft's roughness; Ra 0.1 to 0.2 µm 1, to 0.4 µm 2 to 3, to 0.8 µm 4 to 10; above 0, default 1
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns mm³/(N·m) (in³·min/(ft·lbf·h))
  */
 export function WEARRATE(
   base: any[][],
@@ -26,7 +26,6 @@ export function WEARRATE(
 ): any[][] {
   return answer(functions.WEARRATE, [base, geometry, heat, temperature, counterface, finish, units]);
 }
-
 /**
  * Wear depth after a sliding distance, load fixed to the bush and the shaft moving; a rate from flat tests needs from and clearance, without them the depth is at least 21 % too small. One rate for other pressures and speeds was up to 2.6 times too low. Answers mm (in)
  * @customfunction WEAR
@@ -36,7 +35,6 @@ export function WEARRATE(
  * @param [from] Tests that gave the wear rate; bushes on their projected area, or flats and pins, whose rate knows nothing of how a load gathers at the bottom of a bore; "bush" or "flat", default "bush"
  * @param [clearance] Diametral clearance when new; needed with "flat", 0 is a shaft that fits its bore; mm (in), 0 mm or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns mm (in)
  */
 export function WEAR(
   wearrate: any[][],
@@ -48,7 +46,6 @@ export function WEAR(
 ): any[][] {
   return answer(functions.WEAR, [wearrate, pressure, distance, from, clearance, units]);
 }
-
 /**
  * Running hours until the wear allowance is used up; times 60 and the cycles per minute it gives cycles; a rate from flat tests needs from and clearance, without them the life is at least 27 % too long. Answers h
  * @customfunction LIFE
@@ -59,7 +56,6 @@ export function WEAR(
  * @param [from] Tests that gave the wear rate; bushes on their projected area, or flats and pins, whose rate knows nothing of how a load gathers at the bottom of a bore; "bush" or "flat", default "bush"
  * @param [clearance] Diametral clearance when new; needed with "flat", 0 is a shaft that fits its bore; mm (in), 0 mm or more
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns h
  */
 export function LIFE(
   wearrate: any[][],
@@ -72,7 +68,6 @@ export function LIFE(
 ): any[][] {
   return answer(functions.LIFE, [wearrate, pressure, speed, allowance, from, clearance, units]);
 }
-
 /**
  * Shortest and longest life of a grade by its greatest and least wear rate, in hours, then in sliding distance; #N/A where pressure, speed or PV are beyond its limits at 23 °C. Answers one row: shortest and longest life, and the sliding distance of each
  * @customfunction LIFEBAND
@@ -83,7 +78,6 @@ export function LIFE(
  * @param [clearance] Diametral clearance when new; needed unless the grade's wear rates are known to come from bush tests, and else not used; mm (in), 0 mm or more
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns One row: shortest and longest life, and the sliding distance of each
  */
 export function LIFEBAND(
   grade: any[][],
@@ -96,7 +90,6 @@ export function LIFEBAND(
 ): any[][] {
   return answer(functions.LIFEBAND, [grade, pressure, speed, allowance, clearance, grades, units]);
 }
-
 /**
  * Landed cost of one piece: price with duty, freight shared by the lot, tooling shared by the planned volume; all amounts in one currency
  * @customfunction LANDED
@@ -106,7 +99,6 @@ export function LIFEBAND(
  * @param [volume] Pieces planned over the life of the tooling; needed where tooling is given; a whole number and 0 or more
  * @param [freight] Freight of the whole lot; 0 or more, default 0
  * @param [duty] Import duty on the unit price: 0.04 or "4 %"; from 0 % to 100 %, default 0
- * @returns
  */
 export function LANDED(
   price: any[][],
@@ -118,18 +110,15 @@ export function LANDED(
 ): any[][] {
   return answer(functions.LANDED, [price, quantity, tooling, volume, freight, duty]);
 }
-
 /**
  * Unit price for an order quantity, from a table of price breaks in one currency
  * @customfunction PRICEAT
  * @param quantity Pieces ordered; a whole number and above 0
  * @param breaks Price breaks; two columns: quantity from which a price holds (or "100-499"), price; or three: from, to, price; in any order, with or without a heading row
- * @returns
  */
 export function PRICEAT(quantity: any[][], breaks: any[][]): any[][] {
   return answer(functions.PRICEAT, [quantity, breaks]);
 }
-
 /**
  * Cost per 1000 running hours: part, labour and downtime of each replacement; all amounts in one currency
  * @customfunction RUNCOST
@@ -137,12 +126,10 @@ export function PRICEAT(quantity: any[][], breaks: any[][]): any[][] {
  * @param life Running hours until it is replaced; h, above 0 h
  * @param [labour] Labour of one replacement; 0 or more, default 0
  * @param [downtime] Cost of standing still for one replacement; 0 or more, default 0
- * @returns
  */
 export function RUNCOST(landed: any[][], life: any[][], labour?: any[][], downtime?: any[][]): any[][] {
   return answer(functions.RUNCOST, [landed, life, labour, downtime]);
 }
-
 /**
  * Offers, each with its own sizes judged by all criteria on a duty and costed: ranked fits, care, no data, fails, inside each by the cost of 1000 running hours with labour and downtime of each change; beside each what it would take, or what to ask. Answers one row per offer, then notes on the whole table
  * @customfunction QUOTES
@@ -152,7 +139,6 @@ export function RUNCOST(landed: any[][], life: any[][], labour?: any[][], downti
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [rates] Exchange rates: what one unit of each currency is worth. Without them amounts in another currency are not ranked; a heading row (currency, rate, date) and one row per currency; "rate [EUR]" says what the rates are in
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns One row per offer, then notes on the whole table
  */
 export function QUOTES(
   quotes: any[][],
@@ -164,7 +150,6 @@ export function QUOTES(
 ): any[][] {
   return answer(functions.QUOTES, [quotes, duties, duty, grades, rates, units]);
 }
-
 /**
  * Which offer to buy and why, the runner-up and what it costs more, what would turn the order round, and what to ask each supplier, line by line. Answers one line per statement
  * @customfunction DECISION
@@ -174,7 +159,6 @@ export function QUOTES(
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"
  * @param [rates] Exchange rates: what one unit of each currency is worth. Without them amounts in another currency are not ranked; a heading row (currency, rate, date) and one row per currency; "rate [EUR]" says what the rates are in
  * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
- * @returns One line per statement
  */
 export function DECISION(
   quotes: any[][],

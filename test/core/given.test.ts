@@ -1,13 +1,13 @@
 import { BushError, catalogue, functions, readers } from "../../src/core";
 import { isNumberArg } from "../../src/core/formula";
-import type { Arg, Formula } from "../../src/core/formula";
+import type { Arg, Args, Formula, FormulaOf } from "../../src/core/formula";
 import { readGiven } from "../../src/core/given";
 import type { Kind } from "../../src/core/kinds";
 import { readQuantity } from "../../src/core/units/quantity";
 import { call } from "../support";
 
 /** Calls past the compiler, as a JavaScript program may make them. */
-const direct = (f: Formula, given: object): unknown => (f as (values: object) => unknown)(given);
+const direct = (f: Formula, given: object): unknown => (f as FormulaOf<Args, unknown>)(given as Record<string, never>);
 const errorOf = (run: () => unknown): BushError => {
   try {
     run();

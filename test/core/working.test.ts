@@ -19,13 +19,13 @@ const worked = catalogue.filter((f) => f.spec.working).map((f) => [f.spec.id, f]
 /** The example as the calculation receives it, read by the sheet's own edge. */
 function exampleOf(f: Formula): Given {
   let received: Given | undefined;
-  const spy = Object.assign((values: Given) => f(values), {
+  const spy: Formula = {
     spec: f.spec,
-    calc: (values: Given) => {
+    calc(values) {
       received = values;
-      return f.calc(values) as unknown;
+      return f.calc(values);
     },
-  }) as unknown as Formula;
+  };
   const out = answer(spy, [...f.spec.example], host);
   if (!received) throw new Error(`${f.spec.id}: its example does not reach the calculation: ${JSON.stringify(out)}`);
   return received;
