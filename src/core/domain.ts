@@ -43,14 +43,17 @@ export function checkDomain(name: string, bounds: Bounds, value: number, system:
 /** Zero lies outside the domain, so a 0 may be a blank that the host handed over as 0. */
 export const excludesZero = (bounds: Bounds): boolean => !isInside(bounds, 0);
 
+function limitText(kind: Kind, limit: number, system: System): string {
+  const isPercent = kind === "percent";
+  const unit = isPercent ? "%" : kinds[kind][system];
+  const number = Number((isPercent ? limit * 100 : fromWorking(kind, limit, system)).toPrecision(10));
+  return unit === "°" || unit === "" ? `${number}${unit}` : `${number} ${unit}`;
+}
+
 /** "above 0 mm", "from 0 to 0.5", "at most 10 %"; empty where there is no bound. */
 export function boundsText(bounds: Bounds, system: System): string {
   const isPercent = bounds.kind === "percent";
-  const unit = isPercent ? "%" : kinds[bounds.kind][system];
-  const say = (limit: number) => {
-    const number = Number((isPercent ? limit * 100 : fromWorking(bounds.kind, limit, system)).toPrecision(10));
-    return unit === "°" || unit === "" ? `${number}${unit}` : `${number} ${unit}`;
-  };
+  const say = (limit: number) => limitText(bounds.kind, limit, system);
   const low = bounds.from ?? (bounds.kind === "temperature" ? absoluteZero : undefined);
   const high = bounds.to ?? (isPercent && bounds.below === undefined ? whole : undefined);
   const parts: string[] = bounds.whole ? ["a whole number"] : [];

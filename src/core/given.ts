@@ -1,6 +1,6 @@
 import { checkDomain } from "./domain";
 import { BushError, isMissing, mustBe, orList } from "./errors";
-import type { Arg, Cell, ChoiceArg, ListArg, Span } from "./args";
+import type { Arg, Cell, ChoiceArg, ListArg, NotationArg, Span, TableArg } from "./args";
 import type { Kind } from "./kinds";
 import { readSpan } from "./span";
 
@@ -17,28 +17,48 @@ export function readGiven(name: string, arg: Arg, given: unknown): unknown {
     case "choice":
       return readChoice(name, arg, given);
     case "text":
-      if (typeof given !== "string") throw mustBe(name, "text", given);
-      if (given.trim() === "") throw isMissing(name);
-      return given;
+      return textIn(name, given);
     case "span":
       return isObject(given) ? spanIn(name, given) : readSpan(name, given as Plain, "metric");
     case "notation":
-      if (isObject(given)) return readBefore(name, arg, given, arg.what);
-      return noted(arg, arg.read(given as Plain, "metric", name));
+      return notationIn(name, arg, given);
     case "table":
-      if (isObject(given) && isRows(given)) return noted(arg, arg.read(given, "metric", name));
-      return readBefore(name, arg, given, `rows of cells: ${arg.what}`);
+      return tableIn(name, arg, given);
     case "list":
       return listIn(name, arg, given);
     case "any":
-      if (isCell(given)) return given;
-      throw mustBe(name, "a number or text", given);
+      return cellIn(name, given);
     case "rest":
-      if (isObject(given) && "read" in given) return given;
-      throw mustBe(name, "a reader of arguments", given);
+      return readerIn(name, given);
     default:
       return numberIn(name, arg, given);
   }
+}
+
+function textIn(name: string, given: unknown): string {
+  if (typeof given !== "string") throw mustBe(name, "text", given);
+  if (given.trim() === "") throw isMissing(name);
+  return given;
+}
+
+function notationIn(name: string, arg: NotationArg, given: unknown): unknown {
+  if (isObject(given)) return readBefore(name, arg, given, arg.what);
+  return noted(arg, arg.read(given as Plain, "metric", name));
+}
+
+function tableIn(name: string, arg: TableArg, given: unknown): unknown {
+  if (isObject(given) && isRows(given)) return noted(arg, arg.read(given, "metric", name));
+  return readBefore(name, arg, given, `rows of cells: ${arg.what}`);
+}
+
+function cellIn(name: string, given: unknown): Cell {
+  if (isCell(given)) return given;
+  throw mustBe(name, "a number or text", given);
+}
+
+function readerIn(name: string, given: unknown): object {
+  if (isObject(given) && "read" in given) return given;
+  throw mustBe(name, "a reader of arguments", given);
 }
 
 /** What arguments' own readers made, by what each wants: nothing else may stand in place of rows or text. */

@@ -9,16 +9,22 @@ export function plainCell(raw: unknown): Cell {
   if (typeof raw === "boolean") return raw;
   if (typeof raw === "string") return plainText(raw);
   if (raw instanceof BushError) return raw;
-  if (typeof raw !== "object") return String(raw);
-  const rich = raw as Rich;
+  if (typeof raw !== "object") return typeof raw === "bigint" ? String(raw) : noPlainValue();
+  return richCell(raw);
+}
+
+function richCell(rich: Rich): Cell {
   const basic = rich.basicValue ?? rich.primitive;
   const code = [rich.code, rich.errorCode, basic].find((c) => typeof c === "string" && hostCodes.has(c));
   // an entity or picture without a value of its own has #VALUE! in its place, and is no error of a formula
   if (code !== undefined && !pictured.has(rich.type)) return passing(code as string);
   if (rich.type === "Error") return passing("#N/A");
   if (code === undefined && basic !== undefined && typeof basic !== "object") return plainCell(basic);
-  return new BushError("value", "cell", "a cell holds an object without a plain value, expected a number or text");
+  return noPlainValue();
 }
+
+const noPlainValue = (): BushError =>
+  new BushError("value", "cell", "a cell holds an object without a plain value, expected a number or text");
 
 /** A cell with more to it than its value; Excel names the value `basicValue`, its older form on the wire `primitive`. */
 interface Rich {

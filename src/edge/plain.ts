@@ -52,6 +52,13 @@ function numberColumn({ name, cells, rows, cols }: Element, arg: NumberArg, at: 
   return { cells, at, rowStep, colStep, least, most, withLeast, withMost, isWhole, offset, factor, readText };
 }
 
+type NumberColumn = ReturnType<typeof numberColumn>;
+
+function isInside({ least, most, withLeast, withMost, isWhole }: NumberColumn, value: number): boolean {
+  if (isWhole && value % 1 !== 0) return false;
+  return (value > least || (withLeast && value === least)) && (value < most || (withMost && value === most));
+}
+
 /**
  * The fast way through a table: rows whose cells are plain numbers inside their limits, which meet neither text nor
  * unit algebra, or plain digits with a unit. What else a row may hold is left to the full reading, with all its messages.
@@ -98,9 +105,7 @@ export class PlainRows {
       const cell = n.cells[row * n.rowStep]![col * n.colStep];
       const value =
         typeof cell === "number" ? (cell - n.offset) * n.factor : typeof cell === "string" ? n.readText(cell) : NaN;
-      const isAbove = value > n.least || (n.withLeast && value === n.least);
-      const isBelow = value < n.most || (n.withMost && value === n.most);
-      if (!isAbove || !isBelow || (n.isWhole && value % 1 !== 0)) return undefined;
+      if (!isInside(n, value)) return undefined;
       view.numbers[n.at] = value;
     }
     for (let i = 0; i < words.length; i++) {

@@ -5,6 +5,7 @@ import type { Answer } from "../formula";
 import { lacks } from "../grades/grade";
 import type { Grade } from "../grades/model/library";
 import { property } from "../grades/model/properties";
+import type { Values } from "../grades/model/properties";
 import { chooseDuty, chooseGrade, oneDutyArgs } from "./judging/choose";
 import { clearanceFault } from "./criteria/clearance";
 import { gripFault, gripUntold, isCrushed } from "./criteria/grip";
@@ -30,30 +31,37 @@ export interface FitRow extends FitState {
 type Reason = string | false | undefined;
 const isTold = (reason: Reason): reason is string => typeof reason === "string";
 
+const asksLowest = ({ bush }: FitState): boolean => bush < roomTemperature;
+
+/** By which figures of the grade the state fails. */
+function exceeded(state: FitState, values: Values): Reason[] {
+  const { compressiveStrength: strength, highestTemperature: highest, lowestTemperature: lowest } = values;
+  return [
+    strength !== undefined && isCrushed(state, strength) && "overstressed",
+    highest !== undefined && state.bush > highest + rounding && "hotter than the grade bears",
+    asksLowest(state) && lowest !== undefined && state.bush < lowest - rounding && "colder than the grade bears",
+  ];
+}
+
+/** The figures that would tell. */
+const unknown = (state: FitState, values: Values): Reason[] =>
+  (
+    [
+      "compressiveStrength",
+      "highestTemperature",
+      ...(asksLowest(state) ? (["lowestTemperature"] as const) : []),
+    ] as const
+  )
+    .filter((key) => values[key] === undefined)
+    .map((key) => property(key).heading);
+
 /** The word of one state, by what the criteria look for; beyond the grade's temperatures no figure of it holds. */
 function judged(state: FitState, { values }: Grade, { given }: Duty, isSupposed: boolean): FitRow {
-  const { compressiveStrength: strength, highestTemperature: highest, lowestTemperature: lowest } = values;
-  const asksLowest = state.bush < roomTemperature;
   const untold = gripUntold(state, given);
   const faults = [clearanceFault(state, given), gripFault(state)];
   const found: readonly (readonly [Word, readonly Reason[]])[] = [
-    [
-      "fails",
-      [
-        ...(isSupposed ? [] : faults),
-        strength !== undefined && isCrushed(state, strength) && "overstressed",
-        highest !== undefined && state.bush > highest + rounding && "hotter than the grade bears",
-        asksLowest && lowest !== undefined && state.bush < lowest - rounding && "colder than the grade bears",
-      ],
-    ],
-    [
-      "no data",
-      [
-        strength === undefined && property("compressiveStrength").heading,
-        highest === undefined && property("highestTemperature").heading,
-        asksLowest && lowest === undefined && property("lowestTemperature").heading,
-      ],
-    ],
+    ["fails", [...(isSupposed ? [] : faults), ...exceeded(state, values)]],
+    ["no data", unknown(state, values)],
     ["care", [...(isSupposed ? faults : []), untold !== undefined && `${field(untold).heading} not told`]],
   ];
   const [word, reasons] = found.find(([, all]) => all.some(isTold)) ?? (["fits", []] as const);

@@ -108,17 +108,18 @@ function hole(letter: string, grade: number, row: number, it: number): Deviation
 function holeUpper(letter: string, grade: number, row: number): number | undefined {
   const ei = tables.lower[letter.toLowerCase()]?.[row];
   if (ei === undefined || ei === null) return undefined;
-  const upTo3 = row === 0;
-  const isFine = grade <= (letter === "K" || letter === "M" || letter === "N" ? 8 : 7);
-  if (isFine) {
+  const isUpTo3 = row === 0;
+  if (isFine(letter, grade)) {
     if (letter === "M" && grade === 6 && isFrom250To315(row)) return -9;
-    const delta = upTo3 ? 0 : tables.delta[grade]?.[row];
+    const delta = isUpTo3 ? 0 : tables.delta[grade]?.[row];
     return delta === undefined || delta === null ? undefined : delta - ei;
   }
-  if (letter === "K" && !upTo3) return undefined;
-  if (letter === "N" && !upTo3) return 0;
-  return 0 - ei;
+  if (isUpTo3) return 0 - ei;
+  return letter === "K" ? undefined : letter === "N" ? 0 : 0 - ei;
 }
+
+/** K, M and N up to IT8, P to ZC up to IT7. */
+const isFine = (letter: string, grade: number): boolean => grade <= (/^[KMN]$/.test(letter) ? 8 : 7);
 
 const isFrom250To315 = (row: number): boolean => deviations.upTo[row]! > 250 && deviations.upTo[row]! <= 315;
 

@@ -58,23 +58,24 @@ export function findMarks(
 }
 
 /** The mark that the cells decide for, or that is wanted; nothing where no cell needs one. Throws where they contradict each other. */
-export function markOf(
-  { comma, point, either }: Marks,
-  name: string,
-  wanted: Decimals | undefined,
-): DecimalMark | undefined {
+export function markOf(marks: Marks, name: string, wanted: Decimals | undefined): DecimalMark | undefined {
   const known = wanted === "ask" ? undefined : wanted;
-  const against = known === "comma" ? point : known === "point" ? comma : undefined;
+  checkOneMark(marks, name, known);
+  const { comma, point, either } = marks;
+  const mark = known ?? (comma ? "comma" : point ? "point" : undefined);
+  if (mark === undefined && either && wanted === "ask") throw new OpenDecimals(name, either.place, either.text);
+  return mark;
+}
+
+function checkOneMark({ comma, point }: Marks, name: string, known: DecimalMark | undefined): void {
+  const against = known && { comma: point, point: comma }[known];
   if (against)
-    throw clash(name, `${against.place} ${show(against.text)} has no decimal ${known!}: the table mixes both`);
+    throw clash(name, `${against.place} ${show(against.text)} has no decimal ${known}: the table mixes both`);
   if (known === undefined && comma && point)
     throw clash(
       name,
       `${show(comma.text)} has a decimal comma (${comma.place}), ${show(point.text)} a point (${point.place})`,
     );
-  const mark = known ?? (comma ? "comma" : point ? "point" : undefined);
-  if (mark === undefined && either && wanted === "ask") throw new OpenDecimals(name, either.place, either.text);
-  return mark;
 }
 
 /**

@@ -142,8 +142,9 @@ const longestHeading = 300;
 export function columnsOf<L extends EntryList>(
   row: readonly Cell[],
   below: readonly (readonly Cell[])[],
-  { list, headings, name, checkUnit, keyOf: ownKey, series }: Reading<L>,
+  reading: Reading<L>,
 ): Column<keyof L & string>[] {
+  const { name } = reading;
   const columns: Column<keyof L & string>[] = [];
   const filled = row.filter((cell) => cell !== null && cell !== 0).length;
   if (filled > mostColumns) throw clash(name, `${name} has ${filled} headings, at most ${mostColumns} are read`);
@@ -155,27 +156,37 @@ export function columnsOf<L extends EntryList>(
         columns.push({ index, heading: `column ${index + 1}` });
       return;
     }
-    const heading = String(cell);
-    if (heading.length > longestHeading)
-      throw clash(
-        name,
-        `${name}, column ${index + 1}: a heading has at most ${longestHeading} characters, got ${heading.length}`,
-      );
-    const { unit } = splitHeading(heading);
-    const at = series?.at(heading);
-    const key = at === undefined ? (ownKey?.(heading) ?? keyOf(heading, headings)) : series!.key;
-    if (key === undefined) return void columns.push({ index, heading });
-    const entry = list[key]!;
-    const before = columns.find((c) => c.key === key && c.at === at);
-    if (before) throw clash(name, `${name} has two columns for "${entry.heading}" (one is "${before.heading}")`);
-    const suited = unit === undefined ? undefined : checkUnit ? checkUnit(entry, unit) : unit;
-    columns.push({
-      ...{ index, heading, key },
-      ...(suited === undefined ? {} : { unit: suited }),
-      ...(at === undefined ? {} : { at }),
-    });
+    columns.push(columnOf(String(cell), index, columns, reading));
   });
   return columns;
+}
+
+/** The column under a heading, which no column before it may name too. */
+function columnOf<L extends EntryList>(
+  heading: string,
+  index: number,
+  before: readonly Column<keyof L & string>[],
+  reading: Reading<L>,
+): Column<keyof L & string> {
+  const { list, headings, name, series } = reading;
+  if (heading.length > longestHeading)
+    throw clash(
+      name,
+      `${name}, column ${index + 1}: a heading has at most ${longestHeading} characters, got ${heading.length}`,
+    );
+  const at = series?.at(heading);
+  const key = series && at !== undefined ? series.key : (reading.keyOf?.(heading) ?? keyOf(heading, headings));
+  if (key === undefined) return { index, heading };
+  const entry = list[key]!;
+  const other = before.find((c) => c.key === key && c.at === at);
+  if (other) throw clash(name, `${name} has two columns for "${entry.heading}" (one is "${other.heading}")`);
+  const unit = suitedUnit(heading, entry, reading);
+  return { ...{ index, heading, key }, ...(unit === undefined ? {} : { unit }), ...(at === undefined ? {} : { at }) };
+}
+
+function suitedUnit<L extends EntryList>(heading: string, entry: Entry, { checkUnit }: Reading<L>): string | undefined {
+  const { unit } = splitHeading(heading);
+  return unit === undefined || !checkUnit ? unit : checkUnit(entry, unit);
 }
 
 const noFaults: ReadonlyMap<never, BushError> = new Map<never, BushError>();
@@ -197,7 +208,7 @@ function readRow<L extends EntryList, S>(
     const cell = row[index] ?? null;
     if (cell === null) continue;
     if (key === undefined) {
-      extra.push([heading, cell instanceof BushError ? cell.argument : String(cell)]);
+      extra.push([heading, textOf(cell)]);
       continue;
     }
     try {
@@ -214,6 +225,8 @@ function readRow<L extends EntryList, S>(
   }
   return { number, values: values as ValuesOf<L, S>, faults: faults ?? noFaults, remarks, series, extra };
 }
+
+const textOf = (cell: Cell): string => (cell instanceof BushError ? cell.argument : String(cell));
 
 /** Nothing where the cell is a blank after all: "no data", or a 0 where 0 is no value. */
 export function readFilled(

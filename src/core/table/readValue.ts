@@ -73,11 +73,25 @@ export function readValue(
     case "span":
       return readSpan(name, cell, system, unit);
   }
+  if (typeof cell === "boolean") throw mustBe(name, "a number", cell);
+  if (isKind(entry.kind)) return readNumber(entry, entry.kind, cell, unit, system);
   if (typeof cell === "string" && cell.length > longestNotation)
     throw mustBe(name, `at most ${longestNotation} characters long`, cell.length);
-  if (typeof cell === "boolean") throw mustBe(name, "a number", cell);
-  if (!(entry.kind in kinds)) return own!(entry, cell, unit, system);
-  const kind = entry.kind as Kind;
+  if (!own) throw new Error(`${name}: nothing reads the kind "${entry.kind}"`);
+  return own(entry, cell, unit, system);
+}
+
+const isKind = (kind: string): kind is Kind => kind in kinds;
+
+/** A number, or a band of numbers where the entry may be one. */
+function readNumber(
+  entry: Entry,
+  kind: Kind,
+  cell: number | string,
+  unit: string | undefined,
+  system: System,
+): number | Band {
+  const name = entry.heading;
   if (typeof cell === "string") checkLength(name, cell);
   const band = entry.band && typeof cell === "string" ? readBand(entry, kind, cell, unit, system) : undefined;
   if (band) return band;

@@ -91,25 +91,36 @@ function unitOf(tree: Tree, units: UnitsOf): Found {
         tree.terms.map((term) => term.tree),
         units,
       );
-    case "product": {
-      const powers = [...tree.over, ...tree.under].map((part, i) => {
-        const unit = unitOf(part, units);
-        return unit === anyUnit ? none : unit && powerOf(unit, i < tree.over.length ? 1 : -1);
-      });
-      return powers.reduce((a, b) => a && b && times(a, b), none as Unit | undefined);
-    }
-    case "power": {
-      const unit = unitOf(tree.base, units);
-      if (unit === undefined || unit === anyUnit || unit.size === 0) return unit;
-      return tree.exponent.type === "number" ? powerOf(unit, tree.exponent.value) : undefined;
-    }
-    case "call": {
-      const unit = common(tree.args, units);
-      if (unit === undefined || unit === anyUnit || selections.has(tree.name)) return unit;
-      if (tree.name === "sqrt") return powerOf(unit, 0.5);
-      return unit.size === 0 ? none : undefined;
-    }
+    case "product":
+      return unitOfProduct(tree, units);
+    case "power":
+      return unitOfPower(tree, units);
+    case "call":
+      return unitOfCall(tree, units);
   }
+}
+
+type TreeOf<T extends Tree["type"]> = Extract<Tree, { type: T }>;
+
+function unitOfProduct(tree: TreeOf<"product">, units: UnitsOf): Found {
+  const powers = [...tree.over, ...tree.under].map((part, i) => {
+    const unit = unitOf(part, units);
+    return unit === anyUnit ? none : unit && powerOf(unit, i < tree.over.length ? 1 : -1);
+  });
+  return powers.reduce((a, b) => a && b && times(a, b), none as Unit | undefined);
+}
+
+function unitOfPower({ base, exponent }: TreeOf<"power">, units: UnitsOf): Found {
+  const unit = unitOf(base, units);
+  if (unit === undefined || unit === anyUnit || unit.size === 0) return unit;
+  return exponent.type === "number" ? powerOf(unit, exponent.value) : undefined;
+}
+
+function unitOfCall({ name, args }: TreeOf<"call">, units: UnitsOf): Found {
+  const unit = common(args, units);
+  if (unit === undefined || unit === anyUnit || selections.has(name)) return unit;
+  if (name === "sqrt") return powerOf(unit, 0.5);
+  return unit.size === 0 ? none : undefined;
 }
 /** Functions that answer one of their arguments, in its unit. */
 const selections: ReadonlySet<string> = new Set(["max", "min", "abs"]);

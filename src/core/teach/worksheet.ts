@@ -122,19 +122,24 @@ function worksheetIn(
   const lines: Line[] = [];
   for (const { symbol, tree: written } of work.lines.map(readLine)) {
     const result = results.find((r) => r.symbol === symbol);
-    const metric = result ? kinds[result.kind].metric : (between[symbol]?.unit ?? "");
+    const { unit: metric, text } = result
+      ? { unit: kinds[result.kind].metric, text: result.text }
+      : lineOf(between[symbol]);
     const of = { metric, shown: system === "metric" ? metric : inchUnit(metric) };
     const refitted = refit(written, of, units);
-    if (!refitted && system === "inch") return undefined;
     const tree = refitted ?? written;
     const value = evaluate(tree, (name) => known.get(name));
-    const answer = result?.answer;
-    if (system === "inch" && typeof answer === "number" && !isNear(value, answer)) return undefined;
-    const text = result?.text ?? between[symbol]?.text ?? "";
+    if (system === "inch" && !(refitted && agrees(value, result?.answer))) return undefined;
     lines.push({ text, symbol, value, unit: enter(symbol, value, of), tree });
   }
   return { given, lines };
 }
+
+const lineOf = (between: Between | undefined): Between => between ?? { unit: "", text: "" };
+
+/** Whether a line ends in what the calculation itself answers, where it answers a number. */
+const agrees = (value: number, answer: Result["answer"]): boolean =>
+  typeof answer !== "number" || isNear(value, answer);
 
 const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.abs(b) + 1e-12;
 

@@ -78,19 +78,19 @@ export function checkFit(given: Given): void {
   const seat = bore === undefined || thickness === undefined ? undefined : bore + 2 * thickness;
   if (seat !== undefined && housingOutside !== undefined && housingOutside <= seat)
     throw mustBe("housing outside", `above the bush's outside of ${seat} mm`, housingOutside);
-  for (const zone of fitFields) {
-    const value = given[zone];
-    if (value === undefined) continue;
-    checkFeature(zoneHeading[zone], value, zone === "boreZone" || zone === "housingZone" ? "hole" : "shaft");
-    const ofBore = zone === "boreZone" || zone === "shaftZone";
-    const size = ofBore ? bore : seat;
-    if (size !== undefined) limitsIn(value, size, { zone: zoneHeading[zone], size: ofBore ? "bore" : "outside" });
+  for (const key of fitFields) {
+    const zone = given[key];
+    const { heading, feature, of } = zoneOf[key];
+    if (zone === undefined) continue;
+    checkFeature(heading, zone, feature);
+    const size = of === "bore" ? bore : seat;
+    if (size !== undefined) limitsIn(zone, size, { zone: heading, size: of });
   }
   if (given.housing !== undefined) findMetal("housing", given.housing);
 }
-const zoneHeading = {
-  boreZone: "bore zone",
-  shaftZone: "shaft zone",
-  outsideZone: "outside zone",
-  housingZone: "housing zone",
-} as const;
+const zoneOf = {
+  boreZone: { heading: "bore zone", feature: "hole", of: "bore" },
+  shaftZone: { heading: "shaft zone", feature: "shaft", of: "bore" },
+  outsideZone: { heading: "outside zone", feature: "shaft", of: "outside" },
+  housingZone: { heading: "housing zone", feature: "hole", of: "outside" },
+} as const satisfies Record<(typeof fitFields)[number], object>;

@@ -29,13 +29,19 @@ export function verdictOf(checks: readonly Check[]): Verdict {
     if (check.word === "no data") isUnknown = true;
     if (check.word === "fails" && outside.has(check.criterion.id)) isOutside ??= check;
   }
-  const governing = isOutside ?? worst;
-  const { word } = governing;
-  const use = isOutside || isUnknown || isBeyond(governing) ? undefined : (governing.use ?? top.use);
-  const isTold = governing.say !== undefined || governing.use === undefined;
-  const next = isTold && !isOutside && word !== "no data" && top.use !== undefined ? top : undefined;
-  return { word, governing, use, next };
+  if (isOutside) return { word: isOutside.word, governing: isOutside, use: undefined, next: undefined };
+  const use = isUnknown || isBeyond(worst) ? undefined : (worst.use ?? top.use);
+  return {
+    word: worst.word,
+    governing: worst,
+    use,
+    next: isToldInWords(worst) && top.use !== undefined ? top : undefined,
+  };
 }
+
+/** Whether a figure is to follow what governs. */
+const isToldInWords = ({ word, say, use }: Check): boolean =>
+  word !== "no data" && (say !== undefined || use === undefined);
 
 /** A figure that fails without a limit, as where the temperature is beyond a curve: no ratio tells how far. */
 const isBeyond = ({ word, value, limit }: Check): boolean =>

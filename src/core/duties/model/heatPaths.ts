@@ -37,15 +37,22 @@ export const givesPaths = ({ given, isMoving, part }: Duty): boolean =>
 export const bearsOnFlange = ({ steps }: Duty): boolean =>
   steps.some(({ bore, face }) => bore !== undefined && face !== undefined && face.pressure > 0);
 
+/** What a duty that gives ways out leaves out of its flange and its shaft. */
+function unstatedOf(duty: Duty): "flangeThickness" | "shaft" | undefined {
+  const { endLength = 0, shaft, flangeThickness } = duty.given;
+  const isFlanged = bearsOnFlange(duty);
+  if (isFlanged && flangeThickness === undefined) return "flangeThickness";
+  return (endLength > 0 || isFlanged) && shaft === undefined ? "shaft" : undefined;
+}
+
 /** The ways out for the heat that the duty gives; nothing where it gives neither the housing's conductance nor an exposed length. */
 function pathsOf({ conductivity }: Values, duty: Duty): Paths | Missing | undefined {
   if (!givesPaths(duty)) return undefined;
-  const { housingPath, endLength = 0, shaft, flangeThickness, bore, length } = duty.given;
-  const isFlanged = bearsOnFlange(duty);
+  const { housingPath, endLength = 0, shaft, bore, length } = duty.given;
   const wall = wallOf(duty.given);
   if (wall === undefined) return { field: "wall" };
-  if (isFlanged && flangeThickness === undefined) return { field: "flangeThickness" };
-  if ((endLength > 0 || isFlanged) && shaft === undefined) return { field: "shaft" };
+  const unstated = unstatedOf(duty);
+  if (unstated) return { field: unstated };
   if (conductivity === undefined) return { property: "conductivity" };
   return {
     bore: bore!,

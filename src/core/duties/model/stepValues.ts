@@ -42,10 +42,14 @@ export function stepValues(own: FieldValues, above: FieldValues, isLater: boolea
   for (const key of requiredOf(part, motion)) if (values[key] === undefined) throw isMissing(field(key).heading);
   if (part === "washer" && (values.load === undefined) === (values.axialLoad === undefined))
     throw clash("load", "a washer's load stands under load or axial load, one of them");
-  if (hasSteps && own.time === undefined) throw clash("time", "time is missing: each step of a duty needs its time");
-  if (hasSteps && values.runningTime !== undefined)
-    throw clash("running time", "running time has no place beside steps: a step at rest has its own time");
+  if (hasSteps) checkTimes(own, values);
   return { values, part, motion };
+}
+
+function checkTimes(own: FieldValues, values: FieldValues): void {
+  if (own.time === undefined) throw clash("time", "time is missing: each step of a duty needs its time");
+  if (values.runningTime !== undefined)
+    throw clash("running time", "running time has no place beside steps: a step at rest has its own time");
 }
 
 /** The motion that a row states, or that follows from the one of rpm, swing and stroke that it fills. */
@@ -120,27 +124,31 @@ const byCase = new Map<string, { readonly required: readonly FieldKey[]; readonl
 const requiredOf = (part: Part, motion: Motion) => byCase.get(part + motion)!.required;
 const misplacedIn = (part: Part, motion: Motion) => byCase.get(part + motion)!.misplaced;
 
+function checkBore(bore: number, { wall, outside, flangeOutside }: Given): void {
+  if (outside !== undefined && outside <= bore) throw mustBe("outside", `above the bore of ${bore} mm`, outside);
+  if (flangeOutside !== undefined && flangeOutside <= bore)
+    throw mustBe("flange outside", `above the bore of ${bore} mm`, flangeOutside);
+  if (wall !== undefined && outside !== undefined && Math.abs(bore + 2 * wall - outside) > 1e-6 * outside)
+    throw clash("wall", `wall and outside contradict each other: bore ${bore} + 2 × ${wall} is not ${outside} mm`);
+}
+
+function checkWall(given: Given): void {
+  const { bore, flangeOutside, allowance } = given;
+  const wall = wallOf(given);
+  if (wall === undefined) return;
+  if (flangeOutside !== undefined && bore !== undefined && flangeOutside <= bore + 2 * wall)
+    throw mustBe("flange outside", `above the bush's outside of ${bore + 2 * wall} mm`, flangeOutside);
+  if (allowance !== undefined && allowance >= wall)
+    throw mustBe("wear allowance", `below the wall of ${wall} mm`, allowance);
+}
+
 /** How the fields of one duty stand to each other, and to the temperatures of all its steps. */
 export function checkWhole(given: Given, temperature: Span): void {
-  const { bore, wall, outside, inner, outer, flangeOutside, allowance, peakTemperature } = given;
+  const { bore, inner, outer, peakTemperature } = given;
   if (inner !== undefined && outer !== undefined) checkRing(inner, outer);
-  if (bore !== undefined && outside !== undefined && outside <= bore)
-    throw mustBe("outside", `above the bore of ${bore} mm`, outside);
-  if (bore !== undefined && flangeOutside !== undefined && flangeOutside <= bore)
-    throw mustBe("flange outside", `above the bore of ${bore} mm`, flangeOutside);
-  if (
-    bore !== undefined &&
-    wall !== undefined &&
-    outside !== undefined &&
-    Math.abs(bore + 2 * wall - outside) > 1e-6 * outside
-  )
-    throw clash("wall", `wall and outside contradict each other: bore ${bore} + 2 × ${wall} is not ${outside} mm`);
+  if (bore !== undefined) checkBore(bore, given);
   checkFit(given);
-  const thickness = wallOf(given);
-  if (flangeOutside !== undefined && thickness !== undefined && flangeOutside <= bore! + 2 * thickness)
-    throw mustBe("flange outside", `above the bush's outside of ${bore! + 2 * thickness} mm`, flangeOutside);
-  if (allowance !== undefined && thickness !== undefined && allowance >= thickness)
-    throw mustBe("wear allowance", `below the wall of ${thickness} mm`, allowance);
+  checkWall(given);
   if (peakTemperature !== undefined && peakTemperature < temperature.high)
     throw clash("short peak temperature", "short peak temperature must not be below the surroundings' warmer end");
   if ((given.runningTime === undefined) !== (given.restTime === undefined))
