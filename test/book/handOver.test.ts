@@ -9,6 +9,7 @@ import { handedOver } from "../../scripts/workbooks/handedOver";
 import { writeBook } from "../../scripts/workbooks/write";
 import type { Book, BookCell, BookSheet, Scalar } from "../../src/book/book";
 import { greenhouse } from "../../src/book/greenhouse/book";
+import { handOver } from "../../src/book/native/handOver";
 import { catalogue } from "../../src/core";
 import { isNumberArg } from "../../src/core/formula";
 import type { Arg } from "../../src/core/formula";
@@ -263,7 +264,12 @@ test("no call of the add-in is left, and each that was there is in the list with
   for (const { formula } of handed.entries) expect(listed).toContain(formula.slice(1));
 });
 
-test("a formula whose inputs cannot be followed says so, and a call in a text is none", () => {
+test("a formula that the sheet has not computed yet is not handed over as an empty cell", () => {
+  const cells = [[{ value: null, text: "", formula: "=BUSH.PRESSURE(800,20,15)" }]];
+  expect(() => handOver([{ name: "One", cells }], [])).toThrow(/^A1 on One is not computed yet: /);
+});
+
+test("a call inside a formula is worked beside it, and a call in a text is none", () => {
   const sheet = (cells: BookSheet["cells"]): Book => ({
     name: "One",
     tables: [],

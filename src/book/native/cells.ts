@@ -1,6 +1,7 @@
 import type { NamedTable, Place, ReadCell } from "../../port/sheet";
 import { addressOf, areaOf } from "../../port/address";
 import { referencesIn } from "../../port/references";
+import type { BookSheet } from "../book";
 import { Reader } from "../formula/reader";
 import { CellError } from "../formula/values";
 import { isOneRange } from "./given";
@@ -62,6 +63,19 @@ const unknown = (what: string): never => {
 };
 
 const valueOf = ({ value, error }: ReadCell): Value => (error ? new CellError(error.code, error.message) : value);
+
+/** The cells of a described sheet whose answers are known. */
+export function readCells({ cells }: BookSheet): ReadCell[][] {
+  const lines: ReadCell[][] = [];
+  for (const [at, { value = null, formula }] of Object.entries(cells)) {
+    const { row, col } = areaOf(at);
+    while (lines.length <= row) lines.push([]);
+    const line = lines[row]!;
+    while (line.length <= col) line.push(empty);
+    line[col] = { value, text: String(value ?? ""), ...(formula !== undefined && { formula }) };
+  }
+  return lines;
+}
 
 /** The cells into which a formula at a place answers, itself the first. */
 export function answerArea(cells: HandedSheet["cells"], row: number, col: number): { rows: number; cols: number } {

@@ -71,6 +71,10 @@ class Maker {
     cells.forEach((line, row) =>
       line.forEach((cell, col) => {
         if (cell.formula === undefined || callsIn(cell.formula).length === 0) return;
+        if (cell.value === null)
+          throw new Error(
+            `${addressOf(row, col)} on ${name} is not computed yet: hand over once it shows its answer. Nothing was written.`,
+          );
         const area = answerArea(cells, row, col);
         const place = { sheet: name, row, col, ...area };
         const values = this.cells.read(place);

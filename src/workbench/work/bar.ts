@@ -57,6 +57,36 @@ export function showBar(element: HTMLElement): Bar {
   };
 }
 
+/** Asks which of some; nothing where none is wanted. */
+export function choose<T>(
+  title: string,
+  options: readonly (readonly [label: string, value: T])[],
+): Promise<T | undefined> {
+  const dialog = part("dialog", "ask");
+  const heading = part("h2", "", title);
+  heading.id = "choose-title";
+  dialog.setAttribute("aria-labelledby", heading.id);
+  const form = part("form", "options");
+  form.method = "dialog";
+  const add = (label: string, value: string): void => {
+    const button = part("button", "", label);
+    button.value = value;
+    form.append(button);
+  };
+  options.forEach(([label], i) => add(label, String(i)));
+  add("Cancel", "");
+  dialog.append(heading, form);
+  document.body.append(dialog);
+  dialog.showModal();
+  return new Promise((resolve) =>
+    dialog.addEventListener("close", () => {
+      dialog.remove();
+      const { returnValue } = dialog;
+      resolve(returnValue === "" ? undefined : options[Number(returnValue)]?.[1]);
+    }),
+  );
+}
+
 /** Asks before something is done; the answer is whether to do it. */
 export function ask(title: string, lines: readonly string[], yes: string): Promise<boolean> {
   const dialog = part("dialog", "ask");

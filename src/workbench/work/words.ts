@@ -2,6 +2,10 @@ import type { Kept } from "./keep";
 
 const time = (at: number): string => new Date(at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
 
+/** When a version was kept, day and time. */
+export const versionText = (at: number): string =>
+  new Date(at).toLocaleString([], { dateStyle: "medium", timeStyle: "medium" });
+
 /** How the keeping stands, in a sentence. */
 export function keptText(kept: Kept): string {
   switch (kept.state) {

@@ -1,12 +1,12 @@
 import type { GridFile } from "../grid/file";
 import type { GridPort } from "../grid/port";
-import { ask } from "./bar";
+import { ask, choose } from "./bar";
 import type { Bar } from "./bar";
 import { keep } from "./keep";
 import { openAnew } from "./start";
 import type { Start } from "./start";
 import type { Store } from "./store";
-import { isWarning, keptText } from "./words";
+import { isWarning, keptText, versionText } from "./words";
 
 export interface Work {
   readonly file: GridFile;
@@ -49,9 +49,10 @@ export function workWith({ file, port, bar, store, start }: Work): void {
 
   async function open(chosen: File): Promise<void> {
     const data = new Uint8Array(await chosen.arrayBuffer());
-    const { checkFile, readFile } = await import(/* webpackChunkName: "file" */ "../xlsx/file");
-    checkFile(chosen.name, data);
-    const { record, left } = await readFile(chosen.name, data);
+    const { checkFile, readFile, readText } = await import(/* webpackChunkName: "file" */ "../xlsx/file");
+    const isText = /\.(csv|tsv|txt)$/i.test(chosen.name);
+    checkFile(chosen.name, data, isText);
+    const { record, left } = isText ? readText(chosen.name, data) : await readFile(chosen.name, data);
     const wanted =
       left.length === 0 ||
       (await ask(`${chosen.name} also holds what this sheet cannot show or save:`, left, "Open without"));
@@ -70,19 +71,48 @@ export function workWith({ file, port, bar, store, start }: Work): void {
     bar.note(`Saved as ${record.name}.xlsx.${dropped}`);
   }
 
+  async function handOver(): Promise<void> {
+    const { writeHandedOver } = await import(/* webpackChunkName: "file" */ "../xlsx/file");
+    const record = file.record();
+    const read = (sheet: string) => port.read(wholeOf(sheet, record));
+    const { file: data, natives, values } = await writeHandedOver(record, read, port.tables());
+    download(`${record.name} handed over.xlsx`, data);
+    bar.note(
+      natives + values === 0
+        ? "No formula here needs the add-in: the file is a copy of the sheet."
+        : `Handed over without the add-in: ${natives} formulas calculate in the sheet's own, ${values} stay values. The sheet Handed over lists which.`,
+    );
+  }
+
+  /** One of the kept versions instead of what is open. */
+  async function goBack(): Promise<void> {
+    await keeper.flush();
+    const versions = (await store?.versions()) ?? [];
+    const options = versions.map(({ key, at }) => [versionText(at), key] as const);
+    if (options.length === 0) return bar.note("No earlier version is kept in this browser.");
+    const key = await choose("Open a version that this browser kept", options);
+    if (key !== undefined) await replace("This is an earlier version.", await store?.version(key));
+  }
+
   const told = (act: () => Promise<void>) => (): Promise<void> =>
     act().catch((error: unknown) => bar.note(error instanceof Error ? error.message : String(error)));
-  const choose = fileChooser((chosen) => void told(() => open(chosen))());
+  const chooseFile = fileChooser((chosen) => void told(() => open(chosen))());
   const saveNow = told(save);
-  bar.button("Open …", "Opens an .xlsx file (Ctrl+O); the present sheet is kept", choose);
+  bar.button("Open …", "Opens an .xlsx or .csv file (Ctrl+O); the present sheet is kept", chooseFile);
   bar.button("Save as .xlsx", "Saves the sheet as a file (Ctrl+S)", saveNow);
+  bar.button(
+    "Hand over",
+    "Saves a copy that calculates without the add-in, and lists which formula became what",
+    told(handOver),
+  );
+  bar.button("Versions …", "Opens one of the last ten versions; the present sheet is kept", told(goBack));
   bar.button(
     "Start again",
     "Opens the example; the present sheet is kept",
     told(() => replace("This is the example as new.")),
   );
   bar.button("Print", "Prints this sheet, or the record to which the selected cell belongs (Ctrl+P)", () => print());
-  addEventListener("keydown", (event) => onKey(event, { s: saveNow, o: choose }), { capture: true });
+  addEventListener("keydown", (event) => onKey(event, { s: saveNow, o: chooseFile }), { capture: true });
 
   if (start.note) {
     const { back } = start;
@@ -107,7 +137,7 @@ function wholeOf(sheet: string, { sheets }: ReturnType<GridFile["record"]>) {
 function fileChooser(chosen: (file: File) => void): () => void {
   const input = document.createElement("input");
   input.type = "file";
-  input.accept = ".xlsx";
+  input.accept = ".xlsx,.csv,.tsv,.txt";
   input.addEventListener("change", () => {
     const [file] = input.files ?? [];
     input.value = "";

@@ -15,7 +15,7 @@ export interface ReadFile {
   readonly left: readonly string[];
 }
 
-const least = { rows: 200, columns: 52 };
+export const least = { rows: 200, columns: 52 };
 
 /** An .xlsx file as a record of the grid. */
 export async function readFile(name: string, data: Uint8Array): Promise<ReadFile> {

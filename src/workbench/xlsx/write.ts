@@ -16,8 +16,10 @@ export interface Written {
   readonly left: readonly string[];
 }
 
+type Answers = readonly (readonly ReadCell[])[];
+
 /** The grid's record as an .xlsx file; `read` gives what the cells of a sheet answer, spills included. */
-export async function writeFile(record: IWorkbookData, read: (sheet: string) => ReadCell[][]): Promise<Written> {
+export async function writeFile(record: IWorkbookData, read: (sheet: string) => Answers): Promise<Written> {
   const marks = resource<KeptMark[]>(record, "marks");
   const picks = resource<KeptPick[]>(record, "picks");
   const names = Object.values(resource<KeptName>(record, "names"));
@@ -62,7 +64,7 @@ const isList = ({ type, formula1 = "" }: KeptPick): boolean =>
 const styleOf = (record: IWorkbookData, style: Nullable<IStyleData | string>): IStyleData | undefined =>
   (typeof style === "string" ? record.styles[style] : style) ?? undefined;
 
-function sheetOf(record: IWorkbookData, sheet: IWorksheetData, answers: readonly ReadCell[][]): WriteSheet {
+function sheetOf(record: IWorkbookData, sheet: IWorksheetData, answers: Answers): WriteSheet {
   const cells = new Map<string, Partial<Cell>>();
   const put = (row: number, col: number, part: Partial<Cell>): void => {
     const key = `${row},${col}`;
@@ -127,7 +129,7 @@ function eachCell(sheet: IWorksheetData, found: (row: number, col: number, cell:
 }
 
 /** With the answer at hand, and as a spill where it is one, or where only the add-in knows how far it reaches. */
-function formulaOf(answers: readonly ReadCell[][], row: number, col: number, cell: ReadCell): Partial<Cell> {
+function formulaOf(answers: Answers, row: number, col: number, cell: ReadCell): Partial<Cell> {
   const formula = cell.formula ?? "";
   const isOwn = (other: ReadCell | undefined): boolean =>
     other?.spilledFrom?.row === row && other.spilledFrom.col === col;
