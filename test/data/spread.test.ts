@@ -163,6 +163,7 @@ const withoutFamily: Readonly<Record<string, readonly [Word, why: string]>> = {
   "Vent-arm joint on the outside": ["care", "none of those that bear the load is rated resistant in the open air"],
   "Seed-drum spindle": ["care", "what wears little enough is rated poor in dirt"],
   "Belt idler in its lever": ["care", "the share of grip that is kept is not told"],
+  "Acid-dosing pump spindle": ["care", "PTFE, which acids leave alone, grows out of its press fit; others are rated for less"],
   "Potting turntable washer": ["care", "its unhardened face is rough as well"],
   "Irrigation-boom slide": ["care", "what wears little enough is rated poor in dirt"],
   "Compost-auger tail bush": ["fails", "grit: polyethylene alone bears it well, and a press fit does not hold polyethylene"],

@@ -7,8 +7,8 @@ const mostExpansion = 1e-3;
 
 /**
  * From the clearance after pressing: only what changes with heat and moisture is added. Negative is interference: the shaft binds. One temperature for
- * bush, housing and shaft: high (unsafe) where the bush runs hotter than its housing. Mean expansions: PTFE changes by half as much again between 0 and
- * 20 °C. A bush held at its ends loses up to its Poisson's ratio more, which is left out (unsafe). Nothing relaxes.
+ * bush, housing and shaft: high (unsafe) where the bush runs hotter than its housing. Mean expansions: just above 20 °C
+ * PTFE grows by a step beside them, to be put in with the swelling. A bush held at its ends loses up to its Poisson's ratio more, which is left out (unsafe). Nothing relaxes.
  */
 export const RUNCLEARANCE = formula(
   {

@@ -15,9 +15,6 @@ const relaxed = (isNear: boolean, hours: number): Compared[] =>
   pointsOf("relaxation").filter(({ given, what }) =>
     isNear ? given.near === true && (given.hours as number) >= hours : what.includes("cold") && given.hours === hours,
   );
-/** How many times more PTFE lengthens from 20 to 25 °C than its coefficient says. */
-const ptfeStep = (): number =>
-  worst(pointsOf("expansion").filter(({ given }) => given.grade === "PTFE" && given.from === 20 && given.to === 25));
 const spells = (isWhole: boolean): Compared[] =>
   pointsOf("peakRise").filter(({ what }) => what.includes("whole") === isWhole);
 
@@ -29,7 +26,6 @@ export const misses = () => ({
     coldYear: up(100 * (worst(relaxed(false, 8766)) - 1), 0.1),
     nearTransition: up(worst(relaxed(true, 100)), 0.1),
   },
-  ptfe: { step: up(ptfeStep(), 0.1) },
   wear: { oneRate: up(worst(pointsOf("wear")), 0.1), otherProcessing: up(worst(pointsOf("wearRate")), 1) },
   spells: { ownConstant: up(100 * (1 - 1 / worst(spells(false))), 1), wholeMass: up(worst(spells(true)), 0.1) },
   friction: { middle: up(worst(pointsOf("friction")), 0.05) },

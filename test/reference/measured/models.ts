@@ -35,8 +35,8 @@ export const models: readonly Model[] = [
     family: "Fits and clearance",
     functions: ["RUNCLEARANCE", "GRIPLEFT", "FITTABLE"],
     criteria: ["clearance", "grip"],
-    how: "Change of a free bush, with the one coefficient that the library has for the polymer or metal.",
-    why: "PTFE changes its crystals at 19 and 30 °C and lengthens there by about a third of a percent within a few kelvin, inside the temperatures at which bushes are pressed in; no single coefficient follows that. The library has the greatest coefficient that is printed for it (216e-6, Callister, Table B.6), which holds from 20 °C down and from 60 °C up; a figure from the middle of what is printed, 140e-6, would be a third too low. Deep cold goes the other way: every coefficient falls with temperature, so that one number takes off too much, which is safe for the grip. With crystallinity the coefficient of PTFE changes three times.",
+    how: "Change of a free bush, with the one coefficient that the library has for the polymer or metal, and for PTFE its step just above 20 °C.",
+    why: "PTFE changes its crystals at 19 and 30 °C and lengthens there by about a third of a percent within a few kelvin, inside the temperatures at which bushes are pressed in: by its coefficient alone the growth from 20 to 25 °C would be told 3.7 times too small, so that the library has it as a step of its own, which duties add above 20 °C. The step is taken from that measurement, which therefore says nothing about it; the others do. The coefficient is the greatest that is printed (216e-6, Callister, Table B.6), which holds from 20 °C down; a figure from the middle of what is printed, 140e-6, would be a third too low. Deep cold goes the other way: every coefficient falls with temperature, so that one number takes off too much, which is safe for the grip. With crystallinity the coefficient of PTFE changes three times.",
     predict: given(predict.strain),
   },
   {

@@ -1,5 +1,6 @@
 import { functions } from "../../../src/core";
 import { findMetal } from "../../../src/core/fit/metals";
+import { findGrade } from "../../../src/core/grades/model";
 import { afterStep } from "../../../src/core/heat/firstOrder";
 import { call } from "../../support";
 import type { Measurement } from "./measurements";
@@ -21,6 +22,9 @@ export interface Expansion {
 /** µm/m: the change of a free bush by RUNCLEARANCE, or by GRIPLEFT that of an interference in a housing, without its sign. */
 export function strain({ from, to, grade, metal, against }: Expansion): number {
   const own = grade === undefined ? findMetal("metal", metal!).expansion : libraryFigure(grade, "expansion");
+  // the step lies just above 20 °C: a change that begins there and warms holds the whole of it
+  const isStepped = grade !== undefined && from <= 20 && to > 20;
+  const swelling = isStepped ? (findGrade(grade).values.expansionStep ?? 0) : 0;
   const [bore, outside] = [1000, 1100];
   if (against !== undefined) {
     const interference = 50;
@@ -29,7 +33,7 @@ export function strain({ from, to, grade, metal, against }: Expansion): number {
     return (Math.abs(left - interference) / outside) * 1e6;
   }
   const free = { bore, outside, interference: 0, closein: 1, clearance: 0 };
-  const expansions = { bushexpansion: own, housingexpansion: own, shaftexpansion: 0 };
+  const expansions = { bushexpansion: own, housingexpansion: own, shaftexpansion: 0, swelling };
   return (Math.abs(functions.RUNCLEARANCE({ ...free, ...expansions, temperature: to, reference: from })) / bore) * 1e6;
 }
 

@@ -22,6 +22,8 @@ export interface Assembly {
   readonly modulus: number;
   readonly poisson: number;
   readonly expansion: number;
+  /** Strain that comes beside it above the temperature of assembly. */
+  readonly step: number;
   readonly housing: Metal;
   readonly shaftMetal: Metal;
 }
@@ -66,6 +68,7 @@ export function assemblyOf(values: Values, given: Given): Assembly | Missing {
     modulus: values.compressiveModulus!,
     poisson: values.poisson!,
     expansion: values.expansion!,
+    step: values.expansionStep ?? 0,
     housing,
     shaftMetal: findMetal("shaft", given.shaft!),
   };

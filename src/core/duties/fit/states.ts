@@ -53,6 +53,7 @@ export interface FitStates {
 /** Figures of the grade that the states may need. */
 export const fitProperties: readonly PropertyKey[] = [
   ...elasticFigures,
+  "expansionStep",
   "swelling50",
   "swellingSaturated",
   "pvLimit",
@@ -96,7 +97,12 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
           )
         : [],
     neededShare: Math.max(...courses.map(neededShareOf)),
-    figures: [...elasticFigures, ...swellings, ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : [])],
+    figures: [
+      ...elasticFigures,
+      ...(assembly.step > 0 ? (["expansionStep"] as const) : []),
+      ...swellings,
+      ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : []),
+    ],
   };
 }
 
@@ -111,10 +117,14 @@ const moisturesOf = ({ moisture = "dry", assemblyMoisture }: Given) => ({
   assembled: assemblyMoisture === undefined ? (["dry", "humid"] as const) : [assemblyMoisture],
 });
 
+/** Growth of the bush in one step, once it is warmer than at assembly. */
+export const stepOf = ({ step }: Assembly, { bush }: Climate): number => (bush > assemblyTemperature ? step : 0);
+
 /** Strains since assembly. */
-export function strainsOf({ expansion, housing, shaftMetal, isHeld, poisson }: Assembly, climate: Climate) {
+export function strainsOf(assembly: Assembly, climate: Climate) {
+  const { expansion, housing, shaftMetal, isHeld, poisson } = assembly;
   const ofHousing = housing.expansion * (climate.housing - assemblyTemperature);
-  const free = expansion * (climate.bush - assemblyTemperature) + climate.swelling;
+  const free = expansion * (climate.bush - assemblyTemperature) + stepOf(assembly, climate) + climate.swelling;
   return {
     bush: isHeld ? heldStrain(free, ofHousing, poisson) : free,
     housing: ofHousing,

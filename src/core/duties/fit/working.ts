@@ -4,7 +4,7 @@ import { assemblyTemperature } from "../../fit/running";
 import { figure, metalFigure } from "../judging/criterion";
 import type { Known, Working } from "../judging/criterion";
 import type { Climate } from "./climates";
-import { endsOf, extremesAt } from "./states";
+import { endsOf, extremesAt, stepOf } from "./states";
 import type { FitState } from "./states";
 
 /** What of a state is worked: an end of its clearance, or the interference that is left. */
@@ -65,17 +65,19 @@ function addSizes({ lines, known, between }: Draft, state: FitState, end: End): 
 /** Strains of bush and housing in a climate of the course; their symbols end in `as`. */
 function addStrains({ lines, known, between }: Draft, state: FitState, at: Climate, as: "" | "_hot"): void {
   const when = as === "" ? whenOf(state) : "when hottest";
-  const { isHeld } = state.course.assembly;
+  const { isHeld, step } = state.course.assembly;
+  const isStepped = stepOf(state.course.assembly, at) > 0;
   const swells = [state, state.course.hottest].some(({ swelling }) => swelling !== 0);
   const isEven = at.bush === at.housing;
   const [T, T_h] = [`T${as}`, isEven ? `T${as}` : `T_h${as}`];
   known[T] = figure(at.bush, "temperature", `Temperature of ${isEven ? "bush and housing" : "the bush"} ${when}`);
   if (!isEven) known[T_h] = figure(at.housing, "temperature", `Temperature of the housing ${when}`);
   if (swells) known[`s${as}`] = figure(at.swelling, "percent", `Linear swelling of the bush since assembly, ${when}`);
+  if (isStepped) known.s_t = figure(step, "percent", "Growth of the bush in one step", "expansionStep");
   const [free, bush, housing] = [`ε_f${as}`, `ε_b${as}`, `ε_h${as}`];
   lines.push(
     `${housing} = α_h * (${T_h} - T_0)`,
-    `${isHeld ? free : bush} = α * (${T} - T_0)${swells ? ` + s${as}` : ""}`,
+    `${isHeld ? free : bush} = α * (${T} - T_0)${isStepped ? " + s_t" : ""}${swells ? ` + s${as}` : ""}`,
   );
   between[housing] = { unit: "", text: `Strain of the housing ${when}` };
   between[bush] = { unit: "", text: `Strain of the bush ${when}` };

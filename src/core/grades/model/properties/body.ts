@@ -45,6 +45,16 @@ export const body = {
     text: "Coefficient of linear thermal expansion",
     method: "ISO 11359-2",
   },
+  expansionStep: {
+    heading: "expansion step",
+    also: [],
+    kind: "percent",
+    from: 0,
+    to: 0.02,
+    plausible: [0, 0.01],
+    group: "thermal",
+    text: "Growth in length that comes all at once just above 20 °C, where crystals of PTFE change, beyond the coefficient",
+  },
   conductivity: {
     heading: "conductivity",
     also: ["thermal conductivity"],
