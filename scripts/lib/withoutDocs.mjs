@@ -11,29 +11,37 @@ const ofProperties = new Set(["text", "method", "plausible", "group"]);
 /** What says that an object is an argument, an answer or a field. */
 const kindOf = new Set(["kind", "shape"]);
 
+/** The files of the list of properties. */
+const propertyFile = /grades.model.properties.\w+\.ts$/;
+
+/** @this {{ resourcePath: string }} */
 export default function withoutDocs(code) {
   const cuts = [];
   const rules = new Set();
+  const isOfProperties = propertyFile.test(this.resourcePath);
   visit(parse(code, { ecmaVersion: "latest", sourceType: "module" }), (node) => {
     // a criterion's own text is the rule that DUTYSHEET prints
-    if (node.type === "CallExpression" && node.callee.name === "criterion") rules.add(node.arguments[0]);
-    if (node.type === "ObjectExpression" && !rules.has(node) && node.properties.some((e) => kindOf.has(nameOf(e))))
-      cuts.push(...behindLabels(node, code));
-    if (node.type === "VariableDeclarator" && node.id.name === "propertyList")
-      for (const { value } of node.init.properties)
-        cuts.push(...value.properties.filter((entry) => ofProperties.has(nameOf(entry))));
-    if (node.type !== "CallExpression" || node.callee.name !== "formula") return;
-    const { properties } = node.arguments[0];
-    cuts.push(...properties.filter((entry) => shownBeside.has(nameOf(entry))));
-    if (properties.some((entry) => nameOf(entry) === "working")) {
-      cuts.push(...behindLabels(node.arguments[0], code));
-      return;
-    }
-    cuts.push(...properties.filter((entry) => nameOf(entry) === "text"));
-    for (const entry of properties.filter((each) => ["args", "result"].includes(nameOf(each))))
-      visit(entry.value, (within) => within.type === "Property" && nameOf(within) === "text" && cuts.push(within));
+    if (isCallOf(node, "criterion")) rules.add(node.arguments[0]);
+    if (isCallOf(node, "formula")) cuts.push(...ofFormula(node.arguments[0], code));
+    if (node.type !== "ObjectExpression" || rules.has(node)) return;
+    if (node.properties.some((entry) => kindOf.has(nameOf(entry)))) cuts.push(...behindLabels(node, code));
+    if (isOfProperties && node.properties.some((entry) => nameOf(entry) === "heading"))
+      cuts.push(...node.properties.filter((entry) => ofProperties.has(nameOf(entry))));
   });
   return without(code, cuts);
+}
+
+const isCallOf = (node, name) => node.type === "CallExpression" && node.callee.name === name;
+
+/** What of a specification is shown beside its function alone; without a working its labels are, too. */
+function ofFormula(spec, code) {
+  const { properties } = spec;
+  const cuts = properties.filter((entry) => shownBeside.has(nameOf(entry)));
+  if (properties.some((entry) => nameOf(entry) === "working")) return [...cuts, ...behindLabels(spec, code)];
+  cuts.push(...properties.filter((entry) => nameOf(entry) === "text"));
+  for (const entry of properties.filter((each) => ["args", "result"].includes(nameOf(each))))
+    visit(entry.value, (within) => within.type === "Property" && nameOf(within) === "text" && cuts.push(within));
+  return cuts;
 }
 
 const nameOf = (entry) => entry.key?.name;
