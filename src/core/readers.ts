@@ -3,17 +3,24 @@ import { quotesArg } from "./cost/quoteTable";
 import { ratesArg } from "./cost/rates";
 import { dutiesArg } from "./duties/model/readDuties";
 import { zoneArg } from "./fit/zone";
+import { isMissing } from "./errors";
 import { readGiven } from "./given";
 import { gradesArg } from "./grades/model/table";
 
 const tableReader =
   <T>(name: string, arg: TableArg<T>) =>
   (rows: readonly (readonly Cell[])[]): T =>
-    readGiven(name, arg, rows) as T;
+    readWanted(name, arg, rows);
 const notationReader =
   <T>(name: string, arg: NotationArg<T>) =>
   (text: string): T =>
-    readGiven(name, arg, text) as T;
+    readWanted(name, arg, text);
+
+/** What a function may do without, a reader is asked for. */
+function readWanted<T>(name: string, arg: TableArg<T> | NotationArg<T>, given: unknown): T {
+  if (given === undefined || given === null) throw isMissing(name);
+  return readGiven(name, arg, given) as T;
+}
 
 /**
  * Tables and notations read once, to be given to several functions in place of their rows or text; metric, units in the headings'

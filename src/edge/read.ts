@@ -37,6 +37,7 @@ function readWhole({ name, arg, raw }: Whole, system: System): unknown {
 
 /** The values of a call for one row of inputs, in working units, and its answers; throws the error that it would answer. */
 export function readSingle(f: Formula, given: readonly unknown[]): ReturnType<ArgumentReader["read"]> {
+  refuseSurplus(f, given);
   const shape = shapeOf(f, given);
   if (shape.rows * shape.cols > 1) {
     const ranged = firstWhere(shape, isRange);
@@ -47,6 +48,19 @@ export function readSingle(f: Formula, given: readonly unknown[]): ReturnType<Ar
   const cells = [f.calc(values, system) as Answer | Answer[]].flat();
   const answers = cells.map((cell, i) => inSheetUnits(f, cell, kindAt(f.spec.result, i), system));
   return { values, system, answers };
+}
+
+/** A host counts the arguments of a call itself, but not those that another function takes for it. */
+function refuseSurplus({ spec }: Formula, given: readonly unknown[]): void {
+  const most = Object.keys(spec.args).length + (spec.units === false ? 0 : 1);
+  given.forEach((raw, i) => {
+    if (i < most || raw === null || raw === undefined) return;
+    const found = matrixOf(raw)
+      .flat()
+      .map(plainCell)
+      .find((cell) => cell !== null);
+    if (found !== undefined) throw mustBe(`argument ${i + 1}`, `empty, as ${spec.id} takes ${most}`, found);
+  });
 }
 
 /** A table's cell; an object without a plain value is told by the table's name. */

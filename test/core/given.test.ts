@@ -47,7 +47,7 @@ const unreadable = {
   notation: [true, 7, "no zone", {}, [25], NaN],
   table: ["POM copolymer", 5, true, () => 0, {}, [1, 2], new Map(), NaN],
   list: [5, "5", {}, [true], [NaN], [[1]]],
-  any: [true, NaN, {}, [1]],
+  any: [true, NaN, {}, [1], () => 0],
 } as const;
 
 describe.each(byId)("%s called directly", (_, f) => {
@@ -71,6 +71,23 @@ describe.each(byId)("%s called directly", (_, f) => {
       }
     }
   });
+});
+
+test.each(Object.entries(readers))("the reader of %s refuses what it cannot read, and names it", (name, read) => {
+  for (const given of [5, true, NaN, {}, () => 0, null, [["no such heading"], ["text"]]]) {
+    const error = errorOf(() => (read as (given: unknown) => unknown)(given));
+    expect([given, error.message]).toEqual([given, expect.stringContaining(name)]);
+  }
+});
+
+test("STEPS called directly refuses what is no name of a calculation and no reader of arguments", () => {
+  const reader = { read: () => ({ values: {}, system: "metric", answers: [] }) };
+  for (const calculation of [5, true, NaN, {}, ["PRESSURE"], "", null])
+    expect(said(functions.STEPS, { calculation, argument: reader })).toMatch(/^calculation (must be text|is missing)/);
+  for (const argument of [5, true, NaN, {}, "800", [800, 20, 15]])
+    expect(said(functions.STEPS, { calculation: "PRESSURE", argument })).toMatch(
+      /^argument must be a reader of arguments, got/,
+    );
 });
 
 test("each kind says what it wants", () => {

@@ -358,6 +358,15 @@ test("what is wrong with the arguments is what the function itself says", () => 
   expect(steps("PRESSURE", 800, 20)).toEqual([[new CellError("#VALUE!", "length is missing")]]);
 });
 
+test("arguments beyond those of the calculation are refused, blanks there are none", () => {
+  const surplus = new CellError("#VALUE!", "argument 5 must be empty, as PRESSURE takes 4, got 7");
+  expect(steps("PRESSURE", 800, 20, 15, "metric", 7)).toEqual([[surplus]]);
+  expect(steps("PRESSURE", 800, 20, 15, null, null, 7)).toEqual([
+    [new CellError("#VALUE!", "argument 6 must be empty, as PRESSURE takes 4, got 7")],
+  ]);
+  expect(steps("PRESSURE", 800, 20, 15, "metric", "", null)).toEqual(steps("PRESSURE", 800, 20, 15));
+});
+
 test("a function without a formula, or none at all, is said", () => {
   const [[unknown]] = call(functions.STEPS, ["PRESURE", 1]) as [[CellError]];
   expect(unknown.code).toBe("#N/A");
