@@ -82,7 +82,7 @@ const ofProperties: Readonly<Record<string, string>> = {
   highestTemperature: ">= -50 <= 500 plausibly 50 to 320",
   shortTermTemperature: ">= -50 <= 600 plausibly 60 to 400",
   pressureCurve: "> 0 <= 1000",
-  pvCurve: "> 0 <= 50",
+  pvCurve: ">= 0 <= 50",
   frictionLow: "> 0 <= 2 plausibly 0.02 to 0.5",
   frictionHigh: "> 0 <= 2 plausibly 0.05 to 0.8",
   wearLow: "> 0 <= 0.01 plausibly 1e-8 to 0.001",
