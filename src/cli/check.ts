@@ -2,11 +2,10 @@ import { functions } from "../core";
 import { readDuties } from "../core/duties";
 import type { Cell } from "../core/formula";
 import type { System } from "../core/kinds";
-import { answer } from "../edge/sheet";
+import { answered, isUnread, shown } from "../edge/shown";
+import type { Shown } from "../edge/shown";
 import { inLines } from "./files";
 import type { FileTable } from "./files";
-import { host, isUnread, shown } from "./shown";
-import type { Answered, Shown } from "./shown";
 
 export interface Checked {
   readonly heading: readonly string[];
@@ -26,12 +25,12 @@ export function check(
   system: System,
 ): Checked {
   const { lines: duties, first, unknownColumns } = readDuties(cells, system, "duties");
-  const [heading, ...rows] = answer(functions.DUTIES, [cells, grades, system], host) as [string[], ...Answered[][]];
+  const { heading, lines: rows } = answered(functions.DUTIES, [cells, grades, system]);
   const told = (cell: Shown): Shown => (typeof cell === "string" ? inLines(cell, table, "duties") : cell);
-  const answered = duties.map(({ number }) => rows[number - first]!);
+  const own = duties.map(({ number }) => rows[number - first]!);
   const lines = duties.map(({ number }, i) => [
     table.lines[number - 2] ?? table.line,
-    ...answered[i]!.map((cell) => told(shown(cell))),
+    ...own[i]!.map((cell) => told(shown(cell))),
   ]);
   const verdict = 1 + heading.indexOf("verdict");
   return {
@@ -39,6 +38,6 @@ export function check(
     lines,
     unknownColumns,
     verdicts: lines.map((line) => String(line[verdict])),
-    hasUnread: answered.some((line) => line.some(isUnread)),
+    hasUnread: own.some((line) => line.some(isUnread)),
   };
 }

@@ -2,16 +2,15 @@ import path from "node:path";
 import { functions } from "../core";
 import { quoteReading } from "../core/cost";
 import { BushError } from "../core/errors";
-import type { Cell } from "../core/formula";
+import type { Cell, Formula } from "../core/formula";
 import type { System } from "../core/kinds";
 import type { Decimals } from "../core/table/decimals";
 import { OpenDecimals } from "../core/table/decimals";
-import { answer } from "../edge/sheet";
+import { answered, isUnread, shown } from "../edge/shown";
+import type { Shown } from "../edge/shown";
 import { joined } from "../files/join";
 import { Refusal } from "./files";
 import type { FileTable } from "./files";
-import { host, isUnread, shown } from "./shown";
-import type { Answered, Shown } from "./shown";
 
 export interface Offered {
   readonly heading: readonly string[];
@@ -43,15 +42,10 @@ export function offersOf(tables: readonly FileTable[], decimals: Decimals, syste
 /** QUOTES, and what DECISION answers, on the same cells. */
 export function decideOn(offers: Cell[][], { duties, duty, grades, rates, system }: Asked) {
   const given = [offers, duties, duty ?? null, grades, rates, system];
-  return {
-    ranking: tableOf(answer(functions.QUOTES, given, host)),
-    decision: tableOf(answer(functions.DECISION, given, host)),
-  };
+  return { ranking: told(functions.QUOTES, given), decision: told(functions.DECISION, given) };
 }
 
-function tableOf(cells: unknown[][]): Offered & { hasUnread: boolean } {
-  const [[first]] = cells as [[Answered]];
-  if (isUnread(first)) throw new Refusal((first as { message: string }).message);
-  const [heading, ...lines] = cells as [string[], ...Answered[][]];
+function told(f: Formula, given: readonly unknown[]): Offered & { hasUnread: boolean } {
+  const { heading, lines } = answered(f, given);
   return { heading, lines: lines.map((line) => line.map(shown)), hasUnread: lines.some((line) => line.some(isUnread)) };
 }

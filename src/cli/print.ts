@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import type { Shown } from "./shown";
+import type { Shown } from "../edge/shown";
 
 /** A heading row and lines below it. */
 export interface Printed {

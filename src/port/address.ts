@@ -1,4 +1,4 @@
-import type { Place } from "./sheet";
+import type { NamedTable, Place } from "./sheet";
 
 /** Addresses of cells in the A1 style; rows and columns count from 0. */
 export interface Area {
@@ -32,3 +32,9 @@ export function referenceTo({ sheet, row, col, rows, cols }: Place): string {
   const corner = (r: number, c: number): string => addressOf(r, c).replace(/^([A-Z]+)/, "$$$1$$");
   return `'${sheet.replace(/'/g, "''")}'!${corner(row, col)}:${corner(row + rows - 1, col + cols - 1)}`;
 }
+
+/** Cells as they stand, named by their absolute address. */
+export const cellsAsTable = (place: Place): NamedTable => {
+  const reference = referenceTo(place);
+  return { name: reference, place, reference };
+};

@@ -20,11 +20,13 @@ const useStyles = makeStyles({
     justifyContent: "space-between",
     overflowX: "auto",
   },
-  // five names fit in 320 px
+  // six names fit in 320 px
   tab: {
     paddingLeft: "3px",
     paddingRight: "3px",
-    "& .fui-Tab__content": { fontSize: tokens.fontSizeBase200 },
+    "& .fui-Tab__content": { fontSize: tokens.fontSizeBase200, padding: 0 },
+    // the room of the chosen name's bold letters
+    "& .fui-Tab__content--reserved-space": { fontSize: tokens.fontSizeBase200 },
   },
   body: { flexGrow: 1, minHeight: 0, display: "flex", flexDirection: "column" },
   wait: { padding: "12px", display: "grid", gap: "14px" },

@@ -5,6 +5,7 @@ import { DutyForm } from "./duty/DutyForm";
 import { DutyLine } from "./duty/DutyLine";
 import type { PaneHost } from "./host/host";
 import { Insert } from "./insert/Insert";
+import { Offers } from "./offers/Offers";
 import { Own } from "./own/Own";
 import { Notice } from "./parts/Notice";
 import { Shortlist } from "./shortlist/Shortlist";
@@ -27,6 +28,7 @@ const panels: Readonly<Record<TabName, (pane: PaneState) => ReactNode>> = {
   charts: (pane) => <Charts pane={pane} />,
   insert: (pane) => <Insert pane={pane} />,
   own: ({ own, duty, host }) => <Own own={own} system={duty.system} host={host} />,
+  offers: (pane) => <Offers pane={pane} />,
 };
 
 /** Everything of the pane that needs the core. */

@@ -251,13 +251,13 @@ function supplierList(): string {
 
 test("a supplier's list of thirty with two bad rows gives two named errors and 28 grades for formulas", async () => {
   await tab("Grades");
-  await pane.getByLabel("Paste the list").fill(supplierList());
+  await pane.getByLabel("Paste grades").fill(supplierList());
   await button("Read the list").click();
   await pane.getByText("2 rows cannot be read and are left out.").waitFor();
-  const faults = await pane.getByText(/^Row \d+, Trial/).allInnerTexts();
+  const faults = await pane.getByText(/^list 1 line \d+, Trial/).allInnerTexts();
   expect(faults).toHaveLength(2);
-  expect(faults[0]).toMatch(/^Row 8, Trial 7: PV limit must be a number/);
-  expect(faults[1]).toMatch(/^Row 20, Trial 19: highest temperature must be/);
+  expect(faults[0]).toMatch(/^list 1 line 8, Trial 7: PV limit must be a number/);
+  expect(faults[1]).toMatch(/^list 1 line 20, Trial 19: highest temperature must be/);
   await button("Confirm and write 28 grades").click();
   await pane.getByText(/28 grades stand in the table/).waitFor();
 
@@ -361,7 +361,7 @@ test("five hundred grades stay in hand", async () => {
   await tab("Grades");
   const rows = Array.from({ length: 500 }, (_, i) => `Many ${i}\t${2000 + i}\t${4000 + i}\t300\t200`);
   await pane
-    .getByLabel("Paste the list")
+    .getByLabel("Paste grades")
     .fill(["grade\tMax pressure (psi)\tMax PV [psi-fpm]\tMax speed, fpm\tMax temp (°F)", ...rows].join("\n"));
   await button("Read the list").click();
   await button("Confirm and write 500 grades").click();
@@ -377,18 +377,21 @@ test("five hundred grades stay in hand", async () => {
 });
 
 // left out: the sentinels of the control library, which pass the keyboard's focus on at once
-test.each(["Duty", "Shortlist", "Charts", "Insert", "Grades"])("axe finds nothing serious on %s", async (name) => {
-  await stateDuty(greenhouseShaft);
-  await tab(name);
-  const folded = pane.locator("details:not([open]) > summary:visible");
-  for (let i = Math.min(3, await folded.count()); i > 0; i--) await folded.first().click();
-  const found = await sheet.page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: { run(where: object): Promise<{ violations: Violation[] }> } };
-    return (await axe.run({ include: "#pane", exclude: "[data-tabster-dummy]" })).violations;
-  });
-  const serious = found.filter(({ impact }) => impact === "serious" || impact === "critical");
-  expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`)).toEqual([]);
-});
+test.each(["Duty", "Shortlist", "Charts", "Insert", "Grades", "Offers"])(
+  "axe finds nothing serious on %s",
+  async (name) => {
+    await stateDuty(greenhouseShaft);
+    await tab(name);
+    const folded = pane.locator("details:not([open]) > summary:visible");
+    for (let i = Math.min(3, await folded.count()); i > 0; i--) await folded.first().click();
+    const found = await sheet.page.evaluate(async () => {
+      const { axe } = globalThis as unknown as { axe: { run(where: object): Promise<{ violations: Violation[] }> } };
+      return (await axe.run({ include: "#pane", exclude: "[data-tabster-dummy]" })).violations;
+    });
+    const serious = found.filter(({ impact }) => impact === "serious" || impact === "critical");
+    expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`)).toEqual([]);
+  },
+);
 interface Violation {
   readonly id: string;
   readonly impact: string;

@@ -29,10 +29,7 @@ export function decisionBody(decision: readonly RecordLine[], quotes?: readonly 
     duties.length > 0 ? element("p", `For ${duties.map(text).join(", ")}.`) : "",
     element("dl", [item(chosen, "chosen"), ...more.map((line) => item(line))].join("")),
     list("What would turn the order round, each alone", of("turns round")),
-    list(
-      "What to ask",
-      asked.map(([what, answer]) => `${what.slice("ask ".length)}: ${answer}`),
-    ),
+    list("What to ask", asked.length > 0 ? asked.map(question) : ["Nothing: every figure is there."]),
     list("Not ranked", of("not ranked")),
     offers.length > 0 ? offersTable(headings, offers) : "",
     list("Exchange rates", of("rate")),
@@ -57,6 +54,9 @@ const answers: ReadonlySet<string> = new Set([
 
 const item = (line: readonly [string, string | number | undefined] | undefined, className = ""): string =>
   line === undefined ? "" : element("dt", text(line[0])) + element("dd", text(line[1]), className);
+
+const question = ([what, answer]: readonly [string, string | number | undefined]): string =>
+  `${what.slice("ask ".length)}: ${answer}`;
 
 const list = (heading: string, told: readonly (string | number | undefined)[]): string =>
   told.length === 0

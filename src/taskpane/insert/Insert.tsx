@@ -6,6 +6,7 @@ import { useShared } from "../parts/styles";
 import { useSelection } from "../parts/useSheet";
 import type { PaneState } from "../state/usePane";
 import { Freeze } from "./Freeze";
+import { InsertNote } from "./InsertNote";
 import { pieceTexts, pieces } from "./pieces";
 import type { Piece } from "./pieces";
 import { useInsertion } from "./useInsertion";
@@ -58,20 +59,7 @@ export function Insert({ pane }: { pane: PaneState }) {
           ? `Insert at ${addressOf(selected.place.row, selected.place.col)} on ${selected.place.sheet}`
           : "Select a cell first"}
       </Button>
-      {note?.is === "written" && <Notice intent="success">{note.text}</Notice>}
-      {note?.is === "failed" && <Notice intent="error">{note.text}</Notice>}
-      {note?.is === "refused" && (
-        <Notice
-          intent="warning"
-          actions={
-            <Button onClick={() => start(() => note.free, piece)}>
-              Insert at {addressOf(note.free.row, note.free.col)} instead
-            </Button>
-          }
-        >
-          {note.text}
-        </Notice>
-      )}
+      <InsertNote note={note} onInstead={(free) => start(() => free, piece)} />
       <Freeze port={host.port} />
     </section>
   );

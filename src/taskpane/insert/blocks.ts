@@ -81,7 +81,9 @@ function placedIn({ rows, area, refs }: DutyTable, at: Corner): Placed {
   };
 }
 
-const unitsOf = ({ system }: Order): Given | undefined => (system === "metric" ? undefined : text(system));
+/** The units argument; metric goes without saying. */
+export const unitsOf = ({ system }: Pick<Order, "system">): Given | undefined =>
+  system === "metric" ? undefined : text(system);
 
 const dutiesBeside = (order: Order, { area }: Placed): Piled => spilled("DUTIES", [area, order.own, unitsOf(order)]);
 

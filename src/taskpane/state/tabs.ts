@@ -5,6 +5,7 @@ export const tabs = {
   charts: "Charts",
   insert: "Insert",
   own: "Grades",
+  offers: "Offers",
 } as const;
 export type TabName = keyof typeof tabs;
 export const tabNames = Object.keys(tabs) as TabName[];

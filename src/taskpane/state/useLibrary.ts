@@ -4,7 +4,9 @@ import { libraryOf, parseGrades, propertyNamed } from "../../core/grades/model";
 import type { Library } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import type { NamedTable, ReadCell, SheetPort } from "../../port/sheet";
+import { seemsToBe } from "../../files/kinds";
 import { useWatch } from "../parts/useSheet";
+import { tablesWith } from "./tables";
 
 export interface OwnGrades {
   /** Tables of the workbook that have a column of grades. */
@@ -71,15 +73,11 @@ export function useLibrary(port: SheetPort, system: System): OwnGrades {
   return { tables, inUse, ...read, choose: setInUse, refresh };
 }
 
-async function gradeTables(port: SheetPort): Promise<NamedTable[]> {
-  const found: NamedTable[] = [];
-  for (const table of await port.tables()) {
-    const [headings = []] = await port.read({ ...table.place, rows: 1 });
-    const known = headings.flatMap(({ value }) => (typeof value === "string" ? [propertyNamed(value)?.key] : []));
-    if (known.includes("grade") && known.filter(Boolean).length > 1) found.push(table);
-  }
-  return found;
-}
+const gradeTables = (port: SheetPort): Promise<NamedTable[]> =>
+  tablesWith(port, (headings) => {
+    const known = headings.map((heading) => propertyNamed(heading)?.key);
+    return known.includes("grade") && known.filter(Boolean).length > 1 && seemsToBe(headings, "grades") === undefined;
+  });
 
 /** A table with a fault is used by no formula, so the pane does not use it either. */
 function readTable(cells: ReturnType<typeof plainCells>, name: string, system: System): Read {

@@ -9,6 +9,7 @@ import { richCell } from "../../port/sheet";
 import type { Corner, NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
 import { palette } from "../../book/looks";
 import { pixels } from "./snapshot";
+import { gridStyle } from "./styles";
 
 /** What a sheet has that a user adds: room for the widest table that spills. */
 export const newSheet = { rows: 200, columns: 52 } as const;
@@ -113,7 +114,8 @@ export function gridPort(api: FUniver): GridPort {
         (n) => n === sheet || book().getDefinedName(n) !== null || book().getSheetByName(n) !== null,
       );
       const cols = block.reduce((most, line) => Math.max(most, line.length), 1);
-      book().create(sheet, block.length + roomBelow, Math.max(cols + 4, newSheet.columns));
+      const own = { sheet: { defaultStyle: gridStyle({}) } };
+      book().create(sheet, block.length + roomBelow, Math.max(cols + 4, newSheet.columns), own);
       const place = { sheet, row: 0, col: 0, rows: block.length, cols };
       await port.write(place, block);
       book().insertDefinedName(table, referenceTo(place));
