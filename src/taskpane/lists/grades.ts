@@ -3,7 +3,7 @@ import { Measure } from "../../core/formula";
 import { cellOf, gradeReading, headingOf, kindOf, parseGrades, properties, property } from "../../core/grades/model";
 import type { PropertyKey, Values } from "../../core/grades/model";
 import { measure } from "../../core/measure";
-import { fromUnit } from "../../core/units";
+import { fromUnit } from "../../core/units/scale";
 import type { Sort } from "./sort";
 
 const propertyAt = (key: string) => property(key as PropertyKey);
