@@ -91,6 +91,7 @@ const ofProperties: Readonly<Record<string, string>> = {
   compressiveModulus: "> 0 <= 200000 plausibly 200 to 30000",
   poisson: ">= 0 <= 0.5 plausibly 0.25 to 0.49",
   expansion: "> 0 <= 0.0005 plausibly 0.00001 to 0.0004",
+  expansionStep: ">= 0 <= 0.02 plausibly 0 to 0.01",
   conductivity: "> 0 <= 500 plausibly 0.1 to 2",
   glassTransition: ">= -200 <= 500 plausibly -150 to 300",
   water50: ">= 0 <= 0.5 plausibly 0 to 0.05",
