@@ -9,7 +9,7 @@ import { systems } from "../core/kinds";
 import type { System } from "../core/kinds";
 import type { Decimals } from "../core/table/decimals";
 import { check } from "./check";
-import { cellsOf, inLines, Refusal, refusal, tableOf } from "./files";
+import { cellsOf, dutyTableOf, inLines, Refusal, refusal, tableOf } from "./files";
 import type { FileTable } from "./files";
 import { decideOn, offersOf } from "./offers";
 import type { Offered } from "./offers";
@@ -103,7 +103,7 @@ function oneOf<T extends string>(option: string, word: string, words: readonly T
 function runRecord(file: string, duty: string, setting: Setting, { out, err }: Streams): number {
   const { given, system, decimals } = setting;
   const grades = ownGrades(setting, err);
-  const table = tableOf(file, "duties");
+  const table = dutyTableOf(file);
   say(table, err);
   const page = told(table, () => record(cellsOf(table, "duties", decimals, system), duty, grades, system));
   if (given.out === undefined) out(page);
@@ -122,7 +122,7 @@ function writePage(file: string, page: string): void {
 function runCheck(file: string, setting: Setting, { out, err }: Streams): number {
   const { given, system, decimals } = setting;
   const grades = ownGrades(setting, err);
-  const table = tableOf(file, "duties");
+  const table = dutyTableOf(file);
   say(table, err);
   const cells = cellsOf(table, "duties", decimals, system);
   const checked = told(table, () => check(cells, table, grades, system));
@@ -139,7 +139,7 @@ const asLines = ({ heading, lines }: Offered) => [heading, ...lines];
 function runOffers(files: readonly string[], setting: Setting, { out, err }: Streams): number {
   const { given, system, decimals } = setting;
   const grades = ownGrades(setting, err);
-  const dutyFile = tableOf(given.duties!, "duties");
+  const dutyFile = dutyTableOf(given.duties!);
   const duties = cellsOf(dutyFile, "duties", decimals, system);
   const rates =
     given.rates === undefined ? undefined : cellsOf(tableOf(given.rates, "rates"), "rates", decimals, system);

@@ -7,11 +7,13 @@ import { OpenDecimals } from "../core/table/decimals";
 import type { EntryList } from "../core/table/entry";
 import { BushError } from "../core/errors";
 import type { System } from "../core/kinds";
+import { normal } from "../core/names";
+import { splitHeading } from "../core/table/heading";
 import { decode } from "../files/decode";
 import { readDelimited } from "../files/delimited";
 import { knows, readings, seemsToBe } from "../files/kinds";
 import type { ListKind } from "../files/kinds";
-import { checkBytes, tableFrom, Unreadable } from "../files/list";
+import { checkBytes, knownIn, tableFrom, Unreadable } from "../files/list";
 import type { ListTable } from "../files/list";
 
 /** Something that ends the command before anything is judged. */
@@ -37,6 +39,24 @@ export function tableOf(file: string, kind: ListKind): FileTable {
     if ((error as { code?: string }).code === undefined || error instanceof BushError) throw error;
     throw new Refusal(`${file} cannot be opened: ${(error as Error).message}`);
   }
+}
+
+/** What follows from a duty's load, size and motion; a column of it could only contradict them, or be passed over. */
+const followed: ReadonlySet<string> = new Set(
+  ["pressure", "mean pressure", "p", "speed", "sliding speed", "v", "PV"].map(normal),
+);
+
+/** A file of duties whose columns say nothing twice. */
+export function dutyTableOf(file: string): FileTable {
+  const table = tableOf(file, "duties");
+  const twice = table.headings.find(
+    (heading) => typeof heading === "string" && followed.has(normal(splitHeading(heading).name)),
+  );
+  // without any field of a duty it is no such list, which its reader says better
+  if (twice === undefined || knownIn(table.headings, knows.duties) === 0) return table;
+  throw new Refusal(
+    `${file}: line ${table.line}: column "${twice}" has no place in a list of duties: it follows from load, size and motion`,
+  );
 }
 
 /** Its cells as a sheet would hand them over, numerals in digits and points: the headings are row 1. */

@@ -129,12 +129,41 @@ test.each<[string, string | Uint8Array, RegExp]>([
     `${heading},x${" ".repeat(30_000)}y\nA,Demo Medlar,180,15,20,60,20,1\n`,
     /a heading has at most 300 characters/,
   ],
+  [
+    "a pressure beside the load that it follows from",
+    `${heading},pressure [MPa]\nA,Demo Medlar,180,15,20,60,20,6\n`,
+    /line 1: column "pressure \[MPa\]" has no place in a list of duties/,
+  ],
   ["an ESC in a message", `${heading}\n"A\u001b[31m,\u001b[31m\n`, /never closed/],
 ])("%s: exit code 2, with where and why", (_, content, message) => {
   const { code, out, err } = run("check", file("refused.csv", content));
   expect([code, out]).toEqual([2, ""]);
   expect(err).toMatch(message);
   expect(err).not.toContain("\u001b");
+});
+
+test("a swing beside the rpm is a duty that cannot be read: exit code 2", () => {
+  const both = file("both.csv", `${heading},swing\nA,Demo Medlar,180,15,20,60,20,40\n`);
+  const { code, out } = run("check", both);
+  expect([code, out]).toEqual([2, expect.stringContaining("rpm and swing are both filled")]);
+});
+
+test("a row that fails is exit code 1, a fault of the program itself 3; neither hides the other", () => {
+  const weak = file("weak.csv", `${heading}\nA,Demo Medlar,180000,15,20,60,20\n`);
+  expect(run("check", weak).code).toBe(1);
+  let err = "";
+  const broken = () => {
+    throw new TypeError("no such thing");
+  };
+  expect(command(["check", weak], { out: broken, err: (text) => (err += text) })).toBe(3);
+  expect(err).toContain("a fault of the program, please report it: TypeError: no such thing");
+});
+
+test("names with an ESC reach neither the table nor a message", () => {
+  const odd = file("odd.csv", `${heading},col\u001b[31m\n"A\u001b[31m",Demo Medlar,180,15,20,60,20,1\n`);
+  const { out, err } = run("check", odd, "--table");
+  expect(out + err).not.toContain("\u001b");
+  expect(out).toContain("A[31m");
 });
 
 // patterns that grow with the square of a cell took minutes here
