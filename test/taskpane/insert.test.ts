@@ -210,6 +210,21 @@ test("pieces refer to the duty's cells and the grade's name, to own grades, and 
   expect(formulas(block("worked", { form: second }))[1]).toBe('=BUSH.STEPS("SPEED",E6,H7)');
 });
 
+test("native formulas stand on the duty's cells and hold the numbers that the functions answer", () => {
+  const rows = block("native");
+  const all = formulas(rows);
+  expect(all.filter((formula) => formula.includes("BUSH"))).toEqual([]);
+  for (const cell of ["D6", "E6", "F6", "H6"]) expect(all).toContain(`=IF(ISBLANK(${cell}),"",${cell})`);
+  const answers = rows.flatMap(([what, , , answer]) =>
+    richCell(what!).value === "Answer" ? [richCell(answer!).value] : [],
+  );
+  const { bore } = dutyOf({ form: [shaft] }).corners[0]!.steps[0]!;
+  // p = F/(d·L) and v = π·d·n/60 000, the definitions; the duty holds the same
+  expect(answers).toEqual(
+    [bore!.pressure, bore!.speed, bore!.pressure * bore!.speed].map((x) => expect.closeTo(x, 12)),
+  );
+});
+
 test("a duty that stands in the sheet is referred to where it stands, units of its headings included", async () => {
   const cells: ReadCell[][] = [
     ["duty", "load [lbf]", "bore [mm]", "length [mm]", "rpm", "temperature [°C]"],

@@ -9,6 +9,7 @@ import { richCell } from "../../port/sheet";
 import { dutyCard, dutyTable } from "./dutyTable";
 import type { DutyTable } from "./dutyTable";
 import type { Piece } from "./pieces";
+import { nativeSteps } from "./native";
 import { below, beside, plain, spilled, text } from "./spill";
 import type { Given, Piled } from "./spill";
 import { workedSteps } from "./worked";
@@ -108,6 +109,8 @@ function pieceOf(standing: Standing): Piled {
       return ofGrade(standing, order.grades[0]!, "DUTYSHEET");
     case "worked":
       return workedSteps(order.duty, placed, order.system);
+    case "native":
+      return nativeSteps(order.duty, placed, order.system, standing.at);
   }
 }
 

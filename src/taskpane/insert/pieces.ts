@@ -8,6 +8,7 @@ export const pieces = {
   fit: "Fit, state by state (FITTABLE)",
   record: "Calculation record to sign (DUTYSHEET)",
   worked: "Pressure, speed and PV worked (STEPS)",
+  native: "The same in the sheet's own formulas",
 } as const;
 export type Piece = keyof typeof pieces;
 
@@ -21,4 +22,5 @@ export const pieceTexts: Readonly<Record<Piece, string>> = {
   fit: "Clearance, grip and stress through cold, assembly, hot, wet and after the hottest hold.",
   record: "Inputs, figures with their sources, every criterion worked with its numbers, cautions.",
   worked: "Line by line: what is put in, formula, result.",
+  native: "A row for each symbol, which calculates without the add-in and refuses what the functions refuse.",
 };

@@ -8,8 +8,19 @@ import type { Given, Piled } from "./spill";
 
 const ofSleeve = { turning: "SPEED", swinging: "SWINGSPEED", linear: "STROKESPEED" } as const;
 
-/** Pressure, speed and PV of the step with the greatest PV, worked line by line from the duty's own cells. */
-export function workedSteps(duty: NamedDuty, { refs }: Placed, system: System): Piled {
+/** A function for a duty's own cells, and what it answers now in the sheet's units. */
+export interface StepCall {
+  readonly id: string;
+  readonly given: readonly (Given | undefined)[];
+  readonly answer: number;
+}
+
+/** Pressure and speed of the step with the greatest PV; no speed where nothing moves. */
+export function hardestStep(
+  duty: NamedDuty,
+  { refs }: Placed,
+  system: System,
+): { readonly pressure: StepCall; readonly speed?: StepCall } {
   if (duty.bands.length > 0) throw new Error("A band has no one value to work with: insert the calculation record.");
   const { steps } = duty.corners[0]!;
   const work = steps.map(({ bore, face }) => functions.PVVALUE((bore ?? face)!));
@@ -18,26 +29,29 @@ export function workedSteps(duty: NamedDuty, { refs }: Placed, system: System): 
   const isWasher = duty.part === "washer";
   if (duty.part === "flanged" || (isWasher && motion !== "turning" && motion !== "static"))
     throw new Error("The faces of this part are worked in the calculation record: insert that.");
-  const units = system === "metric" ? undefined : text(system);
-  const step = (id: string) => spilled("STEPS", [text(id), ...argsOf(id, refs[hardest]!), units]);
-  const pressureId = isWasher ? "WASHERPRESSURE" : "PRESSURE";
-  const pressure = step(pressureId);
-  if (motion === "static") return pressure;
-  const speedId = isWasher ? "WASHERSPEED" : ofSleeve[motion];
-  const { pressure: p, speed: v } = (bore ?? face)!;
-  const nested = (id: string, value: number): Given => ({
-    text: call(id, [...argsOf(id, refs[hardest]!), units]),
-    value,
+  const found = (bore ?? face)!;
+  const call = (id: string, kind: "pressure" | "speed"): StepCall => ({
+    id,
+    given: [...argsOf(id, refs[hardest]!), unitsOf(system)],
+    answer: fromWorking(kind, found[kind], system),
   });
+  const pressure = call(isWasher ? "WASHERPRESSURE" : "PRESSURE", "pressure");
+  if (motion === "static") return { pressure };
+  return { pressure, speed: call(isWasher ? "WASHERSPEED" : ofSleeve[motion], "speed") };
+}
+
+export const unitsOf = (system: System): Given | undefined => (system === "metric" ? undefined : text(system));
+
+/** The same worked line by line from the duty's own cells, with their PV. */
+export function workedSteps(duty: NamedDuty, placed: Placed, system: System): Piled {
+  const { pressure, speed } = hardestStep(duty, placed, system);
+  const step = ({ id, given }: StepCall) => spilled("STEPS", [text(id), ...given]);
+  if (!speed) return step(pressure);
+  const nested = ({ id, given, answer }: StepCall): Given => ({ text: call(id, given), value: answer });
   return below(
-    pressure,
-    step(speedId),
-    spilled("STEPS", [
-      text("PVVALUE"),
-      nested(pressureId, fromWorking("pressure", p, system)),
-      nested(speedId, fromWorking("speed", v, system)),
-      units,
-    ]),
+    step(pressure),
+    step(speed),
+    spilled("STEPS", [text("PVVALUE"), nested(pressure), nested(speed), unitsOf(system)]),
   );
 }
 
