@@ -40,7 +40,13 @@ export interface Mounted {
 const texts = mergeLocales(coreText, marksText, picksText, {
   "sheets-formula": {
     ...coreText["sheets-formula"],
-    progress: { analyzing: "Analysing", calculating: "Computing", array: "Computing ranges", done: "Computed" },
+    progress: {
+      analyzing: "Analysing",
+      calculating: "Computing",
+      "array-analysis": "Analysing ranges",
+      "array-calculation": "Computing ranges",
+      done: "Computed",
+    },
   },
 });
 
