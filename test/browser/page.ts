@@ -50,6 +50,7 @@ export async function openSheet({ width = 1280, height = 800 } = {}): Promise<Op
     headless: true,
     args: flags,
     viewport: { width, height },
+    reducedMotion: "reduce",
   });
   const page = context.pages()[0] ?? (await context.newPage());
   const complaints: string[] = [];

@@ -93,6 +93,8 @@ test("a duty gives a shortlist, two grades compare, and the inserted check table
   expect(await pane.getByRole("columnheader").allInnerTexts()).toEqual(
     expect.arrayContaining(["Demo Quince", "Demo Tansy"]),
   );
+  // of two grades the better one is told in a word
+  expect(await pane.locator("td strong").allInnerTexts()).toEqual(expect.arrayContaining(["better"]));
 
   await button("Back to the list").click();
   await freshSheet("Checked duty");
@@ -146,12 +148,12 @@ test("steps are judged: a load at rest that the static limit does not bear", asy
   expect(await header()).toBe(
     "turning · 2 steps · 133.3 MPa · 0.1257 m/s · PV 0.3351 MPa·m/s · surroundings 5 °C to 45 °C",
   );
-  // the same cycle begun at rest asks for no hours and says why
+  // the same cycle begun at rest asks for its hours too
   await tab("Duty");
   await pane.locator("[data-field=motion]").first().selectOption("static");
   await pane.locator("[data-step='2'] [data-field=motion]").selectOption("turning");
-  expect(await pane.getByRole("note").innerText()).toMatch(/^The first step is at rest, so hours/);
-  expect(await pane.locator("[data-field=hours]").count()).toBe(0);
+  expect(await pane.locator("[data-field=hours]").count()).toBe(1);
+  expect(await pane.locator("[data-field=rpm]").count()).toBe(1);
   await pane.locator("[data-field=motion]").first().selectOption("turning");
   await pane.locator("[data-step='2'] [data-field=motion]").selectOption("static");
   await tab("Charts");

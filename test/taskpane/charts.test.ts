@@ -206,6 +206,8 @@ test("edge pressure: at the duty's slope what the criterion found, at none what 
   for (const { values } of figure.lines)
     values.forEach((value, i) => expect(value!).toBeGreaterThanOrEqual(values[Math.max(0, i - 1)]!));
   expect(why(edgeFigure(subjectOf({ slope: "" })))).toMatch(/^Edge pressure needs the slope/);
+  // with a slope the picture lacks what the verdict lacks
+  expect(why(edgeFigure(subjectOf({ boreZone: "" })))).toMatch(/^no data: .*bore zone/);
 });
 
 test("wear: after the shortest life the allowance is worn", () => {
@@ -260,6 +262,12 @@ test("the tightest zones hold through all states, and a tighter pair does not", 
     expect(Math.max(...numbers.rows.map((row) => Number(row[3])))).toBeCloseTo(best!.greatest, 3);
   }
   expect(fits.map(({ greatest }) => greatest)).toEqual([...fits.map(({ greatest }) => greatest)].sort((a, b) => a - b));
+});
+
+test("a figure of the grade that no pair of zones can be judged without is named", () => {
+  const { duty, one } = subjectOf({ slope: "", hours: "", allowance: "" });
+  const { expansion: _, ...values } = one.grade.values;
+  expect(() => zoneFits(duty, { ...one.grade, values })).toThrow(/has no data on expansion/);
 });
 
 describe("what a picture puts into the sheet answers what it shows", () => {

@@ -1,6 +1,6 @@
 import { Band } from "../../src/core/band";
-import { field, fieldKeys, judge, parts, verdictOf } from "../../src/core/duties";
-import { findGrade, motions, readGrades } from "../../src/core/grades/model";
+import { field, fieldKeys, found, judge, parts, verdictOf } from "../../src/core/duties";
+import { findGrade, libraryOf, motions, readGrades } from "../../src/core/grades/model";
 import { dutyWords } from "../../src/taskpane/duty/DutyLine";
 import { fromRowText, readSelectedRow } from "../../src/taskpane/duty/fromRow";
 import { summaryOf, todoText } from "../../src/taskpane/duty/words";
@@ -262,6 +262,25 @@ describe("steps", () => {
     expect(second).toBe(form[2]);
     expect(keysAt(withStep(form), 3)).toEqual(expect.arrayContaining(["load", "time", "temperature"]));
     expect(keysAt(form, 2)).not.toContain("bore");
+  });
+
+  test("a cycle that begins at rest asks what its motion asks of the whole duty, and judges its hours", () => {
+    const rest = { ...shaft, motion: "static", rpm: "", hours: "1000", allowance: "0.3" };
+    const form = formOf(rest, [{ time: "10" }, { motion: "turning", rpm: "60", time: "50" }]);
+    expect(keysAt(form, 0)).toEqual(expect.arrayContaining(["hours", "allowance", "friction", "timeConstant"]));
+    expect(keysAt(form, 0)).not.toContain("rpm");
+    expect(keysAt(form.slice(0, 1) as unknown as Form, 0)).not.toContain("hours");
+    const turned = [
+      { ...form[0], motion: "turning", rpm: "60", time: "50" },
+      { motion: "static", time: "10" },
+    ];
+    const lives = [form, turned as unknown as Form].map((one) => {
+      const { duty } = readDuty(one, "metric");
+      return found(judge(findGrade("Demo Quince", libraryOf()), duty!), "wearLife")?.limit;
+    });
+    expect(lives[0]).toBeGreaterThan(0);
+    // a cycle has no beginning
+    expect(lives[0]).toBeCloseTo(lives[1]!, 9);
   });
 
   test("they change the verdict: a step at rest is judged by the static limit", () => {

@@ -1,9 +1,11 @@
 import { verdictText } from "../../src/core/duties";
-import { libraryOf, readGrades } from "../../src/core/grades/model";
+import { libraryOf, property, readGrades } from "../../src/core/grades/model";
+import type { PropertyKey } from "../../src/core/grades/model";
 import { standingCautions } from "../../src/core/grades/cautionsOf";
 import { emptyForm } from "../../src/taskpane/state/form";
 import type { Texts } from "../../src/taskpane/state/form";
 import { readDuty } from "../../src/taskpane/state/readDuty";
+import { checkScores, scoreOf, sideWords } from "../../src/taskpane/shortlist/better";
 import { boundUnit, filterRanked, noFilter } from "../../src/taskpane/shortlist/filter";
 import { listOf } from "../../src/taskpane/state/list";
 import { countWords, dataText, ownCautions, reasonsOf } from "../../src/taskpane/shortlist/words";
@@ -158,4 +160,47 @@ test("sorts by name and by property, those without data last", () => {
 
 test("the library alone has no own grades", () => {
   expect(listOf(dutyOf(), libraryOf()).some(({ grade }) => grade.kind === "own")).toBe(false);
+});
+
+describe("side by side", () => {
+  test("the better side is told in a word where it is known and they differ", () => {
+    expect(sideWords([1, 2])).toEqual(["", "better"]);
+    expect(sideWords([1, 3, 2])).toEqual(["", "best", ""]);
+    expect(sideWords([3, 3, 2])).toEqual(["better", "better", ""]);
+    expect(sideWords([undefined, 2, 1])).toEqual(["", "better", ""]);
+    expect(sideWords([2, 2])).toEqual(["", ""]);
+    // one figure alone is better than nothing known of the other
+    expect(sideWords([undefined, 2])).toEqual(["", ""]);
+  });
+
+  test("more pressure, a good rating and a softer shaft are better; what the duty decides has no better side", () => {
+    const [strong, weak] = [named("Own strong").grade, named("Own weak").grade];
+    const score = (key: string) => [strong, weak].map((grade) => scoreOf(grade, property(key as PropertyKey)));
+    expect(sideWords(score("runningPressure"))).toEqual(["better", ""]);
+    const other = readGrades(
+      [
+        ["grade", "least shaft hardness", "dirt", "friction high", "compressive modulus [MPa]"],
+        ["A", 300, "good", 0.2, 3000],
+        ["B", 250, "fair", 0.1, 2000],
+      ],
+      "metric",
+      "grades",
+    ).grades;
+    const words = (key: string) => sideWords(other.slice(0, 2).map((g) => scoreOf(g, property(key as PropertyKey))));
+    expect(words("shaftHardness")).toEqual(["", "better"]);
+    expect(words("dirt")).toEqual(["better", ""]);
+    expect(words("frictionHigh")).toEqual(["", "better"]);
+    expect(words("compressiveModulus")).toEqual(["", ""]);
+  });
+
+  test("a criterion is met better by its word, then by its use; without data it has no place", () => {
+    const pv = (name: string) => named(name).checks.find(({ criterion }) => criterion.id === "pv")!;
+    expect(sideWords(checkScores([pv("Own weak"), pv("Own strong")]))).toEqual(["", "better"]);
+    expect(sideWords(checkScores([pv("Own silent"), pv("Own strong")]))).toEqual(["", ""]);
+    const { criterion, duty } = pv("Own strong");
+    const made = (word: "fits" | "care", use?: number) => ({ ...pv("Own strong"), criterion, duty, word, use });
+    // 95 % fits, and is better than 20 % that asks for care
+    expect(sideWords(checkScores([made("fits", 0.95), made("care", 0.2)]))).toEqual(["better", ""]);
+    expect(sideWords(checkScores([made("fits", 0.95), made("fits")]))).toEqual(["", ""]);
+  });
 });

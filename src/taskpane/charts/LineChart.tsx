@@ -17,7 +17,7 @@ interface Props {
   readonly yText?: (value: number) => string;
 }
 
-const size = { width: 320, height: 230, left: 46, right: 12, top: 16, bottom: 40 };
+const size = { width: 320, height: 230, left: 58, right: 12, top: 16, bottom: 40 };
 
 /** Lines over x, told apart by dash and name, with a limit across and a mark. */
 export function LineChart({ x: xs, xName, lines, yName, limit, mark, bands = [], summaryId, yText = tick }: Props) {
@@ -91,7 +91,7 @@ export function LineChart({ x: xs, xName, lines, yName, limit, mark, bands = [],
       {mark && mark.at >= xs[0]! && mark.at <= xs.at(-1)! && (
         <g>
           <line className={s.limit} x1={x(mark.at)} x2={x(mark.at)} y1={size.top} y2={foot} />
-          <text className={s.name} x={x(mark.at) + 4} y={foot - 6}>
+          <text className={s.name} {...beside(x(mark.at))} y={foot - 6}>
             {mark.name}
           </text>
         </g>
@@ -99,6 +99,10 @@ export function LineChart({ x: xs, xName, lines, yName, limit, mark, bands = [],
     </svg>
   );
 }
+
+/** Where words beside an upright line have room. */
+const beside = (x: number) =>
+  x > size.width / 2 ? ({ x: x - 4, textAnchor: "end" } as const) : ({ x: x + 4, textAnchor: "start" } as const);
 
 /** Neighbouring parts of one word as one. */
 function joined(bands: NonNullable<Props["bands"]>): NonNullable<Props["bands"]> {

@@ -3,8 +3,7 @@ import type { FieldKey } from "../../core/duties";
 import { useShared } from "../parts/styles";
 import type { DutyState } from "../state/dutyState";
 import { isOfStep, choicesOf } from "../state/fields";
-import { keysAt, motionAt, withStep, withText, withoutStep } from "../state/form";
-import type { Form } from "../state/form";
+import { keysAt, withStep, withText, withoutStep } from "../state/form";
 import { FieldInput } from "./FieldInput";
 
 /** The first fields of a step; what seldom changes is folded. */
@@ -20,7 +19,6 @@ export function Steps({ duty }: { duty: DutyState }) {
       {later.map((_, i) => (
         <Step key={i} duty={duty} row={i + 1} />
       ))}
-      {motionAt(form, 0) === "static" && <AtRest form={form} />}
       <div className={s.row}>
         <Button size="small" onClick={() => setForm(withStep(form))}>
           Add a step
@@ -28,18 +26,6 @@ export function Steps({ duty }: { duty: DutyState }) {
         {later.length === 0 && <span className={s.quiet}>Other loads, speeds and rests, each with its time</span>}
       </div>
     </>
-  );
-}
-
-/** Why a cycle that starts at rest has no field for its hours. */
-function AtRest({ form }: { form: Form }) {
-  const s = useShared();
-  if (!form.some((_, row) => motionAt(form, row) !== "static")) return null;
-  return (
-    <p className={s.text} role="note">
-      The first step is at rest, so hours wanted and their wear cannot be stated. A cycle has no beginning: make a step
-      that moves the first one, the rest comes later.
-    </p>
   );
 }
 

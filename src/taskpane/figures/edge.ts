@@ -1,4 +1,4 @@
-import { found, tilted } from "../../core/duties";
+import { found, reasonOf, tilted } from "../../core/duties";
 import { EDGEPRESSURE } from "../../core/loading/edgePressure";
 import { kinds } from "../../core/kinds";
 import { fromWorking } from "../../core/units/scale";
@@ -18,13 +18,13 @@ export interface EdgeFigure extends Told {
 const count = 13;
 
 /** Lower and upper edge pressure against the slope of the shaft, up to twice that of the duty. */
-export function edgeFigure({ duty, one, system }: Subject): EdgeFigure | Untold {
+export function edgeFigure({ one, system }: Subject): EdgeFigure | Untold {
   const { values, name } = one.grade;
   // of bands the corner at which the edge was judged
-  const corner = found(one.checks, "edgePressure")?.duty ?? duty.moving;
-  const isAsked = corner.given.slope !== undefined || corner.given.span !== undefined;
-  const contact = isAsked ? tilted(values, corner) : undefined;
-  if (!contact) return { why: "Edge pressure needs the slope of the shaft (or its span) and all fields of the fit." };
+  const check = found(one.checks, "edgePressure");
+  if (!check) return { why: "Edge pressure needs the slope of the shaft (or its span) and all fields of the fit." };
+  const contact = tilted(values, check.duty);
+  if (!contact) return { why: `${check.word}: ${reasonOf(check, system)}.` };
   const { layers, slope } = contact;
   const layer = layers.greatest;
   const tilts = spread(0, Math.max(2 * slope, 0.02), count);

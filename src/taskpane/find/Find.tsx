@@ -1,6 +1,9 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { field } from "../../core/duties";
+import type { NamedDuty } from "../../core/duties";
+import { BushError } from "../../core/errors";
+import type { Grade } from "../../core/grades/model";
 import { referenceTo } from "../../port/address";
 import { useShared } from "../parts/styles";
 import { withText } from "../state/form";
@@ -78,17 +81,33 @@ function Answer({ text, formula = "" }: { text: string; formula?: string | undef
   );
 }
 
+/** What the search found for a duty, or why it could judge no pair. */
+interface Search {
+  readonly of: NamedDuty;
+  readonly fits?: readonly ZoneFit[];
+  readonly why?: string;
+}
+
+function searchOf(duty: NamedDuty, grade: Grade): Search {
+  try {
+    return { of: duty, fits: zoneFits(duty, grade) };
+  } catch (error) {
+    if (error instanceof BushError) return { of: duty, why: error.message };
+    throw error;
+  }
+}
+
 /** The tightest ISO 286 zones that never bind and stay put, to be taken over into the form. */
 function Zones({ pane, subject: { duty, one, system } }: { pane: PaneState; subject: Subject }) {
   const s = useShared();
-  const [found, setFound] = useState<{ for: typeof duty; fits: readonly ZoneFit[] }>();
+  const [found, setFound] = useState<Search>();
   const missing = [
     ...zoneNeeds.filter((key) => duty.values[key] === undefined).map((key) => field(key).heading),
     ...(duty.values.wall === undefined && duty.values.outside === undefined ? ["wall or outside"] : []),
   ];
   if (missing.length > 0)
     return <p className={s.quiet}>Zones that never bind and stay put: needs {missing.join(", ")}.</p>;
-  const fits = found?.for === duty ? found.fits : undefined;
+  const { fits, why } = found?.of === duty ? found : {};
   const use = ({ boreZone, outsideZone }: ZoneFit) => {
     const { form, setForm } = pane.duty;
     setForm(withText(withText(form, 0, "boreZone", boreZone), 0, "outsideZone", outsideZone));
@@ -96,9 +115,14 @@ function Zones({ pane, subject: { duty, one, system } }: { pane: PaneState; subj
   const length = (value: number) => quantityText("length", value, system);
   return (
     <>
-      <Button size="small" onClick={() => setFound({ for: duty, fits: zoneFits(duty, one.grade) })}>
+      <Button size="small" onClick={() => setFound(searchOf(duty, one.grade))}>
         Find the tightest zones that never bind and stay put
       </Button>
+      {why && (
+        <p className={s.text} role="status">
+          {why}.
+        </p>
+      )}
       {fits?.length === 0 && (
         <p className={s.text} role="status">
           None of the pairs of zones from H7 to B11 and p7 to zc9 holds through all states of this duty.

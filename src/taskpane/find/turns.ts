@@ -39,21 +39,36 @@ const outsideZones = ["p", "r", "s", "t", "u", "x", "z", "za", "zb", "zc"].flatM
 
 /**
  * The pairs of ISO 286 zones for bore and outside whose states all hold, the tightest running clearance first; housing
- * and shaft stay as they are. Throws what the duty lacks.
+ * and shaft stay as they are. Throws what duty or grade lacks where no pair can be judged.
  */
 export function zoneFits(duty: NamedDuty, grade: Grade): ZoneFit[] {
   const steps = duty.steps.map((_, i) => i);
   const put = (of: NamedDuty, key: FieldKey, zone: string) => withField(of, key, readZone(zone, "metric", key), steps);
+  let lacking: BushError | undefined;
+  let isJudged = false;
+  const judged = (of: NamedDuty): FitRow[] | undefined => {
+    try {
+      const rows = fitRows(of, grade);
+      isJudged = true;
+      return rows;
+    } catch (error) {
+      if (!(error instanceof BushError)) throw error;
+      lacking ??= error;
+      return undefined;
+    }
+  };
   const tried = outsideZones.flatMap((outsideZone) => {
     const pressed = attempt(() => put(duty, "outsideZone", outsideZone));
     return boreZones.flatMap((boreZone): ZoneFit[] => {
-      const rows = pressed && attempt(() => fitRows(put(pressed, "boreZone", boreZone), grade));
+      const paired = pressed && attempt(() => put(pressed, "boreZone", boreZone));
+      const rows = paired && judged(paired);
       if (!rows || rows.some(({ word }) => word === "fails" || word === "no data")) return [];
       const greatest = Math.max(...rows.map(({ clearance }) => clearance.greatest));
       const least = Math.min(...rows.map(({ clearance }) => clearance.least));
       return [{ boreZone, outsideZone, greatest, least, verdict: worstOf(rows) }];
     });
   });
+  if (lacking && !isJudged) throw lacking;
   return tried.sort((a, b) => a.greatest - b.greatest);
 }
 

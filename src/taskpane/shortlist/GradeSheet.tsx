@@ -1,5 +1,6 @@
 import { Button, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useEffect, useRef } from "react";
+import type { ReactNode } from "react";
 import { Measure } from "../../core/formula";
 import { criteria, found, reasonOf, verdictText } from "../../core/duties";
 import type { Check, NamedDuty, Ranked } from "../../core/duties";
@@ -10,6 +11,7 @@ import { measure, percentText } from "../../core/measure";
 import { quantityText } from "../state/quantity";
 import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { useShared } from "../parts/styles";
+import { checkScores, scoreOf, sideWords } from "./better";
 import { NotAsked } from "./NotAsked";
 import { UseBar } from "./UseBar";
 import { dataText, ownCautions } from "./words";
@@ -66,22 +68,23 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
         />
         {criteria
           .filter(({ id }) => asked.has(id))
-          .map(({ id, heading, text }) => (
-            <tbody key={id}>
-              <tr>
-                <th colSpan={ranked.length} scope="rowgroup" className={own.heading} title={text}>
-                  {heading}
-                </th>
-              </tr>
-              <tr>
-                {ranked.map(({ grade, checks }) => (
-                  <td key={grade.name}>
-                    <Checked check={found(checks, id)!} system={system} />
-                  </td>
+          .map(({ id, heading, text }) => {
+            const checks = ranked.map((one) => found(one.checks, id)!);
+            const sides = sideWords(checkScores(checks));
+            return (
+              <Line
+                key={id}
+                heading={heading}
+                title={text}
+                cells={checks.map((check, i) => (
+                  <>
+                    <Checked check={check} system={system} />
+                    <Side word={sides[i]!} />
+                  </>
                 ))}
-              </tr>
-            </tbody>
-          ))}
+              />
+            );
+          })}
       </table>
       <NotAsked checks={ranked[0]!.checks} duty={duty} />
       <table className={mergeClasses(s.table, own.table)}>
@@ -92,22 +95,22 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
         <Line heading="kind" cells={ranked.map(({ grade }) => kindText[grade.kind])} />
         {properties
           .filter((p) => p.key !== "grade" && p.key !== "kind")
-          .map((p) => (
-            <tbody key={p.key}>
-              <tr>
-                <th colSpan={ranked.length} scope="rowgroup" className={own.heading} title={p.text}>
-                  {p.heading}
-                </th>
-              </tr>
-              <tr>
-                {ranked.map(({ grade }) => (
-                  <td key={grade.name}>
+          .map((p) => {
+            const sides = sideWords(ranked.map(({ grade }) => scoreOf(grade, p)));
+            return (
+              <Line
+                key={p.key}
+                heading={p.heading}
+                title={p.text}
+                cells={ranked.map(({ grade }, i) => (
+                  <>
                     <Value grade={grade} property={p} system={system} />
-                  </td>
+                    <Side word={sides[i]!} />
+                  </>
                 ))}
-              </tr>
-            </tbody>
-          ))}
+              />
+            );
+          })}
         {alone?.grade.extra.map(([name, text]) => (
           <Line key={name} heading={`${name} (own column, not used)`} cells={[text]} />
         ))}
@@ -120,12 +123,12 @@ function Names({ ranked }: { ranked: readonly Ranked[] }) {
   return ranked.length === 1 ? null : <ColumnHeadings texts={ranked.map(({ grade }) => grade.name)} />;
 }
 
-function Line({ heading, cells }: { heading: string; cells: readonly string[] }) {
+function Line({ heading, title, cells }: { heading: string; title?: string; cells: readonly ReactNode[] }) {
   const own = useStyles();
   return (
     <tbody>
       <tr>
-        <th colSpan={cells.length} scope="rowgroup" className={own.heading}>
+        <th colSpan={cells.length} scope="rowgroup" className={own.heading} title={title}>
           {heading}
         </th>
       </tr>
@@ -137,6 +140,15 @@ function Line({ heading, cells }: { heading: string; cells: readonly string[] })
     </tbody>
   );
 }
+
+/** Which of the grades side by side is better in this line. */
+const Side = ({ word }: { word: string }) =>
+  word && (
+    <>
+      {" "}
+      <strong>{word}</strong>
+    </>
+  );
 
 /** Word, numbers and reason of one criterion. */
 function Checked({ check, system }: { check: Check; system: System }) {

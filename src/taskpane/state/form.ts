@@ -1,5 +1,5 @@
 import type { FieldKey, Part } from "../../core/duties";
-import { parts } from "../../core/duties";
+import { fieldKeys, parts } from "../../core/duties";
 import { motions } from "../../core/grades/model";
 import type { Motion } from "../../core/grades/model";
 import { askedKeys, isOfStep } from "./fields";
@@ -26,10 +26,14 @@ export function motionAt(form: Form, row: number): Motion {
   return wordOf(motions, stated?.motion);
 }
 
-/** The fields that a row of the form asks for. */
+/** The fields that a row of the form asks for; the first also what any step asks of the whole duty, since a cycle may begin at rest. */
 export function keysAt(form: Form, row: number): FieldKey[] {
-  const keys = askedKeys(partOf(form), motionAt(form, row), form.length > 1);
-  return row === 0 ? keys : keys.filter(isOfStep);
+  const [keys, ...later] = form
+    .slice(row)
+    .map((_, i) => askedKeys(partOf(form), motionAt(form, row + i), form.length > 1));
+  if (row > 0) return keys!.filter(isOfStep);
+  const ofWhole = later.flat().filter((key) => !isOfStep(key));
+  return fieldKeys.filter((key) => keys!.includes(key) || ofWhole.includes(key));
 }
 
 /** The form with one text changed. */

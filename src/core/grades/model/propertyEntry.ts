@@ -8,6 +8,8 @@ interface Described {
   readonly text: string;
   /** The usual test. */
   readonly method?: string;
+  /** The side that serves a bush better, all else equal; left out where that depends on the duty. */
+  readonly better?: "higher" | "lower";
 }
 /** Physical bounds in working units, wide enough for any real part, so that a slip shows. */
 type Bounded = { readonly to: number } & (
