@@ -28,6 +28,9 @@ export const recordStyle = `
 .record .worked { columns: 17rem 2; column-gap: 12pt; font-size: 7pt; line-height: 1.2; }
 .record .pair p, .record .worked p { margin: 0; overflow-wrap: anywhere; break-inside: avoid; }
 .record small { color: #526062; font-size: 7pt; font-weight: 400; }
+.record .criteria { font-size: 7pt; line-height: 1.2; margin-bottom: 3pt; }
+.record .criteria th, .record .criteria td { padding: 0 8pt 0 0; }
+.record .annex { break-before: page; }
 .record .rule, .record .mark { color: #526062; }
 .record svg { font-size: 9px; max-width: 70%; height: auto; display: block; margin: 2pt 0; }
 .record ol, .record ul { margin: 0; padding-left: 14pt; font-size: 6.5pt; line-height: 1.2; }

@@ -36,16 +36,13 @@ export function recordBody(answer: readonly RecordLine[]): string {
     ),
     element("div", element("div", inputs("input")) + element("div", inputs("grade")), "pair"),
     uses.length > 0 ? usesPicture(uses) : "",
-    element("div", sections.map((name) => section(name, of(name), origin)).join(""), "worked"),
+    element("h2", "Criteria") + criteriaTable(sections.map((name) => [name, of(name)])),
     element(
       "p",
       `Not asked: ${of("not asked")
         .map((line) => text(line[1]))
         .join(", ")}.`,
     ),
-    sources.length > 0
-      ? element("h2", "Sources") + element("ol", sources.map((s) => element("li", html(s))).join(""))
-      : "",
     element("h2", "Cautions") +
       element(
         "ul",
@@ -60,6 +57,11 @@ export function recordBody(answer: readonly RecordLine[]): string {
       "Worked by: ____________________ Date: ____________ Checked by: ____________________ Date: ____________",
       "sign",
     ),
+    element("h2", "Worked line by line", "annex"),
+    element("div", sections.map((name) => section(name, of(name), origin)).join(""), "worked"),
+    sources.length > 0
+      ? element("h2", "Sources") + element("ol", sources.map((s) => element("li", html(s))).join(""))
+      : "",
   ].join("\n");
 }
 
@@ -70,6 +72,27 @@ const valued = (line: RecordLine): string => [text(line[4]), text(line[5])].filt
 
 const item = (what: string, said: string, from: string): string =>
   element("p", `${what}: ${said}${from && ` <small>${from}</small>`}`);
+
+/** Each criterion in a row: what the duty asks, what the grade bears, use and verdict. */
+function criteriaTable(sections: readonly (readonly [name: string, lines: readonly RecordLine[]])[]): string {
+  const rows = sections.flatMap(([name, lines]) => {
+    const find = (what: string) => lines.find((line) => line[1] === what);
+    const verdict = find("verdict");
+    if (!verdict) return [];
+    const value = lines.findLast((line) => String(line[2]).startsWith("V = ")) ?? find("Value");
+    const use = find("Use")?.[4];
+    const cells = [
+      html(name),
+      value ? valued(value) : "",
+      valued(find("Limit") ?? []),
+      typeof use === "number" ? `${Math.round(use * 100)} %` : "",
+      text(verdict[4]),
+    ];
+    return [element("tr", cells.map((cell) => element("td", cell)).join(""))];
+  });
+  const head = ["criterion", "asked", "borne", "use", "verdict"].map((cell) => element("th", cell)).join("");
+  return element("table", element("thead", element("tr", head)) + element("tbody", rows.join("")), "criteria");
+}
 
 /** A criterion with its verdict in the heading, its rule, and each line as formula and numbers put in. */
 function section(
