@@ -1,23 +1,13 @@
 import { CellValueType, LocaleType } from "@univerjs/core";
 import type { ICellData } from "@univerjs/core";
-import { decode } from "../../files/decode";
-import { readDelimited } from "../../files/delimited";
-import { knows } from "../../files/kinds";
+import { readAsTyped } from "../../files/asTyped";
 import type { ReadFile } from "./read";
 import { least } from "./read";
 
-const anyHeading = (heading: string): boolean => Object.values(knows).some((known) => known(heading));
-
-/** A list as text (.csv) as a record of the grid; only what reads the same as a number is one, all else stays as it is written. */
+/** A list as text (.csv) as a record of the grid. */
 export function readText(name: string, data: Uint8Array): ReadFile {
-  const { text, remarks } = decode(data);
-  const { rows } = readDelimited(text, anyHeading, remarks);
-  const sheet =
-    name
-      .replace(/\.\w+$/, "")
-      .replace(/[[\]:*?/\\']/g, " ")
-      .slice(0, 31)
-      .trim() || "List";
+  const { rows, remarks } = readAsTyped(data);
+  const sheet = sheetNameOf(name);
   const columns = Math.max(...rows.map((row) => row.length));
   return {
     record: {
@@ -33,20 +23,21 @@ export function readText(name: string, data: Uint8Array): ReadFile {
           name: sheet,
           rowCount: Math.max(least.rows, rows.length + 100),
           columnCount: Math.max(least.columns, columns + 10),
-          cellData: Object.fromEntries(
-            rows.map((row, r) => [
-              r,
-              Object.fromEntries(row.flatMap((cell, c) => (cell === null ? [] : [[c, cellOf(cell)]]))),
-            ]),
-          ),
+          cellData: Object.fromEntries(rows.map((row, r) => [r, Object.fromEntries(row.flatMap(cellAt))])),
         },
       },
     },
-    left: [...remarks],
+    left: remarks,
   };
 }
 
-function cellOf(cell: string | number | boolean): ICellData {
-  const isNumber = String(Number(cell)) === String(cell) && Number.isFinite(Number(cell));
-  return isNumber ? { v: Number(cell), t: CellValueType.NUMBER } : { v: String(cell), t: CellValueType.STRING };
-}
+/** No sheet is named by more, or by these signs. */
+const sheetNameOf = (file: string): string =>
+  file
+    .replace(/\.\w+$/, "")
+    .replace(/[[\]:*?/\\']/g, " ")
+    .slice(0, 31)
+    .trim() || "List";
+
+const cellAt = (cell: string | number | null, col: number): [number, ICellData][] =>
+  cell === null ? [] : [[col, { v: cell, t: typeof cell === "number" ? CellValueType.NUMBER : CellValueType.STRING }]];
