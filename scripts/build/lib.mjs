@@ -47,11 +47,9 @@ cpSync(path.join(lib, "src/core"), path.join(cjs, "core"), {
 writeFileSync(path.join(cjs, "index.d.ts"), 'export * from "./core/index.js";\n');
 writeFileSync(path.join(cjs, "package.json"), '{ "type": "commonjs" }\n');
 
-/** What Node loads for an import without an extension. */
+/** What Node loads for an import without an extension: a file, else the index of a folder, as TypeScript looks for them. */
 function fileOf(from, target) {
-  const place = path.resolve(from, target);
-  const isFolder = existsSync(place) && statSync(place).isDirectory();
-  const found = isFolder ? `${target}/index.js` : `${target}.js`;
-  if (!existsSync(path.resolve(from, found))) throw new Error(`${from}: no file for "${target}"`);
+  const found = [`${target}.js`, `${target}/index.js`].find((name) => existsSync(path.resolve(from, name)));
+  if (!found) throw new Error(`${from}: no file for "${target}"`);
   return found;
 }
