@@ -15,6 +15,7 @@ export type Look =
   | "input"
   /** A cell to type words into. */
   | "words"
+  | "phrase"
   /** A computed number. */
   | "result"
   /** A computed text. */

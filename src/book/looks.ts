@@ -42,6 +42,7 @@ export const looks: Readonly<Record<Look, LookStyle>> = {
   label: { bold: true },
   input: { fill: palette.inputFill, align: "right", line: palette.line },
   words: { fill: palette.inputFill, align: "left", line: palette.line },
+  phrase: { fill: palette.inputFill, align: "left", wrap: true, line: palette.line },
   result: { align: "right" },
   answer: { align: "left" },
   formula: { mono: true, ink: palette.accent },

@@ -15,21 +15,10 @@ export const quoteHeadings = first as readonly string[];
 export const quoteRows = others;
 
 const duty = { ...dutyRows.find(({ id }) => id === given.duty)!, ...given.running };
+// in the order in which their headings suit the columns of the offers below
 const asked = [
-  ...([
-    "duty",
-    "load",
-    "bore",
-    "length",
-    "motion",
-    "rpm",
-    "temperature",
-    "dirt",
-    "shaft",
-    "hours",
-    "allowance",
-  ] as const),
-  ...(["piecesAYear", "labour", "downtime"] as const),
+  ...(["duty", "shaft", "temperature", "load", "bore", "length", "motion", "rpm", "hours", "dirt"] as const),
+  ...(["allowance", "piecesAYear", "labour", "downtime"] as const),
 ] satisfies readonly FieldKey[];
 const lastDuty = columnName(asked.length - 1);
 
@@ -47,7 +36,7 @@ const dutyBlock = (top: number) => ({
         const value = duty[key];
         return value === undefined
           ? []
-          : [[`${columnName(i)}${top + 1}`, { value, look: typeof value === "number" ? "input" : "words" }]];
+          : [[`${columnName(i)}${top + 1}`, { value, look: typeof value === "number" ? "input" : "phrase" }]];
       }),
     ),
   } satisfies BookSheet["cells"],
@@ -72,9 +61,10 @@ const answerTop = 7;
 
 export const quotes: BookSheet = {
   name: "Quotes",
-  widths: [12, 12, 14, 9, 9, 9, 9, 9, 9, 9, 10, 10, 9, 9, 9, 10],
-  frozen: { rows: 1, columns: 2 },
-  heights: { 1: 1.6, 4: 3, [quotesTop]: 2 },
+  // all of them stand beside the pane at 1440 px
+  widths: [9, 9, 13, 7.5, 7.5, 7.5, 8, 6, 8, 6, 10, 8, 7, 9, 6, 10],
+  frozen: { rows: 1, columns: 0 },
+  heights: { 1: 1.6, 4: 3, 5: 2, [quotesTop]: 2 },
   growing: [`B${answerTop}:B${answerTop + answerLines - 1}`],
   cells: {
     ...titled("Which offer to buy?", story),
@@ -114,7 +104,8 @@ export const quotes: BookSheet = {
 /** Of QUOTES' columns, in characters. */
 const rankingWidths = [10, 12, 12, 14, 18, 8, 8, 7, 9, 9, 9, 9, 9, 9, 9, 10, 9, 30, 7, 8, 60];
 const decisionWidths = [15, 96];
-/** An empty column stands between the two answers. */
+/** An empty column stands between the two answers; above it the file has a figure of the duty. */
+const between = 13;
 const rankingColumn = decisionWidths.length + 1;
 
 /** DECISION, and QUOTES to its right, from a row on: both may grow downwards. */
@@ -127,7 +118,7 @@ export function decisionLooks(top: number, offers: string, duties: string, grade
   const below = column(0, reason);
   const typed = arguments_(offers, duties, grades);
   return {
-    widths: [...decisionWidths, 3, ...rankingWidths],
+    widths: [...decisionWidths, between, ...rankingWidths],
     growing: [`B${top + 1}:B${last}`, column(verdict), column(reason)],
     cells: {
       [`A${top}`]: { formula: `=BUSH.DECISION(${typed})` },
@@ -178,7 +169,7 @@ export function decisionFile(offers: string) {
   return {
     ...looks,
     frozen: { rows: top, columns: 1 },
-    heights: { 1: 1.6, 4: 3, [top]: 2 },
+    heights: { 1: 1.6, 4: 3, 5: 2, [top]: 2 },
     cells: { ...titled("Which offer to buy?", story), ...block.cells, ...looks.cells, ...cautions.cells },
     merged: cautions.merged,
   } satisfies Partial<BookSheet>;
