@@ -62,9 +62,9 @@ const answerTop = 7;
 export const quotes: BookSheet = {
   name: "Quotes",
   // all of them stand beside the pane at 1440 px
-  widths: [9, 9, 13, 7.5, 7.5, 7.5, 8, 6, 8, 6, 10, 8, 7, 9, 6, 10],
+  widths: [9, 8.5, 12, 7, 7, 7, 7.7, 5, 8, 6, 9.7, 7.5, 7, 9.5, 5, 9.5],
   frozen: { rows: 1, columns: 0 },
-  heights: { 1: 1.6, 4: 3, 5: 2, [quotesTop]: 2 },
+  heights: { 1: 1.6, 4: 3, 5: 3, [quotesTop]: 3 },
   growing: [`B${answerTop}:B${answerTop + answerLines - 1}`],
   cells: {
     ...titled("Which offer to buy?", story),
