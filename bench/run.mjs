@@ -1,5 +1,5 @@
 /**
- * `npm run bench`: ratios within one run, so that the machine's speed cancels out; written to docs/performance.md.
+ * `npm run bench`: ratios within one run, so that the machine's speed cancels out; written to dist/docs/performance.md.
  * `--print` writes nothing and leaves the table of every function out.
  */
 import os from "node:os";
@@ -36,8 +36,8 @@ async function measure(bench, triesLeft = 2) {
 if (!print) {
   const { everyFunction } = await import("./catalogue.mjs");
   const table = everyFunction();
-  writeFileSync(new URL("../docs/performance.md", import.meta.url), page(results, table));
-  console.log("Written: docs/performance.md");
+  writeFileSync(new URL("../dist/docs/performance.md", import.meta.url), page(results, table));
+  console.log("Written: dist/docs/performance.md");
 }
 
 function page(rows, functions) {

@@ -11,12 +11,15 @@ import { gathered } from "../../src/edge/gathered";
 /** docs/functions.md: every function with its arguments, formula, an executed example and its source. */
 export function functionReference(): string {
   const families = familyList.map(({ title, functions: own }) => ({ title, members: Object.values(own) }));
-  const index = families.map(
-    ({ title, members }) =>
-      `- ${title}: ${members.map((f) => `[${f.spec.id}](#${f.spec.id.toLowerCase()})`).join(", ")}`,
-  );
+  const index = families.map(({ title, members }) => {
+    const rows = members.map((f) => {
+      const { id, text } = f.spec;
+      return `| [\`${signatureOf(f.spec)}\`](#${id.toLowerCase()}) | ${text.replaceAll("|", "\\|")} |`;
+    });
+    return `**${title}**\n\n| function | answer |\n|---|---|\n${rows.join("\n")}`;
+  });
   const sections = families.map(({ title, members }) => [`# ${title}`, ...members.map(section)].join("\n\n"));
-  return `<!-- Written by \`npm run sync\` from the specs in src/core; edits here are lost. -->\n\n# Functions\n\n${index.join("\n")}\n\n${sections.join("\n\n")}\n`;
+  return `<!-- Written by \`npm run sync\` from the specs in src/core; edits here are lost. -->\n\n# Functions\n\nWritten as \`BUSH.NAME\` in Excel and the local sheet, \`BUSH_NAME\` in Google Sheets. Arguments in brackets are optional.\n\n${index.join("\n\n")}\n\n${sections.join("\n\n")}\n`;
 }
 
 /** One function's section, its own heading included; links lead to headings of the same page. */

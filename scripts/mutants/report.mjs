@@ -17,13 +17,12 @@ export function report(outcomes, judged, root) {
     .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.from - b.from || (a.now < b.now ? -1 : 1)));
   const judgementOf = ({ at, was, now }) => judged[`${at}: ${was} → ${now}`];
   const open = survivors.filter((survivor) => !judgementOf(survivor));
-  const day = new Date().toISOString().slice(0, 10);
   return `<!-- Written by \`npm run mutants\`; edits here are lost. -->
 
 # Faults planted in the core
 
 \`npm run mutants\` plants one small fault at a time in the formulas and limits of \`src/core\` (another operator, comparison,
-constant, bound or condition) and runs the core's tests on it. A fault that no test notices is listed below. Last run: ${day}.
+constant, bound or condition) and runs the core's tests on it. A fault that no test notices is listed below.
 
 | part | planted | noticed | score |
 |---|--:|--:|--:|

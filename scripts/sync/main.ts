@@ -1,7 +1,6 @@
 /**
  * Writes what repeats the specs and the list of properties for readers that cannot import them: the wrappers with their
- * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of the README, of docs/guide/own-data.md and of
- * docs/guide/duties.md, the schemas of grades and duties; and what the models miss of the measurements (data/misses.json), which the texts of
+ * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of docs/guide/own-data.md and of docs/guide/duties.md, the schemas of grades and duties; and what the models miss of the measurements (data/misses.json), which the texts of
  * specs tell and docs/guide/limits.md. `--check` compares and changes nothing.
  */
 import { spawnSync } from "node:child_process";
@@ -16,7 +15,7 @@ import { functionReference } from "../lib/functionPages";
 import { gradesSchema } from "./gradesSchema";
 import { propertyTable } from "./propertyTable";
 import { unregistered } from "./unregistered";
-import { functionTable, wrappers } from "./wrappers";
+import { wrappers } from "./wrappers";
 import { stop } from "../lib/command.mjs";
 
 const missing = unregistered();
@@ -41,7 +40,6 @@ if (stale.length > 0 && !check) {
 for (const [file, text] of wrappers()) await put(`src/functions/${file}.ts`, text);
 await put("docs/functions.md", functionReference());
 const parts: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  "README.md": { functions: functionTable() },
   "docs/guide/own-data.md": { properties: propertyTable() },
   "docs/guide/duties.md": { fields: fieldTable(), criteria: criterionTable() },
 };

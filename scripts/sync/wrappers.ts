@@ -1,6 +1,6 @@
-import { families, familyList } from "../../src/core";
+import { families } from "../../src/core";
 import type { Family } from "../../src/core";
-import { functionText, parametersOf, signatureOf } from "../../src/core/describe";
+import { functionText, parametersOf } from "../../src/core/describe";
 import type { Formula } from "../../src/core/formula";
 
 const head = "// Written by `npm run sync` from the specs in src/core; edits here are lost.";
@@ -37,15 +37,4 @@ function wrapper(f: Formula): string {
 export function ${spec.id}(${typed.join(", ")}): any[][] {
   return answer(functions.${spec.id}, [${parameters.map((p) => p.name).join(", ")}]);
 }`;
-}
-
-/** The functions of each family with what they answer, for the README. */
-export function functionTable(): string {
-  const tables = familyList.map(({ title, functions }) => {
-    const rows = Object.values(functions).map(
-      (f) => `| \`${signatureOf(f.spec)}\` | ${f.spec.text.replaceAll("|", "\\|")} |`,
-    );
-    return `### ${title}\n\n| function | answer |\n|---|---|\n${rows.join("\n")}`;
-  });
-  return tables.join("\n\n");
 }

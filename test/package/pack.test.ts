@@ -37,11 +37,18 @@ test("holds the built modules, their types, licence and readme, and nothing of t
   expect(
     names.filter(
       (name) =>
-        !/^(lib\/(src\/(core|edge|cli|files|book\/record)|data|cjs\/core)\/.*\.(js|d\.ts)|lib\/cjs\/(index\.js|index\.d\.ts|package\.json)|lib\/package\.json\.js|LICENSE|README\.md|package\.json)$/.test(
+        !/^(lib\/(src\/(core|edge|cli|files|book\/record)|data|cjs\/core)\/.*\.(js|d\.ts)|lib\/cjs\/(index\.js|index\.d\.ts|package\.json)|lib\/package\.json\.js|docs\/.*\.(md|png)|LICENSE|README\.md|DEVELOPERS\.md|package\.json)$/.test(
           name,
         ),
     ),
   ).toEqual([]);
+});
+
+test("what its readme shows and leads to is in it", () => {
+  const readme = readFileSync(path.join(root, "README.md"), "utf8");
+  const targets = [...readme.matchAll(/\]\(([^)#:]+)\)/g)].map((found) => found[1]!);
+  expect(targets.length).toBeGreaterThan(10);
+  expect(targets.filter((target) => !names.includes(target))).toEqual([]);
 });
 
 test("its core imports as an ES module, computes, and leaves nothing behind in the global scope", () => {
@@ -75,6 +82,18 @@ console.log(JSON.stringify([functions.PRESSURE({ load: 800, bore: 20, length: 15
   ]);
 });
 
+const readmeExample = /^```js\n([^]*?)^```$/m.exec(readFileSync(path.join(root, "README.md"), "utf8"))![1]!;
+
+test("the readme's example answers what stands beside it", () => {
+  const asked = readmeExample.replaceAll(/^(functions.*);(.*)$/gm, "console.log($1);$2");
+  writeFileSync(path.join(folder, "readme.mjs"), asked);
+  const { out, err } = inFolder(process.execPath, "readme.mjs");
+  // p = F/(d·L) = 800/(20·15) MPa; ISO 286-1: H7 at 25 mm is 0 to +21 µm
+  expect([out.split("\n").slice(0, 2), err]).toEqual([[String(800 / 300), "[ 25, 25.021 ]"], ""]);
+  expect(readmeExample).toContain("// 2.667 MPa");
+  expect(readmeExample).toContain("// [25, 25.021] mm");
+});
+
 /** Each way of finding modules that TypeScript has, for modules and for CommonJS where both exist. */
 const resolutions = [
   ["node10", "right.ts", ["--module", "commonjs", "--moduleResolution", "node10", "--ignoreDeprecations", "6.0"]],
@@ -93,13 +112,7 @@ test.each(resolutions)(
       [right, "length"],
       [wrong, "lenght"],
     ] as const)
-      writeFileSync(
-        path.join(folder, file),
-        `import { functions, readers } from "bushcell";
-export const p: number = functions.PRESSURE({ load: 800, bore: 20, ${argument}: 15 });
-export const limits = functions.LIMITS({ size: 25, zone: readers.zone("H7") });
-`,
-      );
+      writeFileSync(path.join(folder, file), readmeExample.replaceAll("length:", `${argument}:`));
     const tsc = path.join(root, "node_modules/typescript/bin/tsc");
     const options = ["--noEmit", "--strict", "--target", "es2022", ...module];
     const { out } = inFolder(process.execPath, tsc, ...options, right, wrong);
