@@ -15,7 +15,7 @@ const compiled = new Map();
 function compile(file, text = readFileSync(file, "utf8")) {
   const loader = /** @type {import("esbuild").Loader} */ (path.extname(file).slice(1));
   const { code } = transformSync(text, { loader, format: "cjs", sourcefile: file, logLevel: "silent" });
-  const names = ["module", "exports", "require", "__dirname", "describe", "test", "expect"];
+  const names = ["module", "exports", "require", "__dirname", "describe", "test", "beforeAll", "expect"];
   return vm.compileFunction(code, names, { filename: file });
 }
 
@@ -38,7 +38,8 @@ export async function firstFailure(testFiles, mutation) {
     const module = { exports: {} };
     loaded.set(file, module);
     const required = (target) => (target.startsWith(".") ? load(resolve(file, target), globals) : nodeRequire(target));
-    own(file)(module, module.exports, required, path.dirname(file), globals.describe, globals.test, expect);
+    const { describe, test, beforeAll } = globals;
+    own(file)(module, module.exports, required, path.dirname(file), describe, test, beforeAll, expect);
     return module.exports;
   };
   for (const file of testFiles) {
@@ -58,7 +59,7 @@ export async function firstFailure(testFiles, mutation) {
   return undefined;
 }
 
-/** `describe` and `test` as the tests use them, which only gather what is to be run. */
+/** `describe`, `test` and `beforeAll` as the tests use them, which only gather what is to be run. */
 function collector(tests) {
   const outer = [];
   const describe = (name, body) => {
@@ -76,5 +77,6 @@ function collector(tests) {
   test.each = each(test);
   describe.each = each(describe);
   test.skip = describe.skip = () => {};
-  return { describe, test };
+  const beforeAll = (run) => tests.push({ name: "beforeAll", run });
+  return { describe, test, beforeAll };
 }
