@@ -11,7 +11,7 @@ import { pressureColumns, pressureInputs } from "./loops.mjs";
 import { best } from "./timing.mjs";
 
 const { call } = loadFunctions();
-const rows = 5000;
+const height = 5000;
 const dist = path.join(root, "dist");
 const flags = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"];
 
@@ -23,12 +23,12 @@ export async function localGrid() {
   const page = await browser.newPage();
   await page.goto(server.url);
   await page.waitForFunction(() => "bushcell" in globalThis, null, { timeout: 60_000 });
-  const table = Array.from({ length: rows }, (_, i) => pressureInputs(i));
-  const times = await page.evaluate(timeInPage, { table, rows });
+  const table = Array.from({ length: height }, (_, i) => pressureInputs(i));
+  const times = await page.evaluate(timeInPage, { table, rows: height });
   await browser.close();
   await server.close();
   return {
-    name: `the local grid: ${rows} rows by one spilled call, against ${rows} native formulas`,
+    name: `the local grid: ${height} rows by one spilled call, against ${height} native formulas`,
     ratio: times.call / times.native,
     limit: 1,
     note: `${times.call.toFixed(0)} ms against ${times.native.toFixed(0)} ms`,
@@ -54,13 +54,13 @@ async function timeInPage({ table, rows }) {
     port.write({ sheet, row: top, col }, block);
     return settled(col, at);
   };
-  const call = await run(4, [
+  const spilled = await run(4, [
     [{ formula: `=BUSH.PRESSURE(A${first}:A${last},B${first}:B${last},C${first}:C${last})` }],
   ]);
   const formulas = Array.from({ length: rows }, (_, i) => [
     { formula: `=A${first + i}/(B${first + i}*C${first + i})` },
   ]);
-  return { call, native: await run(6, formulas) };
+  return { call: spilled, native: await run(6, formulas) };
 }
 
 /** What LibreOffice adds for native formulas when it loads, computes and saves a table, against our call over as many rows. */

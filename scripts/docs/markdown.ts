@@ -1,7 +1,6 @@
 import { Marked } from "marked";
 import { catalogue } from "../../src/core";
 import { systems } from "../../src/core/kinds";
-import type { System } from "../../src/core/kinds";
 import { answered } from "../lib/functionPages";
 
 /** A fence of formulas becomes each formula with what it answers: no page shows a number that was not computed. */
@@ -15,7 +14,7 @@ function executed(line: string): string {
   if (!f || inside === undefined) throw new Error(`no formula of this add-in: ${line}`);
   const given = argumentsIn(inside);
   const named = systems.find((system) => f.spec.units && given.at(-1) === system);
-  return answered(f, named ? given.slice(0, -1) : given, named as System | undefined);
+  return answered(f, named ? given.slice(0, -1) : given, named);
 }
 
 /** Numbers, text and array constants as typed in a cell; an array's commas divide cells, its semicolons rows. */

@@ -61,24 +61,31 @@ export function mutationsOf(file, text) {
 }
 
 function mutate(node, add) {
-  if (ts.isBinaryExpression(node)) {
-    const operator = node.operatorToken;
-    const isText = [node.left, node.right].some(
-      (side) => ts.isStringLiteralLike(side) || ts.isTemplateExpression(side),
-    );
-    if (!(isText && operator.getText() === "+"))
-      for (const other of swaps[operator.getText()] ?? []) add(operator, other);
-  }
+  if (ts.isBinaryExpression(node)) mutateOperator(node, add);
   if (ts.isNumericLiteral(node)) add(node, numberInstead(Number(node.getText().replaceAll("_", ""))));
+  if (ts.isIfStatement(node)) add(node.expression, "false");
+  if (ts.isConditionalExpression(node)) add(node.condition, `!(${node.condition.getText()})`);
+  mutateSign(node, add);
+  mutateName(node, add);
+}
+
+function mutateOperator({ left, right, operatorToken: operator }, add) {
+  const isText = [left, right].some((side) => ts.isStringLiteralLike(side) || ts.isTemplateExpression(side));
+  if (isText && operator.getText() === "+") return;
+  for (const other of swaps[operator.getText()] ?? []) add(operator, other);
+}
+
+function mutateSign(node, add) {
   if (ts.isPrefixUnaryExpression(node) && ["-", "!"].includes(node.getText()[0]) && !ts.isNumericLiteral(node.operand))
     add(node, node.operand.getText());
+  if (ts.isCallExpression(node) && node.expression.getText() === "Math.abs")
+    add(node, `(${node.arguments[0].getText()})`);
+}
+
+function mutateName(node, add) {
   if (ts.isPropertyAssignment(node) && bounds[node.name.getText()]) add(node.name, bounds[node.name.getText()]);
   if (ts.isPropertyAccessExpression(node) && ts.isCallExpression(node.parent) && twins[node.name.getText()])
     add(node.name, twins[node.name.getText()]);
-  if (ts.isIfStatement(node)) add(node.expression, "false");
-  if (ts.isConditionalExpression(node)) add(node.condition, `!(${node.condition.getText()})`);
-  if (ts.isCallExpression(node) && node.expression.getText() === "Math.abs")
-    add(node, `(${node.arguments[0].getText()})`);
 }
 
 const numberInstead = (value) => String(Number.isInteger(value) ? value + 1 : value * 1.1);

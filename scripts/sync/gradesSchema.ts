@@ -49,8 +49,8 @@ const publishedMedia = {
 
 /** Media stand beside the values, since each has a source of its own. */
 function published(p: Property): object | undefined {
-  const of = (properties: object, more = {}) => ({
-    allOf: [{ $ref: "#/definitions/published" }, { properties, ...more }],
+  const of = (values: object, more = {}) => ({
+    allOf: [{ $ref: "#/definitions/published" }, { properties: values, ...more }],
   });
   if (p.kind === "rating") return of({ value: { enum: ratings } });
   if (p.kind === "choice") return of({ value: { enum: p.words } });

@@ -64,15 +64,19 @@ const readCell = (value: Value): ReadCell =>
       }
     : { value, text: String(value ?? "") };
 
+const valueOf = (value: string | number | boolean | null): string | number =>
+  typeof value === "boolean" ? String(value).toUpperCase() : (value ?? "");
+
 function changedCells({ cells }: BookSheet, before: HandedSheet, after: HandedSheet): Record<string, BookCell> {
   const out: Record<string, BookCell> = { ...cells };
   after.cells.forEach((line, row) =>
     line.forEach(({ formula, value }, col) => {
-      if (formula === before.cells[row]?.[col]?.formula && !before.cells[row]?.[col]?.spilledFrom) return;
+      const was = before.cells[row]?.[col];
+      if (formula === was?.formula && !was?.spilledFrom) return;
       const at = addressOf(row, col);
       const { look, format } = cells[at] ?? {};
-      const held = typeof value === "boolean" ? String(value).toUpperCase() : (value ?? "");
-      out[at] = { ...(look && { look }), ...(format && { format }), value: held, ...(formula && { formula }) };
+      const said = { value: valueOf(value), ...(formula && { formula }) };
+      out[at] = { ...(look && { look }), ...(format && { format }), ...said };
     }),
   );
   return out;

@@ -56,61 +56,12 @@ export const isNative = (formula: string): boolean => !/BUSH\.|#/.test(formula);
 
 function sheetOf(sheet: FileSheet, answers: readonly Answered[], settings: WriteSettings): WriteSheet {
   const cells = new Map<string, Partial<Cell>>();
-  const put = (row: number, col: number, part: Partial<Cell>) => {
+  const put: Put = (row, col, part) => {
     const key = `${row},${col}`;
     cells.set(key, { ...cells.get(key), ...part });
   };
-  for (const { range, look, format } of sheet.areas ?? []) {
-    const { row, col, rows, cols } = areaOf(range);
-    for (let r = 0; r < rows; r++)
-      for (let c = 0; c < cols; c++) put(row + r, col + c, { style: styleOf(looks[look], format) });
-  }
-  for (const [at, { value, formula, look, format }] of Object.entries(sheet.cells)) {
-    const { row, col } = areaOf(at);
-    put(row, col, {
-      ...(value === undefined || formula !== undefined ? {} : { value }),
-      ...(look || format ? { style: styleOf(looks[look ?? "text"], format) } : {}),
-    });
-  }
-  for (const { at, headings, rows } of sheet.tables ?? []) {
-    const { row, col } = areaOf(at);
-    headings.forEach((value, c) => put(row, col + c, { value, style: styleOf(looks.heading) }));
-    rows.forEach((line, r) =>
-      line.forEach((value, c) =>
-        put(row + r + 1, col + c, { value, style: styleOf(looks[typeof value === "string" ? "words" : "input"]) }),
-      ),
-    );
-  }
-  for (const { at, formula, grid } of answers) {
-    const { row, col } = areaOf(at);
-    const isSpill = !isNative(formula) || grid.length * grid[0]!.length > 1;
-    const ref = `${at}:${addressOf(row + grid.length - 1, col + grid[0]!.length - 1)}`;
-    const leave = settings.nativeUncomputed && isNative(formula);
-    if (settings.plain && isSpill && typeof grid[0]![0] !== "number") {
-      grid.forEach((line, r) => line.forEach((cell, c) => put(row + r, col + c, { value: cached(cell) })));
-      continue;
-    }
-    grid.forEach((line, r) =>
-      line.forEach((cell, c) => r + c > 0 && !leave && put(row + r, col + c, { value: cached(cell) })),
-    );
-    put(row, col, {
-      formula: stored(formula),
-      ...(leave ? {} : { formulaResult: cached(grid[0]![0]!) }),
-      ...(isSpill && !settings.plain ? { formulaType: "array", formulaRef: ref, formulaDynamic: true } : {}),
-    });
-  }
-  const table = (sheet.tables ?? []).map(({ name, at, headings, rows }) => {
-    const { row, col } = areaOf(at);
-    return {
-      name,
-      displayName: name,
-      range: `${at}:${addressOf(row + rows.length, col + headings.length - 1)}`,
-      columns: headings.map((heading) => ({ name: heading })),
-      style: "TableStyleLight1",
-      showRowStripes: false,
-      showAutoFilter: false,
-    };
-  });
+  putTyped(sheet, put);
+  for (const one of answers) putAnswer(one, settings, put);
   const widths = sheet.widths.map((width) => ({ width: width + 2 }));
   const last = Object.entries(sheet.heights ?? {}).map(
     ([row, lines]) => [Number(row) - 1, { height: lines * 16 }] as const,
@@ -119,7 +70,7 @@ function sheetOf(sheet: FileSheet, answers: readonly Answered[], settings: Write
     name: sheet.name,
     columns: widths,
     cells,
-    tables: table,
+    tables: tablesOf(sheet),
     merges: (sheet.merged ?? []).map((range) => {
       const { row, col, rows, cols } = areaOf(range);
       return { startRow: row, startCol: col, endRow: row + rows - 1, endCol: col + cols - 1 };
@@ -157,6 +108,72 @@ function sheetOf(sheet: FileSheet, answers: readonly Answered[], settings: Write
       oddFooter: "&LPreliminary sizing: test in the application, follow local codes.&RPage &P of &N",
     },
   };
+}
+
+type Put = (row: number, col: number, part: Partial<Cell>) => void;
+
+/** What stands in a sheet before anything is computed: looks of areas, cells, tables. */
+function putTyped(sheet: FileSheet, put: Put): void {
+  for (const { range, look, format } of sheet.areas ?? []) {
+    const { row, col, rows, cols } = areaOf(range);
+    for (let r = 0; r < rows; r++)
+      for (let c = 0; c < cols; c++) put(row + r, col + c, { style: styleOf(looks[look], format) });
+  }
+  for (const [at, { value, formula, look, format }] of Object.entries(sheet.cells)) {
+    const { row, col } = areaOf(at);
+    put(row, col, {
+      ...(value === undefined || formula !== undefined ? {} : { value }),
+      ...(look || format ? { style: styleOf(looks[look ?? "text"], format) } : {}),
+    });
+  }
+  putTables(sheet, put);
+}
+
+function putTables(sheet: FileSheet, put: Put): void {
+  for (const { at, headings, rows } of sheet.tables ?? []) {
+    const { row, col } = areaOf(at);
+    headings.forEach((value, c) => put(row, col + c, { value, style: styleOf(looks.heading) }));
+    rows.forEach((line, r) =>
+      line.forEach((value, c) =>
+        put(row + r + 1, col + c, { value, style: styleOf(looks[typeof value === "string" ? "words" : "input"]) }),
+      ),
+    );
+  }
+}
+
+/** A formula with the answer that a file keeps of it, over all the cells that it fills. */
+function putAnswer({ at, formula, grid }: Answered, settings: WriteSettings, put: Put): void {
+  const { row, col } = areaOf(at);
+  const first = grid[0]![0]!;
+  const isSpill = !isNative(formula) || grid.length * grid[0]!.length > 1;
+  if (settings.plain && isSpill && typeof first !== "number") {
+    grid.forEach((line, r) => line.forEach((cell, c) => put(row + r, col + c, { value: cached(cell) })));
+    return;
+  }
+  const ref = `${at}:${addressOf(row + grid.length - 1, col + grid[0]!.length - 1)}`;
+  const spill =
+    isSpill && !settings.plain ? ({ formulaType: "array", formulaRef: ref, formulaDynamic: true } as const) : {};
+  if (settings.nativeUncomputed && isNative(formula)) {
+    put(row, col, { formula: stored(formula), ...spill });
+    return;
+  }
+  grid.forEach((line, r) => line.forEach((cell, c) => r + c > 0 && put(row + r, col + c, { value: cached(cell) })));
+  put(row, col, { formula: stored(formula), formulaResult: cached(first), ...spill });
+}
+
+function tablesOf(sheet: FileSheet) {
+  return (sheet.tables ?? []).map(({ name, at, headings, rows }) => {
+    const { row, col } = areaOf(at);
+    return {
+      name,
+      displayName: name,
+      range: `${at}:${addressOf(row + rows.length, col + headings.length - 1)}`,
+      columns: headings.map((heading) => ({ name: heading })),
+      style: "TableStyleLight1",
+      showRowStripes: false,
+      showAutoFilter: false,
+    };
+  });
 }
 
 const cached = (cell: Value): CellValue => (cell instanceof CellError ? cell.code : cell);

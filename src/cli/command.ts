@@ -85,12 +85,22 @@ function run(args: string[], streams: Streams): number {
     system: oneOf("units", given.units, systems),
     decimals: given.decimal === undefined ? "ask" : oneOf("decimal", given.decimal, ["comma", "point"] as const),
   } as const;
-  if (name === "check" && files.length === 1) return runCheck(files[0]!, setting, streams);
-  const isOutAsked = name === "record" || (name === "offers" && given.decision);
-  if (given.out !== undefined && !isOutAsked) throw new Refusal("--out goes with record and with offers --decision");
-  if (name === "offers" && files.length > 0 && given.duties !== undefined) return runOffers(files, setting, streams);
-  if (name === "record" && files.length === 1 && given.duty !== undefined)
-    return runRecord(files[0]!, given.duty, setting, streams);
+  return runCommand(name, files, setting, streams);
+}
+
+const writesPage = (name: string | undefined, { decision }: Given): boolean =>
+  name === "record" || (name === "offers" && decision === true);
+
+function runCommand(name: string | undefined, files: string[], setting: Setting, streams: Streams): number {
+  const { given } = setting;
+  const [file, second] = files;
+  const only = second === undefined ? file : undefined;
+  if (name === "check" && only !== undefined) return runCheck(only, setting, streams);
+  if (given.out !== undefined && !writesPage(name, given))
+    throw new Refusal("--out goes with record and with offers --decision");
+  if (name === "offers" && file !== undefined && given.duties !== undefined) return runOffers(files, setting, streams);
+  if (name === "record" && only !== undefined && given.duty !== undefined)
+    return runRecord(only, given.duty, setting, streams);
   throw new Refusal(usage);
 }
 
@@ -161,9 +171,9 @@ const say = ({ name, remarks }: FileTable, err: Streams["err"]): void => {
   for (const remark of remarks) err(`${name}: ${remark}\n`);
 };
 
-function told<T>(table: FileTable, run: () => T): T {
+function told<T>(table: FileTable, read: () => T): T {
   try {
-    return run();
+    return read();
   } catch (error) {
     throw error instanceof BushError ? refusal(error, table, "duties") : error;
   }

@@ -50,12 +50,14 @@ function limitText(kind: Kind, limit: number, system: System): string {
   return unit === "°" || unit === "" ? `${number}${unit}` : `${number} ${unit}`;
 }
 
+const highestOf = ({ kind, to, below }: Bounds): number | undefined =>
+  to ?? (kind === "percent" && below === undefined ? whole : undefined);
+
 /** "above 0 mm", "from 0 to 0.5", "at most 10 %"; empty where there is no bound. */
 export function boundsText(bounds: Bounds, system: System): string {
-  const isPercent = bounds.kind === "percent";
   const say = (limit: number) => limitText(bounds.kind, limit, system);
   const low = bounds.from ?? (bounds.kind === "temperature" ? absoluteZero : undefined);
-  const high = bounds.to ?? (isPercent && bounds.below === undefined ? whole : undefined);
+  const high = highestOf(bounds);
   const parts: string[] = bounds.whole ? ["a whole number"] : [];
   if (bounds.above !== undefined) parts.push(`above ${say(bounds.above)}`);
   else if (low !== undefined && high !== undefined) return `from ${say(low)} to ${say(high)}`;

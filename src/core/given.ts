@@ -1,7 +1,6 @@
 import { checkDomain } from "./domain";
 import { BushError, isMissing, mustBe, orList } from "./errors";
 import type { Arg, Cell, ChoiceArg, ListArg, NotationArg, Span, TableArg } from "./args";
-import type { Kind } from "./kinds";
 import { readSpan } from "./span";
 
 /**
@@ -9,10 +8,7 @@ import { readSpan } from "./span";
  * cells instead. Text in an argument's own notation is read, and so are the rows of a table.
  */
 export function readGiven(name: string, arg: Arg, given: unknown): unknown {
-  if (given === undefined || given === null) {
-    if (!arg.optional) throw isMissing(name);
-    return "default" in arg ? arg.default : undefined;
-  }
+  if (given === undefined || given === null) return leftOut(name, arg);
   switch (arg.kind) {
     case "choice":
       return readChoice(name, arg, given);
@@ -33,6 +29,12 @@ export function readGiven(name: string, arg: Arg, given: unknown): unknown {
     default:
       return numberIn(name, arg, given);
   }
+}
+
+/** What an argument that is left out counts as. */
+function leftOut(name: string, arg: Arg): unknown {
+  if (!arg.optional) throw isMissing(name);
+  return "default" in arg ? arg.default : undefined;
 }
 
 function textIn(name: string, given: unknown): string {
@@ -106,7 +108,7 @@ function listIn(name: string, arg: ListArg, given: unknown): unknown[] {
   return given.map((one: unknown, i) => {
     if (one === undefined || one === null) return undefined;
     const place = `${name} ${i + 1}`;
-    if (arg.of !== "text") return numberIn(place, { ...arg, kind: arg.of as Kind }, one);
+    if (arg.of !== "text") return numberIn(place, { ...arg, kind: arg.of }, one);
     if (typeof one !== "string") throw mustBe(place, "text", one);
     return one;
   });

@@ -71,19 +71,24 @@ export function readMoney(name: string, bounds: Bounds, cell: number | string, h
 
 function parse(name: string, cell: string, heading: string | undefined): Money {
   checkLength(name, cell);
-  const text = cell.trim().replace(apiece, "");
-  const leading = before.exec(text);
-  const found = splitNumber(leading ? text.slice(leading[0].length) : text);
-  const label = leading?.[1] ?? found?.rest ?? "";
-  if (!found || found.isFraction || (leading && found.rest !== ""))
-    throw mustBe(name, 'an amount like "EUR 2.40"', cell);
-  if (label === "") return { amount: found.value };
+  const { amount, label } = splitMoney(cell) ?? {};
+  if (amount === undefined || label === undefined) throw mustBe(name, 'an amount like "EUR 2.40"', cell);
+  if (label === "") return { amount };
   try {
-    return { amount: found.value, currency: currencyOf(name, label, heading) };
+    return { amount, currency: currencyOf(name, label, heading) };
   } catch (error) {
     // what is asked of a sign is told as it is
     throw error instanceof BushError && shared[label] ? error : mustBe(name, 'an amount like "EUR 2.40"', cell);
   }
+}
+
+/** An amount and what stands before or behind it, not on both sides. */
+function splitMoney(cell: string): { amount: number; label: string } | undefined {
+  const text = cell.trim().replace(apiece, "");
+  const leading = before.exec(text);
+  const found = splitNumber(leading ? text.slice(leading[0].length) : text);
+  if (!found || found.isFraction || (leading && found.rest !== "")) return undefined;
+  return { amount: found.value, label: leading?.[1] ?? found.rest };
 }
 
 /** Amounts that are added up have one currency; plain numbers go with any. */

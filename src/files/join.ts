@@ -106,9 +106,10 @@ function defaultUnit(list: EntryList, { key }: Column, system: System): string {
 /** Text in a column of numbers that is one number becomes it, with its unit where that must stand in the cell; other text stays. */
 function cellOf(cell: ListCell, unit: string, isNumber: boolean): ListCell {
   if (!isNumber || cell === null) return cell;
-  const found = typeof cell === "number" ? { value: cell, rest: "" } : splitNumber(cell);
-  const isPlain = found !== undefined && found.rest === "" && !("isFraction" in found) && Number.isFinite(found.value);
-  if (!isPlain) return typeof cell === "string" && unit !== "" && /[\d½¼¾]$/.test(cell) ? `${cell} ${unit}` : cell;
-  if (typeof cell === "string" && "withComma" in found) return cell;
-  return unit === "" ? found.value : `${found.value} ${unit}`;
+  if (typeof cell === "number") return Number.isFinite(cell) ? withUnit(cell, unit) : cell;
+  const found = splitNumber(cell);
+  const isPlain = found?.rest === "" && !("isFraction" in found) && Number.isFinite(found.value);
+  if (!isPlain) return unit !== "" && /[\d½¼¾]$/.test(cell) ? `${cell} ${unit}` : cell;
+  return "withComma" in found ? cell : withUnit(found.value, unit);
 }
+const withUnit = (value: number, unit: string): ListCell => (unit === "" ? value : `${value} ${unit}`);

@@ -50,20 +50,19 @@ function listOf(rows: ListCell[][], merges: readonly Merge[] | undefined, knows:
 function withMerged(rows: ListCell[][], merges: readonly Merge[], top: number): ListCell[][] {
   const row = [...(rows[top] ?? [])];
   for (const { startRow, startCol, endRow, endCol } of merges) {
-    if (startRow >= top || startRow < top - 2) continue;
     const text = rows[startRow]?.[startCol];
-    if (typeof text !== "string") continue;
+    if (startRow >= top || startRow < top - 2 || typeof text !== "string") continue;
     const reachesDown = endRow >= top;
     // a title over the whole table is no heading of its columns
-    if (!reachesDown && (endRow !== top - 1 || endCol - startCol + 1 >= row.filter((cell) => cell !== null).length))
-      continue;
-    for (let col = startCol; col <= endCol; col++) {
-      const own = row[col];
-      row[col] = reachesDown || own === null || own === undefined ? text : `${text} ${String(own)}`;
-    }
+    const isTitle = endCol - startCol + 1 >= row.filter((cell) => cell !== null).length;
+    if (!reachesDown && (endRow !== top - 1 || isTitle)) continue;
+    for (let col = startCol; col <= endCol; col++) row[col] = reachesDown ? text : behind(text, row[col]);
   }
   return rows.map((cells, i) => (i === top ? row.map((cell) => cell ?? null) : cells));
 }
+
+const behind = (text: string, own: ListCell | undefined): string =>
+  own === null || own === undefined ? text : `${text} ${String(own)}`;
 
 function plain(cell: unknown): ListCell {
   if (cell === null || cell === undefined || cell === "") return null;

@@ -38,7 +38,7 @@ const byId = (id: string): HTMLElement => {
 for (const [name, colour] of Object.entries(palette)) document.documentElement.style.setProperty(`--${name}`, colour);
 
 async function open(): Promise<void> {
-  const functions = supplyCustomFunctions(globalThis as { CustomFunctions?: unknown });
+  const functions = supplyCustomFunctions(globalThis);
   const [metadata, { mountGrid, readRecord }, store] = await Promise.all([
     loadMetadata("functions.json"),
     import(/* webpackChunkName: "grid" */ "./grid/mount"),

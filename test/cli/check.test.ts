@@ -36,7 +36,7 @@ const near = (text: string, value: unknown) =>
 test("the greenhouse duties have DUTIES' answer, with the file's line in front", () => {
   const { out, code } = check(greenhouse());
   const { data } = Papa.parse<string[]>(out.trim());
-  const [headings, ...answered] = answer(functions.DUTIES, [[dutyHeadings, ...dutyCells]], host) as unknown[][];
+  const [headings, ...answered] = answer(functions.DUTIES, [[dutyHeadings, ...dutyCells]], host);
   expect(data[0]).toEqual(["line", ...headings!]);
   expect(data.slice(1).map(([line]) => Number(line))).toEqual(
     dutyRows.flatMap(({ duty }, i) => (duty === undefined ? [] : [i + 2])),

@@ -33,7 +33,7 @@ test("a published value without its source, or in an unknown unit, is refused", 
   delete (unsourced.grades[0]!.values.pvLimit as { source?: string }).source;
   expect(faults(gradesSchema, unsourced)).not.toEqual([]);
   const wrongUnit = copy(generic);
-  wrongUnit.grades[0]!.values.pvLimit!.unit = "MPa";
+  wrongUnit.grades[0]!.values.pvLimit.unit = "MPa";
   expect(faults(gradesSchema, wrongUnit)).not.toEqual([]);
 });
 

@@ -63,7 +63,7 @@ const markdown = [
   ...under(path.join(root, "docs"), ".md"),
 ];
 test.each(markdown.map((file) => [path.relative(root, file), file]))("%s: its links lead somewhere", (_, file) => {
-  const text = readFileSync(file!, "utf8");
+  const text = readFileSync(file, "utf8");
   for (const [, target] of text.matchAll(/\]\((?!https?:|#)([^)#\s]+)(?:#[^)]*)?\)/g))
-    expect([target, existsSync(path.join(path.dirname(file!), target!))]).toEqual([target, true]);
+    expect([target, existsSync(path.join(path.dirname(file), target!))]).toEqual([target, true]);
 });

@@ -56,7 +56,7 @@ function placeOf(text: string, book: Workbook, sheet: Sheet): Place {
     const { place } = book.tables.find(({ name }) => name === table)!;
     if (column === "#All") return place;
     const [headings] = cellsOf(book, { ...place, rows: 1 });
-    const col = headings!.indexOf(column!);
+    const col = headings!.indexOf(column);
     if (col < 0) throw new Error(`${table} has no column ${column}`);
     return { ...place, row: place.row + 1, rows: place.rows - 1, col: place.col + col, cols: 1 };
   }

@@ -50,7 +50,7 @@ export function waysToCall(f: Formula): Case[] {
   const of = (
     way: string,
     each: (cell: CellValue) => unknown,
-    { cells = example, padded = false, flags = given.errorsAndTypes as number } = {},
+    { cells = example, padded = false, flags = Number(given.errorsAndTypes) } = {},
   ): Case => ({ way, call: { name: id, args: on(cells, each, padded), flags }, expected: expected(cells) });
   const same = (cell: CellValue) => cell;
   const cases = [
@@ -65,7 +65,7 @@ export function waysToCall(f: Formula): Case[] {
   const at = all.findIndex((arg) => !isWhole(arg));
   if (at < 0 || example[at] === undefined) return cases;
   const [[first]] = example[at] as [[CellValue]];
-  const column: Cells = [[first!], [""], ["fair words"], [{ error: "#DIV/0!" }], [{ error: "#NAME?" }], [first!]];
+  const column: Cells = [[first], [""], ["fair words"], [{ error: "#DIV/0!" }], [{ error: "#NAME?" }], [first]];
   const cells = example.map((one, i) => (i === at ? column : one));
   cases.push(of("a column with a blank, text and errors", onTheWire, { cells }));
   const asOlder = (cell: CellValue) => (isError(cell) ? { type: "CustomFunctionError", code: cell.error } : cell);

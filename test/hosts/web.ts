@@ -66,7 +66,8 @@ function standIn(sets: object): void {
     _requirementMatrix: JSON.stringify(sets),
   };
   const message = { _errorCode: 0, _serializerVersion: 1 };
-  addEventListener("message", async ({ data, source, origin }: MessageEvent<string>) => {
+  addEventListener("message", (event: MessageEvent<string>) => void reply(event));
+  async function reply({ data, source, origin }: MessageEvent<string>): Promise<void> {
     const asked = JSON.parse(data) as Message;
     if (asked._messageType !== 0) return;
     const { _actionName, _conversationId, _correlationId } = asked;
@@ -84,7 +85,7 @@ function standIn(sets: object): void {
       _data,
     };
     (source as Window).postMessage(JSON.stringify(answer), origin);
-  });
+  }
   window.toPane = (_actionName, _data) => {
     const told = {
       _messageType: 1,

@@ -22,8 +22,8 @@ afterAll(async () => {
 
 test("office.js takes the page for Excel's, and has every function of functions.json", async () => {
   const found = await host.page.evaluate(() => ({
-    host: Office.context.host as unknown,
-    platform: Office.context.platform as unknown,
+    host: Office.context.host,
+    platform: Office.context.platform,
     ids: Object.keys((CustomFunctions as unknown as { _association: { mappings: object } })._association.mappings),
   }));
   expect([found.host, found.platform]).toEqual(["Excel", "PC"]);

@@ -114,7 +114,7 @@ const laws: readonly Way[] = [
   ...(["central", "uniform", "offset", "overhung"] as const).map((loadcase) =>
     way(
       `SHAFTSLOPE, ${loadcase}`,
-      (values) => core.functions.SHAFTSLOPE({ ...values, loadcase })[0]!,
+      (values) => core.functions.SHAFTSLOPE({ ...values, loadcase })[0],
       {
         ...{ load: 600, span: 200, diameter: 16, modulus: 206000, inner: 4 },
         ...(loadcase === "offset" || loadcase === "overhung" ? { position: 60 } : {}),

@@ -71,7 +71,7 @@ const asGrade = (values: Values): Grade => ({ name: "T", kind: "own", values, or
 const library = standardLibrary().grades.map(({ values }) => values);
 const anyGrade: fc.Arbitrary<Values> = fc.oneof(
   { weight: 2, arbitrary: oneOf(...library) },
-  { weight: 1, arbitrary: randomGrade as fc.Arbitrary<Values> },
+  { weight: 1, arbitrary: randomGrade },
   // all figures there, so that something may fit
   {
     weight: 1,

@@ -21,7 +21,7 @@ beforeAll(() => {
   expect([status, err]).toEqual([0, ""]);
   code = readFileSync(path.join(folder, "Code.gs"), "utf8");
   // nothing of Node, of a browser or of the sheet is within reach
-  functions = vm.createContext({}) as typeof functions;
+  functions = vm.createContext({});
   vm.runInContext(forgetNewer, functions);
   vm.runInContext(code, functions, { filename: "Code.gs" });
 }, 600_000);

@@ -1,58 +1,9 @@
-import { fieldHeading, fields } from "../../core/duties";
-import type { FieldKey } from "../../core/duties";
 import { metals } from "../../core/fit/metals";
-import type { BookCell, BookSheet, PickList, Scalar } from "../book";
+import type { BookCell, BookSheet } from "../book";
 import { marksBy } from "./duties";
+import { at, cardCells, cardLast, cardPicks, cardTop } from "./fitCard";
+import type { Key } from "./fitCard";
 import { across, cautionLines, titled } from "./parts";
-
-/** The card of the duty. */
-const card = {
-  duty: "Roof-vent pivot",
-  grade: "Demo Sorrel",
-  load: 900,
-  bore: 20,
-  length: 20,
-  outside: 23,
-  swing: 70,
-  cycles: 0.5,
-  temperature: "-20 to 80",
-  moisture: "humid",
-  shaft: "hardened steel",
-  housing: "aluminium alloy",
-  housingOutside: 40,
-  boreZone: "E10",
-  zoneHolds: "pressed",
-  outsideZone: "+0.15/+0.20",
-  housingZone: "H7",
-  shaftZone: "f7",
-  assemblyMoisture: "dry",
-  keptGrip: 60,
-  leastClearance: 0.01,
-  heldAtEnds: "no",
-} as const satisfies Partial<Record<FieldKey, Scalar>>;
-type Key = keyof typeof card;
-const keys = Object.keys(card) as Key[];
-
-const cardTop = 5;
-const cardLast = cardTop + keys.length - 1;
-const at = (key: Key): string => `B${cardTop + keys.indexOf(key)}`;
-const labelOf = (key: Key): string => (key === "keptGrip" ? "share of grip kept [%]" : fieldHeading(key, "metric"));
-
-const cardCells = (): BookSheet["cells"] =>
-  Object.fromEntries(
-    keys.flatMap((key, i): [string, BookCell][] => {
-      const value: Scalar = card[key];
-      return [
-        [`A${cardTop + i}`, { value: labelOf(key), look: "label" }],
-        [at(key), { value, look: typeof value === "string" ? "words" : "input" }],
-      ];
-    }),
-  );
-const cardPicks = keys.flatMap((key): PickList[] => {
-  const entry = fields[key];
-  if (key === "housing") return [{ at: at(key), from: metals.map(({ name }) => name) }];
-  return entry.kind === "choice" ? [{ at: at(key), from: entry.words }] : [];
-});
 
 /** Rows for the states: as many as there are where neither the moisture at assembly nor the share kept is told. */
 const states = 21;

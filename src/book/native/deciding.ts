@@ -1,5 +1,5 @@
 import { isNumberArg, requiresOf, workingOf } from "../../core/formula";
-import type { Arg, Formula } from "../../core/formula";
+import type { Formula } from "../../core/formula";
 import { readCondition, symbolsOf } from "../../core/teach/working";
 
 type Values = Readonly<Record<string, unknown>>;
@@ -18,7 +18,7 @@ export function decidingArgs(f: Formula, values: Values): ReadonlySet<string> {
     }),
   );
   const isTold = (name: string): boolean => {
-    const arg = (f.spec.args as Readonly<Record<string, Arg>>)[name];
+    const arg = f.spec.args[name];
     return arg !== undefined && isNumberArg(arg) && told.has(arg.symbol);
   };
   return new Set([...[...chooses].filter((name) => !isTold(name)), ...looksUp]);

@@ -9,8 +9,8 @@ import { usesPicture } from "./uses";
  */
 export function recordBody(answer: readonly RecordLine[]): string {
   const lines = answer.slice(1);
-  const of = (section: string) => lines.filter(([name]) => name === section);
-  const named = (section: string, what: string) => of(section).find((line) => line[1] === what)?.[4];
+  const of = (wanted: string) => lines.filter(([name]) => name === wanted);
+  const named = (wanted: string, what: string) => of(wanted).find((line) => line[1] === what)?.[4];
   const sections = [...new Set(lines.map(([name]) => String(name)))].filter((name) => !plainSections.has(name));
   const sources = [...new Set(sections.flatMap((name) => of(name).map((line) => String(line[6]))))].filter(
     (s) => s.length > 24,
@@ -23,9 +23,9 @@ export function recordBody(answer: readonly RecordLine[]): string {
     const use = of(name).find((line) => line[1] === "Use")?.[4];
     return typeof use === "number" ? [[name, use] as const] : [];
   });
-  const inputs = (section: string) =>
-    element("h2", section) +
-    of(section)
+  const inputs = (name: string) =>
+    element("h2", name) +
+    of(name)
       .map((line) => item(text(line[1]), valued(line), line[6] === "as read" ? "" : origin(line[6])))
       .join("");
   return [

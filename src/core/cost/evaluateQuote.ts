@@ -68,38 +68,62 @@ export function evaluateAll(
 /** The longest lead time that is believed, d. */
 const threeYears = 1095;
 
+/** What is said of an offer as it is evaluated. */
+interface Notes {
+  readonly reasons: string[];
+  readonly remarks: string[];
+  readonly questions: string[];
+}
+
 function evaluateQuote(quote: Quote, setting: Setting): Evaluation {
-  const reasons: string[] = [];
-  const remarks: string[] = [...quote.remarks];
-  const questions: string[] = [];
-  const { values, faults } = quote;
-  for (const [field, fault] of faults) (field === "leadTime" ? remarks : reasons).push(faultText(field, fault));
-  if (values.leadTime !== undefined && values.leadTime > threeYears)
-    reasons.push(`lead time must be at most three years, got ${Math.round(values.leadTime)} d`);
-  const duty = attempt(() => chooseDuty(setting.duties, values.forDuty ?? setting.duty), reasons);
+  const notes: Notes = { reasons: [], remarks: [...quote.remarks], questions: [] };
+  const { reasons, remarks, questions } = notes;
+  const { forDuty } = quote.values;
+  noteFaults(quote, notes);
+  const duty = attempt(() => chooseDuty(setting.duties, forDuty ?? setting.duty), reasons);
   const grade = gradeOf(quote, setting.library, remarks, questions);
   const missing = duty ? missingSizes(quote, duty) : [];
   questions.push(...missing.map(quoteHeading));
-  const judged =
-    duty && grade && missing.length === 0 && reasons.length === 0
-      ? attempt(() => setting.judge(quote, duty, grade, setting.system), reasons)
-      : undefined;
-  remarks.push(...(judged?.remarks ?? []));
-  questions.push(...(judged?.lacking.map((figure) => `${figure} of ${grade!.name}`) ?? []));
+  const judged = missing.length === 0 ? judgedOf(quote, duty, grade, setting, notes) : undefined;
   const pricing = pricingOf(quote, setting.currency, reasons, remarks, questions);
-  if (values.wall === undefined && values.outside === undefined) questions.push(quoteHeading("wall"));
-  if (values.leadTime === undefined) questions.push(quoteHeading("leadTime"));
+  askForRest(quote, notes);
   const running = runningOf(duty);
   const costs = costsOf(pricing, judged?.life, running);
-  if (pricing && reasons.length === 0 && costs.cost === undefined) remarks.push("no life known: ranked by landed cost");
-  return {
-    ...{ quote, dutyName: duty?.name ?? String(values.forDuty ?? ""), grade, judged, running },
-    word: judged?.word ?? "no data",
-    verdict: judged?.text ?? notJudged(reasons, grade, missing),
-    pricing,
-    ...costs,
-    ...{ reasons, remarks, questions },
-  };
+  if (pricing && costs.cost === undefined) noteNoLife(notes);
+  const { word, text: verdict } = judged ?? { word: "no data", text: notJudged(reasons, grade, missing) };
+  const dutyName = duty?.name ?? String(forDuty ?? "");
+  return { quote, dutyName, grade, judged, running, word, verdict, pricing, ...costs, reasons, remarks, questions };
+}
+
+function noteFaults({ values: { leadTime }, faults }: Quote, { reasons, remarks }: Notes): void {
+  for (const [field, fault] of faults) (field === "leadTime" ? remarks : reasons).push(faultText(field, fault));
+  if (leadTime !== undefined && leadTime > threeYears)
+    reasons.push(`lead time must be at most three years, got ${Math.round(leadTime)} d`);
+}
+
+/** An offer that has a reason against it is not judged. */
+function judgedOf(
+  quote: Quote,
+  duty: NamedDuty | undefined,
+  grade: Grade | undefined,
+  { judge, system }: Setting,
+  notes: Notes,
+): Judged | undefined {
+  if (!duty || !grade || notes.reasons.length > 0) return undefined;
+  const judged = attempt(() => judge(quote, duty, grade, system), notes.reasons);
+  if (!judged) return undefined;
+  notes.remarks.push(...judged.remarks);
+  notes.questions.push(...judged.lacking.map((figure) => `${figure} of ${grade.name}`));
+  return judged;
+}
+
+function noteNoLife({ reasons, remarks }: Notes): void {
+  if (reasons.length === 0) remarks.push("no life known: ranked by landed cost");
+}
+
+function askForRest({ values: { wall, outside, leadTime } }: Quote, { questions }: Notes): void {
+  if (wall === undefined && outside === undefined) questions.push(quoteHeading("wall"));
+  if (leadTime === undefined) questions.push(quoteHeading("leadTime"));
 }
 
 const notJudged = (reasons: readonly string[], grade: Grade | undefined, missing: readonly QuoteField[]): string =>

@@ -42,6 +42,9 @@ function sizesOf({ values }: Quote, { part, values: asked }: NamedDuty): { own: 
 /** What an offer leaves out of its sizes; it is not judged without them. */
 export const missingSizes = (quote: Quote, duty: NamedDuty): readonly QuoteField[] => sizesOf(quote, duty).missing;
 
+const isWorn = ({ part, steps }: NamedDuty): boolean =>
+  isAskedFor("allowance", part, steps.find((step) => step.motion !== "static")?.motion ?? "static");
+
 /** Judged with its own sizes and wear allowance; throws where they contradict each other. */
 export function judgeQuote(quote: Quote, duty: NamedDuty, grade: Grade, system: System): Judged {
   const { values } = quote;
@@ -50,19 +53,16 @@ export function judgeQuote(quote: Quote, duty: NamedDuty, grade: Grade, system: 
   const dropped: readonly FieldKey[] = own.wall === undefined ? [] : ["outside"];
   const asksLife = duty.values.hours !== undefined || duty.values.allowance !== undefined;
   const allowance = values.allowance === undefined ? {} : { allowance: values.allowance };
-  const wears = isAskedFor(
-    "allowance",
-    duty.part,
-    duty.steps.find((step) => step.motion !== "static")?.motion ?? "static",
-  );
+  const wears = isWorn(duty);
   // checked against the wall in any case
   const whole = withValues(duty, { ...own, ...(wears ? allowance : {}) }, dropped);
   const asked = asksLife || values.allowance === undefined ? whole : withValues(duty, own, dropped);
   const checks = judge(grade, asked);
   const verdict = verdictOf(checks);
   const life = lifeOf(asked === whole ? checks : judge(grade, whole));
-  const noWear = wears && grade.values.wearHigh === undefined ? [property("wearHigh").heading] : [];
   const noData = checks.filter(({ word }) => word === "no data");
+  const lacking = noData.filter((check) => check.property).map(missingText);
+  if (wears && grade.values.wearHigh === undefined) lacking.push(property("wearHigh").heading);
   return {
     duty: asked,
     checks,
@@ -70,10 +70,10 @@ export function judgeQuote(quote: Quote, duty: NamedDuty, grade: Grade, system: 
     text: verdictText(checks, system, verdict),
     use: verdict.use,
     life,
-    lacking: [...new Set([...noData.flatMap((check) => (check.property ? [missingText(check)] : [])), ...noWear])],
+    lacking: [...new Set(lacking)],
     remarks: [
       ...sizeRemarks(quote, duty, system),
-      ...noData.flatMap((check) => (check.field ? [`the duty does not say ${missingText(check)}`] : [])),
+      ...noData.filter((check) => check.field).map((check) => `the duty does not say ${missingText(check)}`),
       ...(verdict.word === "fails" ? whatItTakes(grade, asked, system) : []),
     ],
   };

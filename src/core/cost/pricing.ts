@@ -51,6 +51,23 @@ export function quantityOf({ orderQuantity, values, breaks }: Quote): { quantity
   return { quantity: leastOrder, remark: `the least order of ${leastOrder} is bought, not ${orderQuantity}` };
 }
 
+/** An amount in the common currency; or why that cannot be said. */
+function exchanged({ amount, currency: own }: Money, { target, rates }: Currency): number | string {
+  // the first amount that names a currency makes one the common one
+  if (own === undefined || target === undefined) return amount;
+  const factor = rateBetween(own, target, rates);
+  return factor === undefined ? `amount in ${own}, the others in ${target}: rates of both are wanted` : amount * factor;
+}
+
+/** Why an offer has no price at a quantity, before its amounts are looked at. */
+function priceFault({ values: { tooling, plannedVolume } }: Quote, quantity: number): string | undefined {
+  if (plannedVolume !== undefined && plannedVolume < quantity)
+    return `planned volume of ${plannedVolume} is below the order of ${quantity}`;
+  if (tooling && tooling.amount > 0 && plannedVolume === undefined)
+    return "no data, planned volume: tooling is shared by it";
+  return undefined;
+}
+
 /** What an offer costs at a quantity, in the common currency; or why that cannot be said. */
 export function pricingAt(quote: Quote, quantity: number, currency: Currency): Pricing | string {
   const { values, breaks } = quote;
@@ -58,21 +75,17 @@ export function pricingAt(quote: Quote, quantity: number, currency: Currency): P
   if (breaks.length === 0) return "no price";
   const reached = breakAt(breaks, quantity);
   if (!reached) return `no price for ${quantity} pieces`;
-  if (plannedVolume !== undefined && plannedVolume < quantity)
-    return `planned volume of ${plannedVolume} is below the order of ${quantity}`;
-  if (tooling && tooling.amount > 0 && plannedVolume === undefined)
-    return "no data, planned volume: tooling is shared by it";
-  const amounts: (number | undefined)[] = [];
-  for (const money of [reached.price, tooling, freight]) {
-    const factor = money?.currency === undefined ? 1 : rateBetween(money.currency, currency.target!, currency.rates);
-    if (factor === undefined)
-      return `amount in ${money!.currency!}, the others in ${currency.target!}: rates of both are wanted`;
-    amounts.push(money && money.amount * factor);
-  }
-  const unitPrice = amounts[0]! / pricePer;
+  const fault = priceFault(quote, quantity);
+  if (fault !== undefined) return fault;
+  const none: Money = { amount: 0 };
+  const amounts = [reached.price, tooling ?? none, freight ?? none].map((money) => exchanged(money, currency));
+  const open = amounts.find((amount) => typeof amount === "string");
+  if (open !== undefined) return open;
+  const [price, toolingCost, freightCost] = amounts as [number, number, number];
+  const unitPrice = price / pricePer;
   const landed = LANDED.calc({
-    ...{ price: unitPrice, quantity, tooling: amounts[1] ?? 0, volume: plannedVolume },
-    ...{ freight: amounts[2] ?? 0, duty: customsDuty ?? 0 },
+    ...{ price: unitPrice, quantity, tooling: toolingCost, volume: plannedVolume },
+    ...{ freight: freightCost, duty: customsDuty ?? 0 },
   });
   const orderValue = unitPrice * quantity;
   if (!(unitPrice > 0) || !Number.isFinite(landed) || !Number.isFinite(orderValue))

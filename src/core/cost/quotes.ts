@@ -80,29 +80,31 @@ export const QUOTES = formula(
 function line(e: RankedQuote, { target }: Currency): Answer[] {
   const { quote, pricing, judged } = e;
   const { values, faults } = quote;
-  const cell = (...fields: QuoteField[]) => fields.map((field) => faults.get(field)).find(Boolean);
-  const lead = cell("leadTime");
+  /** What a cell says, or the fault of the first field that keeps it from being said; blank where neither is known. */
+  const cell = (value: number | string | undefined, ...fields: QuoteField[]): Answer =>
+    fields.map((field) => faults.get(field)).find(Boolean) ?? value ?? "";
   return [
     e.rank ?? "not ranked",
-    cell("part") ?? values.part ?? "",
-    cell("supplier") ?? values.supplier ?? "",
-    cell("grade") ?? values.grade ?? "",
+    cell(values.part, "part"),
+    cell(values.supplier, "supplier"),
+    cell(values.grade, "grade"),
     e.dutyName,
-    cell("bore") ?? values.bore ?? "",
-    cell("length") ?? values.length ?? "",
-    cell("wall") ?? values.wall ?? "",
-    cell("orderQuantity", "leastOrder") ?? pricing?.quantity ?? quote.orderQuantity ?? "",
-    cell("price", "pricePer", "breakFrom", "breakTo") ?? pricing?.unitPrice ?? "",
-    cell("tooling", "plannedVolume", "freight", "customsDuty") ?? pricing?.landed ?? "",
-    pricing ? (target ?? "") : "",
-    pricing?.orderValue ?? "",
-    e.yearly ?? "",
-    cell("allowance") ?? judged?.life ?? "",
-    e.cost ?? "",
-    e.partsCost ?? "",
+    cell(values.bore, "bore"),
+    cell(values.length, "length"),
+    cell(values.wall, "wall"),
+    cell(pricing?.quantity ?? quote.orderQuantity, "orderQuantity", "leastOrder"),
+    cell(pricing?.unitPrice, "price", "pricePer", "breakFrom", "breakTo"),
+    cell(pricing?.landed, "tooling", "plannedVolume", "freight", "customsDuty"),
+    cell(pricing && target),
+    cell(pricing?.orderValue),
+    cell(e.yearly),
+    cell(judged?.life, "allowance"),
+    cell(e.cost),
+    cell(e.partsCost),
     e.verdict,
-    judged?.use ?? "",
-    lead ? "" : (values.leadTime ?? ""),
+    cell(judged?.use),
+    // a lead time that cannot be read is a remark
+    faults.has("leadTime") ? "" : cell(values.leadTime),
     reasonText(e),
   ];
 }

@@ -3,7 +3,7 @@ import type { Cell, TableArg } from "../formula";
 import type { System } from "../kinds";
 import { currencyOf } from "../money";
 import { Headings } from "../table/entry";
-import type { Entry } from "../table/entry";
+import type { Entry, ValuesOf } from "../table/entry";
 import { placeOf, readTable } from "../table/readTable";
 
 const fields = {
@@ -37,19 +37,22 @@ function readRates(cells: Cell[][], system: System, name: string): Rates {
   const table = readTable(cells, { list: fields, headings, system, name, checkUnit });
   const of = new Map<string, Rate>();
   for (const { number, values, faults } of table.rows) {
-    for (const fault of faults.values()) throw clash(name, `${placeOf(name, number, table)}: ${fault.message}`);
-    const { currency, rate, date } = values;
-    if (currency === undefined || rate === undefined)
-      throw clash(name, `${placeOf(name, number, table)}: a currency and its rate are wanted`);
-    const code = currencyOf(placeOf(name, number, table), currency);
+    const place = placeOf(name, number, table);
+    for (const fault of faults.values()) throw clash(name, `${place}: ${fault.message}`);
+    const [code, rate] = rateOf(values, name, place);
     if (of.has(code)) throw clash(name, `${name} gives two rates for ${code}`);
-    of.set(code, { rate, ...(date === undefined ? {} : { date: dateText(date) }) });
+    of.set(code, rate);
   }
   if (of.size === 0) throw clash(name, `${name} holds no rate: currency, rate, date`);
   base ??= [...of].find(([, { rate }]) => rate === 1)?.[0];
-  if (base !== undefined && of.get(base) !== undefined && of.get(base)!.rate !== 1)
-    throw clash(name, `${name}: the rate of ${base} in ${base} must be 1`);
+  const ofBase = base === undefined ? undefined : of.get(base);
+  if (ofBase && ofBase.rate !== 1) throw clash(name, `${name}: the rate of ${base} in ${base} must be 1`);
   return base === undefined ? { of } : { base, of };
+}
+
+function rateOf({ currency, rate, date }: ValuesOf<typeof fields>, name: string, place: string): [string, Rate] {
+  if (currency === undefined || rate === undefined) throw clash(name, `${place}: a currency and its rate are wanted`);
+  return [currencyOf(place, currency), { rate, ...(date === undefined ? {} : { date: dateText(date) }) }];
 }
 
 /** What one unit is worth in another currency; nothing where a rate is missing. */

@@ -106,17 +106,19 @@ function hole(letter: string, grade: number, row: number, it: number): Deviation
 
 /** K to ZC: the shaft's deviation with the sign changed, raised by delta in the fine grades. */
 function holeUpper(letter: string, grade: number, row: number): number | undefined {
-  const ei = tables.lower[letter.toLowerCase()]?.[row];
-  if (ei === undefined || ei === null) return undefined;
+  const ei = valueIn(tables.lower[letter.toLowerCase()], row);
+  if (ei === undefined) return undefined;
   const isUpTo3 = row === 0;
   if (isFine(letter, grade)) {
     if (letter === "M" && grade === 6 && isFrom250To315(row)) return -9;
-    const delta = isUpTo3 ? 0 : tables.delta[grade]?.[row];
-    return delta === undefined || delta === null ? undefined : delta - ei;
+    const delta = isUpTo3 ? 0 : valueIn(tables.delta[grade], row);
+    return delta === undefined ? undefined : delta - ei;
   }
   if (isUpTo3) return 0 - ei;
   return letter === "K" ? undefined : letter === "N" ? 0 : 0 - ei;
 }
+
+const valueIn = (column: Column | undefined, row: number): number | undefined => column?.[row] ?? undefined;
 
 /** K, M and N up to IT8, P to ZC up to IT7. */
 const isFine = (letter: string, grade: number): boolean => grade <= (/^[KMN]$/.test(letter) ? 8 : 7);

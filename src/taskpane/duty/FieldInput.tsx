@@ -26,30 +26,26 @@ interface Props {
 export function FieldInput({ name, text, read, system, placeholder, words, onChange }: Props) {
   const entry = field(name);
   const fault = read.faults[name];
-  const value = read.values[name];
   const label = labelOf(name);
   const style = isWide(name) ? { gridColumn: "1 / -1" } : undefined;
   if (entry.kind === "list" && entry.words)
     return <WordList label={label} hint={hintOf(name)} words={entry.words} text={text} onChange={onChange} />;
   const shared = { title: hintOf(name), "data-field": name };
-  const choices = words ?? (isChoice(name) ? choicesOf(name) : undefined);
-  const said =
-    value === undefined || choices || isPlain(name, text, system) ? undefined : readBack(name, value, system);
+  const choices = words ?? knownChoices(name);
   return (
     <FieldBox
       label={label}
       required={read.missing.includes(name) || undefined}
       validationState={fault ? "error" : "none"}
       validationMessage={fault}
-      hint={fault || said === undefined || said === text.trim() ? undefined : `= ${said}`}
+      hint={fault || choices ? undefined : readAs(name, text, read, system)}
       style={style}
     >
       {choices ? (
         <WordChoice
           {...shared}
           value={text || choices[0]}
-          // a word that a sheet says and the list does not know stays in view
-          words={text && !choices.includes(text) ? [...choices, text] : choices}
+          words={withOwn(choices, text)}
           onChange={(_, { value: chosen }) => onChange(chosen)}
         />
       ) : (
@@ -63,6 +59,20 @@ export function FieldInput({ name, text, read, system, placeholder, words, onCha
       )}
     </FieldBox>
   );
+}
+
+const knownChoices = (name: FieldKey): readonly string[] | undefined => (isChoice(name) ? choicesOf(name) : undefined);
+
+/** A word that a sheet says and the list does not know stays in view. */
+const withOwn = (choices: readonly string[], text: string): readonly string[] =>
+  text && !choices.includes(text) ? [...choices, text] : choices;
+
+/** "= 0.5 in" where it was read as something that is not plain to see. */
+function readAs(name: FieldKey, text: string, { values }: ReadRow, system: System): string | undefined {
+  const value = values[name];
+  if (value === undefined || isPlain(name, text, system)) return undefined;
+  const said = readBack(name, value, system);
+  return said === undefined || said === text.trim() ? undefined : `= ${said}`;
 }
 
 /** A plain number whose unit stands behind it need not be said again; nor need words. */

@@ -155,23 +155,29 @@ function formOf(
   };
 }
 
+const cellUnder = ({ isCard }: DutyCells, { number }: DutyRow, cells: Cell[][], index: number): Cell =>
+  (isCard ? cells.filter((line) => line[0] !== null)[index]?.[1] : cells[number - 1]?.[index]) ?? null;
+
 /** What a row says as it would be typed into the form; what cannot be read too, so that it is marked there. */
 function textsOf(table: DutyCells, row: DutyRow, cells: Cell[][], system: System): Texts {
   const texts: Partial<Record<FieldKey, string>> = {};
   for (const { key, index, unit } of table.columns) {
     if (key === undefined) continue;
-    const cell =
-      (table.isCard ? cells.filter((line) => line[0] !== null)[index]?.[1] : cells[row.number - 1]?.[index]) ?? null;
+    const cell = cellUnder(table, row, cells, index);
     const value = row.values[key];
     if (value === undefined && !row.faults.has(key)) continue;
-    const { kind } = field(key);
-    const isNumber = kind === "span" || kind === "zone" || kind in kinds;
-    const isForeign = isNumber && unit !== undefined && unit !== unitOf(key, system);
-    const text = typeof value === "string" ? value : isForeign ? withUnit(textOf(cell), unit) : textOf(cell);
+    const text = typeof value === "string" ? value : typedText(key, textOf(cell), unit, system);
     // a 0 or a percentage that a sheet leaves in doubt is not settled by being typed here
     if (value !== undefined || !isReadable(key, text, system)) texts[key] = text;
   }
   return texts;
+}
+
+/** A cell's text with the unit of its heading where the form would take it in another. */
+function typedText(key: FieldKey, text: string, unit: string | undefined, system: System): string {
+  const { kind } = field(key);
+  const isNumber = kind === "span" || kind === "zone" || kind in kinds;
+  return isNumber && unit !== undefined && unit !== unitOf(key, system) ? withUnit(text, unit) : text;
 }
 
 /** Part and motion as they follow from what is filled: the form always has both. */

@@ -17,6 +17,13 @@ export interface WearFigure extends Told {
 
 const count = 11;
 
+const hoursTo = (wanted = 0, life = 0): number[] => spread(0, Math.max(wanted, life) || 1000, count);
+
+const ratesOf = (low: number | undefined, high: number) => [
+  ...(low === undefined ? [] : [{ name: "low rate", rate: low }]),
+  { name: "high rate", rate: high },
+];
+
 /** Wear depth over the hours, by the grade's low and high wear rate; the same model that the life is judged by. */
 export function wearFigure({ duty, one, system }: Subject): WearFigure | Untold {
   const { values, name } = one.grade;
@@ -31,7 +38,7 @@ export function wearFigure({ duty, one, system }: Subject): WearFigure | Untold 
     };
   const life = found(one.checks, "wearLife")?.limit;
   const { hours: wanted, allowance } = corner.given;
-  const hours = spread(0, Math.max(wanted ?? 0, life ?? 0) || 1000, count);
+  const hours = hoursTo(wanted, life);
   const depth = (rate: number, time: number) =>
     WEAR.calc({
       wearrate: rate * course.factors,
@@ -41,21 +48,23 @@ export function wearFigure({ duty, one, system }: Subject): WearFigure | Untold 
       from: course.from,
       clearance: course.clearance,
     });
-  const rates = [
-    ...(values.wearLow === undefined ? [] : [{ name: "low rate", rate: values.wearLow }]),
-    { name: "high rate", rate: values.wearHigh },
-  ];
+  const rates = ratesOf(values.wearLow, values.wearHigh);
   const lines = rates.map(({ name: which, rate }) => ({
     name: which,
     values: hours.map((time) => fromWorking("length", depth(rate, time), system)),
   }));
   const after = wanted ?? hours.at(-1)!;
+  const said = [
+    `${name}: up to ${quantityText("length", depth(values.wearHigh, after), system)} worn after ${quantityText("time", after, system)}`,
+    allowance === undefined ? "" : `, allowance ${quantityText("length", allowance, system)}`,
+    life === undefined ? "" : `; shortest life ${quantityText("time", life, system)}`,
+  ];
   return {
     hours,
     lines,
     allowance: allowance === undefined ? undefined : fromWorking("length", allowance, system),
     wanted,
-    summary: `${name}: up to ${quantityText("length", depth(values.wearHigh, after), system)} worn after ${quantityText("time", after, system)}${allowance === undefined ? "" : `, allowance ${quantityText("length", allowance, system)}`}${life === undefined ? "" : `; shortest life ${quantityText("time", life, system)}`}.`,
+    summary: `${said.join("")}.`,
     numbers: {
       headings: ["hours", ...rates.map((rate) => `${rate.name}, ${kinds.length[system]}`)],
       rows: hours.map((time) => [

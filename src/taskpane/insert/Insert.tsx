@@ -20,9 +20,6 @@ export function Insert({ pane }: { pane: PaneState }) {
   const selected = useSelection(host.port);
   const { note, start } = useInsertion(pane);
   const { duty } = state.read;
-  const { origin } = state;
-  const isOfDuty = piece === "row" || piece === "card" || piece === "rank";
-  const names = piece === "checks" ? subjects : subjects.slice(0, 1);
   return (
     <section className={s.panel} aria-label="Insert into the sheet">
       {!duty && (
@@ -41,15 +38,7 @@ export function Insert({ pane }: { pane: PaneState }) {
           ))}
         </RadioGroup>
       </FieldBox>
-      <p className={s.quiet}>
-        {pieceTexts[piece]}
-        {!isOfDuty && names.length > 0 && ` For ${names.join(", ")}.`}{" "}
-        {piece === "row" || piece === "card"
-          ? ""
-          : origin
-            ? `Its formulas refer to the duty in ${areaText(origin.table)} on ${origin.table.sheet}.`
-            : "The duty is written with it, and its formulas refer to that."}
-      </p>
+      <p className={s.quiet}>{aboutPiece(piece, subjects, state.origin)}</p>
       <Button
         appearance="primary"
         disabled={!duty || !selected}
@@ -63,4 +52,15 @@ export function Insert({ pane }: { pane: PaneState }) {
       <Freeze port={host.port} />
     </section>
   );
+}
+
+/** What it is, for which grades, and which cells its formulas refer to. */
+function aboutPiece(piece: Piece, subjects: readonly string[], origin: PaneState["duty"]["origin"]): string {
+  const isOfDuty = piece === "row" || piece === "card" || piece === "rank";
+  const names = piece === "checks" ? subjects : subjects.slice(0, 1);
+  const grades = !isOfDuty && names.length > 0 ? [`For ${names.join(", ")}.`] : [];
+  const cells = origin
+    ? `Its formulas refer to the duty in ${areaText(origin.table)} on ${origin.table.sheet}.`
+    : "The duty is written with it, and its formulas refer to that.";
+  return [pieceTexts[piece], ...grades, ...(piece === "row" || piece === "card" ? [] : [cells])].join(" ");
 }

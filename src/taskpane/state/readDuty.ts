@@ -58,7 +58,7 @@ function readRow(texts: Texts, keys: readonly FieldKey[], system: System, isLate
       faults[key] = error.message;
     }
   }
-  return { values: values as FieldValues, faults, missing };
+  return { values: values, faults, missing };
 }
 
 const readText = (key: FieldKey, text: string, system: System): unknown =>

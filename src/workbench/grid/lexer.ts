@@ -38,6 +38,6 @@ export const withForgettingLexer = (preset: Preset): Preset => ({
   ...preset,
   plugins: preset.plugins.map((entry) => {
     const [plugin, config] = Array.isArray(entry) ? entry : [entry];
-    return plugin.pluginName === FormulaEngine.pluginName ? [FormulaEngine as typeof plugin, config] : entry;
+    return plugin.pluginName === FormulaEngine.pluginName ? [FormulaEngine, config] : entry;
   }),
 });

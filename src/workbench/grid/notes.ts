@@ -18,13 +18,23 @@ export function forgetOldNotes(api: FUniver): void {
     if (id !== SetFormulaCalculationResultMutation.id) return;
     const { unitData } = params as ISetFormulaCalculationResultMutation;
     const workbook = api.getActiveWorkbook();
-    for (const [sheetId, rows] of Object.entries(unitData[workbook?.getId() ?? ""] ?? {})) {
-      const sheet = workbook?.getSheetBySheetId(sheetId)?.getSheet();
-      for (const [row, cells] of Object.entries(rows ?? {}))
-        for (const [col, result] of Object.entries((cells ?? {}) as Record<number, ICellData | null>)) {
-          const cell = sheet?.getCellRaw(Number(row), Number(col));
-          if (noteOf(cell) && !noteOf(result)) delete cell?.custom;
-        }
+    if (!workbook) return;
+    for (const [sheetId, results] of Object.entries(unitData[workbook.getId()] ?? {})) {
+      const sheet = workbook.getSheetBySheetId(sheetId)?.getSheet();
+      for (const [row, col, result] of cellsOf(results)) {
+        const cell = sheet?.getCellRaw(row, col);
+        if (cell && noteOf(cell) && !noteOf(result)) delete cell.custom;
+      }
     }
   });
 }
+
+type Results = Nullable<Record<number, Nullable<Record<number, Nullable<ICellData>>>>>;
+const cellsOf = (results: Results): [row: number, col: number, result: Nullable<ICellData>][] =>
+  Object.entries(results ?? {}).flatMap(([row, cells]) =>
+    Object.entries(cells ?? {}).map(([col, result]): [number, number, Nullable<ICellData>] => [
+      Number(row),
+      Number(col),
+      result,
+    ]),
+  );

@@ -62,6 +62,31 @@ const bySheet = <T>(sheets: readonly (readonly [string, Sheet])[], of: (sheet: S
   Object.fromEntries(sheets.map(([id, sheet]) => [id, of(sheet)]));
 
 function sheetOf(id: string, sheet: Sheet, styleId: (cell: Cell) => string | undefined): Partial<IWorksheetData> {
+  const rowCount = Math.max(least.rows, sheet.rows.length + 40);
+  const columnCount = Math.max(least.columns, ...sheet.rows.map((line) => line.length + 6));
+  const { rows: ySplit = 0, columns: xSplit = 0 } = sheet.freezePane ?? {};
+  return {
+    id,
+    name: sheet.name,
+    cellData: cellsIn(sheet, styleId),
+    rowCount,
+    columnCount,
+    defaultRowHeight: 24,
+    columnData: columnsIn(sheet),
+    rowData: rowsIn(sheet),
+    mergeData: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
+      startRow,
+      endRow,
+      startColumn: startCol,
+      endColumn: endCol,
+    })),
+    showGridlines: sheet.view?.showGridLines === false ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    hidden: sheet.hidden || sheet.veryHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    freeze: { xSplit, ySplit, startRow: ySplit || -1, startColumn: xSplit || -1 },
+  };
+}
+
+function cellsIn(sheet: Sheet, styleId: (cell: Cell) => string | undefined): Record<number, Record<number, ICellData>> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const put = (row: number, col: number, cell: ICellData): void => {
     (cellData[row] ??= {})[col] = { ...cellData[row][col], ...cell };
@@ -78,42 +103,27 @@ function sheetOf(id: string, sheet: Sheet, styleId: (cell: Cell) => string | und
     if (s) put(row, col, { s });
     if (cell.formula) put(row, col, { f: typedFormula(cell.formula), v: null, t: null });
   }
-  const rowCount = Math.max(least.rows, sheet.rows.length + 40);
-  const columnCount = Math.max(least.columns, ...sheet.rows.map((line) => line.length + 6));
-  const { rows: ySplit = 0, columns: xSplit = 0 } = sheet.freezePane ?? {};
-  return {
-    id,
-    name: sheet.name,
-    cellData,
-    rowCount,
-    columnCount,
-    defaultRowHeight: 24,
-    columnData: Object.fromEntries(
-      (sheet.columns ?? []).map(({ width, hidden }, col) => [
-        col,
-        { ...(width !== undefined && { w: Math.round(width * 7 + 5) }), ...(hidden && { hd: BooleanNumber.TRUE }) },
-      ]),
-    ),
-    rowData: Object.fromEntries(
-      [...(sheet.rowDefs ?? [])].map(([row, { height, hidden }]) => [
-        row,
-        {
-          ...(height !== undefined && { h: height / 0.75, ia: BooleanNumber.FALSE }),
-          ...(hidden && { hd: BooleanNumber.TRUE }),
-        },
-      ]),
-    ),
-    mergeData: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
-      startRow,
-      endRow,
-      startColumn: startCol,
-      endColumn: endCol,
-    })),
-    showGridlines: sheet.view?.showGridLines === false ? BooleanNumber.FALSE : BooleanNumber.TRUE,
-    hidden: sheet.hidden || sheet.veryHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    freeze: { xSplit, ySplit, startRow: ySplit || -1, startColumn: xSplit || -1 },
-  };
+  return cellData;
 }
+
+const columnsIn = ({ columns = [] }: Sheet) =>
+  Object.fromEntries(
+    columns.map(({ width, hidden }, col) => [
+      col,
+      { ...(width !== undefined && { w: Math.round(width * 7 + 5) }), ...(hidden && { hd: BooleanNumber.TRUE }) },
+    ]),
+  );
+
+const rowsIn = ({ rowDefs = new Map() }: Sheet) =>
+  Object.fromEntries(
+    [...rowDefs].map(([row, { height, hidden }]) => [
+      row,
+      {
+        ...(height !== undefined && { h: height / 0.75, ia: BooleanNumber.FALSE }),
+        ...(hidden && { hd: BooleanNumber.TRUE }),
+      },
+    ]),
+  );
 
 /** Cells below and beside an array formula hold its answer, which the grid spills anew. */
 function spilledCells(sheet: Sheet): Set<string> {

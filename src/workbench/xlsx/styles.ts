@@ -62,23 +62,27 @@ const toColour = (colour: Nullable<{ rgb?: Nullable<string> }>): { rgb: string }
 const fromColour = (colour: { rgb?: string } | undefined): { rgb: string } | undefined =>
   colour?.rgb ? { rgb: `#${colour.rgb.slice(-6).toLowerCase()}` } : undefined;
 
-export function toFileStyle(style: IStyleData): CellStyle {
+function toFont(style: IStyleData): NonNullable<CellStyle["font"]> {
   const ink = toColour(style.cl);
+  return {
+    ...(style.ff && { name: style.ff }),
+    ...(style.fs && { size: style.fs }),
+    ...(style.bl === BooleanNumber.TRUE && { bold: true }),
+    ...(style.it === BooleanNumber.TRUE && { italic: true }),
+    ...(style.ul?.s === BooleanNumber.TRUE && { underline: true }),
+    ...(style.st?.s === BooleanNumber.TRUE && { strikethrough: true }),
+    ...(ink && { color: ink }),
+  };
+}
+
+export function toFileStyle(style: IStyleData): CellStyle {
   const fill = toColour(style.bg);
   const borders = sides.flatMap(([key, name]) => {
     const side = toSide(style.bd?.[key]);
     return side ? [[name, side] as const] : [];
   });
   return {
-    font: {
-      ...(style.ff && { name: style.ff }),
-      ...(style.fs && { size: style.fs }),
-      ...(style.bl === BooleanNumber.TRUE && { bold: true }),
-      ...(style.it === BooleanNumber.TRUE && { italic: true }),
-      ...(style.ul?.s === BooleanNumber.TRUE && { underline: true }),
-      ...(style.st?.s === BooleanNumber.TRUE && { strikethrough: true }),
-      ...(ink && { color: ink }),
-    },
+    font: toFont(style),
     ...(fill && { fill: { type: "pattern", pattern: "solid", fgColor: fill } }),
     ...(borders.length > 0 && { border: Object.fromEntries(borders) }),
     alignment: {
@@ -99,15 +103,8 @@ function toSide(side: Nullable<IBorderStyleData>): BorderSide | undefined {
   return { style, ...(color && { color }) };
 }
 
-export function fromFileStyle(style: CellStyle): IStyleData {
-  const { font = {}, fill, border = {}, alignment = {}, numFmt } = style;
+function fromFont(font: NonNullable<CellStyle["font"]>): IStyleData {
   const ink = fromColour(font.color);
-  const ground =
-    fill?.type === "pattern" && fill.pattern !== "none" ? fromColour(fill.fgColor ?? fill.bgColor) : undefined;
-  const borders = sides.flatMap(([key, name]) => {
-    const line = counted(lines, border[name]?.style);
-    return line === undefined ? [] : [[key, { s: line, cl: fromColour(border[name]?.color) ?? { rgb: "#000000" } }]];
-  });
   return {
     ...given("ff", font.name),
     ...given("fs", font.size),
@@ -116,6 +113,21 @@ export function fromFileStyle(style: CellStyle): IStyleData {
     ...(font.underline && { ul: { s: BooleanNumber.TRUE } }),
     ...(font.strikethrough && { st: { s: BooleanNumber.TRUE } }),
     ...(ink && { cl: ink }),
+  };
+}
+
+const groundOf = ({ fill }: CellStyle): { rgb: string } | undefined =>
+  fill?.type === "pattern" && fill.pattern !== "none" ? fromColour(fill.fgColor ?? fill.bgColor) : undefined;
+
+export function fromFileStyle(style: CellStyle): IStyleData {
+  const { font = {}, border = {}, alignment = {}, numFmt } = style;
+  const ground = groundOf(style);
+  const borders = sides.flatMap(([key, name]) => {
+    const line = counted(lines, border[name]?.style);
+    return line === undefined ? [] : [[key, { s: line, cl: fromColour(border[name]?.color) ?? { rgb: "#000000" } }]];
+  });
+  return {
+    ...fromFont(font),
     ...(ground && { bg: ground }),
     ...(borders.length > 0 && { bd: Object.fromEntries(borders) as IStyleData["bd"] }),
     ...given("ht", counted(horizontal, alignment.horizontal as "left" | undefined)),

@@ -216,7 +216,7 @@ describe("after the hottest hold", () => {
 
 describe("laws", () => {
   test("clearance shrinks and grip grows as moisture in service grows; assembly stays", () => {
-    const [dry, humid, wet] = ["dry", "humid", "wet"].map((moisture) => sorrel({ moisture })) as Record<string, Row>[];
+    const [dry, humid, wet] = ["dry", "humid", "wet"].map((moisture): Record<string, Row> => sorrel({ moisture }));
     expect(least(humid!["hot, humid"])).toBeLessThan(least(dry!.hot));
     expect(least(wet!["hot, wet"])).toBeLessThan(least(humid!["hot, humid"]));
     expect(grip(wet!["hot, wet"])).toBeGreaterThan(grip(humid!["hot, humid"]));

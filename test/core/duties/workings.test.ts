@@ -39,7 +39,7 @@ const fits = {
   "fit that dries": on({ ...fitted, keptGrip: 0.4, assemblyMoisture: "wet", leastClearance: 0.02 }),
   "fit of a free bore": on({ ...fitted, zoneHolds: "free", moisture: "humid", impactFactor: 1.5 }),
   "fit held at its ends": on({ ...fitted, heldAtEnds: "yes", keptGrip: 0.5, moisture: "wet", assemblyMoisture: "dry" }),
-  "fit in an unbounded housing": described({ ...on(fitted).values, housingOutside: undefined } as FieldValues),
+  "fit in an unbounded housing": described({ ...on(fitted).values, housingOutside: undefined }),
   "loose fit": on({ ...fitted, outsideZone: zone("-0.02/+0.03") }),
   "tight fit": on({ ...fitted, boreZone: zone("H7"), shaftZone: zone("h6"), moisture: "wet", slope: 0.02 }),
   slope: on({ ...fitted, slope: 0.05, load: 900 }),

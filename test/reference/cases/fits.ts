@@ -49,7 +49,7 @@ const remembered: readonly [string, number, number, string, string][] = [
   ["Z", 7, 45, "-127", "-152"],
   ["za", 7, 25, "139", "118"],
 ];
-const sizeAt = (zone: string, end: 0 | 1): number => (functions.LIMITS({ size: 34, zone }) as number[])[end]!;
+const sizeAt = (zone: string, end: 0 | 1): number => functions.LIMITS({ size: 34, zone })[end]!;
 const hubAndShaft = () => functions.FITOF({ size: 50, fit: "H7/s6" });
 
 const zones: readonly Part[] = [

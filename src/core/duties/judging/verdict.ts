@@ -23,31 +23,32 @@ export function verdictOf(checks: readonly Check[]): Verdict {
   let isOutside: Check | undefined;
   let isUnknown = false;
   for (const check of checks) {
-    const step = rankOf[check.word] - rankOf[worst.word];
-    if (step < 0 || (step === 0 && isGreater(check, worst))) worst = check;
+    if (isWorse(check, worst)) worst = check;
     if (isGreater(check, top)) top = check;
     if (check.word === "no data") isUnknown = true;
     if (check.word === "fails" && outside.has(check.criterion.id)) isOutside ??= check;
   }
   if (isOutside) return { word: isOutside.word, governing: isOutside, use: undefined, next: undefined };
   const use = isUnknown || isBeyond(worst) ? undefined : (worst.use ?? top.use);
-  return {
-    word: worst.word,
-    governing: worst,
-    use,
-    next: isToldInWords(worst) && top.use !== undefined ? top : undefined,
-  };
+  return { word: worst.word, governing: worst, use, next: nextOf(worst, top) };
 }
 
-/** Whether a figure is to follow what governs. */
-const isToldInWords = ({ word, say, use }: Check): boolean =>
-  word !== "no data" && (say !== undefined || use === undefined);
+/** The figure that follows where what governs is told in words. */
+function nextOf({ word, say, use }: Check, top: Check): Check | undefined {
+  if (word === "no data" || top.use === undefined) return undefined;
+  return say !== undefined || use === undefined ? top : undefined;
+}
 
 /** A figure that fails without a limit, as where the temperature is beyond a curve: no ratio tells how far. */
 const isBeyond = ({ word, value, limit }: Check): boolean =>
   word === "fails" && value !== undefined && limit === undefined;
 
 const rankOf = Object.fromEntries(words.map((word, i) => [word, i])) as Readonly<Record<Word, number>>;
+
+function isWorse(check: Check, than: Check): boolean {
+  const step = rankOf[check.word] - rankOf[than.word];
+  return step < 0 || (step === 0 && isGreater(check, than));
+}
 
 /** Beyond a rounding, so that the first of equals governs. */
 const isGreater = (a: Check, b: Check): boolean => (a.use ?? -1) > (b.use ?? -1) + rounding * Math.abs(b.use ?? 0);

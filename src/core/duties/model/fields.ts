@@ -8,7 +8,7 @@ import { Headings } from "../../table/entry";
 import type { FieldEntry, Part } from "./fields/entry";
 import { fits } from "./fields/fits";
 import { loads } from "./fields/loads";
-import { motion } from "./fields/motion";
+import { motion as motionFields } from "./fields/motion";
 import { named } from "./fields/named";
 import { shaft } from "./fields/shaft";
 import { sizes } from "./fields/sizes";
@@ -26,7 +26,7 @@ export const fields = {
   ...named,
   ...loads,
   ...sizes,
-  ...motion,
+  ...motionFields,
   ...surroundings,
   ...shaft,
   ...fits,

@@ -98,5 +98,5 @@ function plain(values: FieldValues, pick: (band: Band) => number): Given {
     const value = values[key as FieldKey];
     given[key] = value instanceof Band ? pick(value) : value;
   }
-  return given as Given;
+  return given;
 }
