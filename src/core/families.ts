@@ -39,6 +39,7 @@ import { HEAT } from "./heat/heat";
 import { RUNTEMP } from "./heat/runTemp";
 import { HEATPV } from "./heat/heatPv";
 import { HOUSINGPATH } from "./heat/housingPath";
+import { CONTACTSHARE } from "./heat/contactShare";
 import { DERATEDPV } from "./heat/deratedPv";
 import { BORETEMP } from "./heat/boreTemp";
 import { PEAKRISE } from "./heat/peakRise";
@@ -55,6 +56,9 @@ import { PRESSIN } from "./fit/pressIn";
 import { FITOF } from "./fit/fitOf";
 import { FREETILT } from "./fit/freeTilt";
 import { WEARRATE } from "./wear/wearRate";
+import { BEDDING } from "./wear/bedding";
+import { RUNNINGIN } from "./wear/runningIn";
+import { WORNPEAK } from "./wear/wornPeak";
 import { WEAR } from "./wear/wear";
 import { LIFE } from "./wear/life";
 import { LIFEBAND } from "./wear/lifeBand";
@@ -119,7 +123,18 @@ export const families = {
   },
   heat: {
     title: "Heat and friction",
-    functions: { TORQUE, WASHERTORQUE, HEAT, RUNTEMP, HEATPV, HOUSINGPATH, DERATEDPV, BORETEMP, PEAKRISE },
+    functions: {
+      TORQUE,
+      WASHERTORQUE,
+      HEAT,
+      RUNTEMP,
+      HEATPV,
+      HOUSINGPATH,
+      CONTACTSHARE,
+      DERATEDPV,
+      BORETEMP,
+      PEAKRISE,
+    },
   },
   fit: {
     title: "Fits and clearance",
@@ -140,7 +155,20 @@ export const families = {
   },
   wear: {
     title: "Wear and cost",
-    functions: { WEARRATE, WEAR, LIFE, LIFEBAND, LANDED, PRICEAT, RUNCOST, QUOTES, DECISION },
+    functions: {
+      WEARRATE,
+      WEAR,
+      RUNNINGIN,
+      WORNPEAK,
+      BEDDING,
+      LIFE,
+      LIFEBAND,
+      LANDED,
+      PRICEAT,
+      RUNCOST,
+      QUOTES,
+      DECISION,
+    },
   },
   teach: {
     title: "Units and teaching",

@@ -47,6 +47,57 @@ export function WEAR(
   return answer(functions.WEAR, [wearrate, pressure, distance, from, clearance, units]);
 }
 /**
+ * Wear depth after a sliding distance, running in included; WEAR leaves it out, the unsafe side of a small allowance. Answers mm (in)
+ * @customfunction RUNNINGIN
+ * @param wearrate Specific wear rate once run in; mm³/(N·m) (in³·min/(ft·lbf·h)), 0 mm³/(N·m) or more
+ * @param pressure Mean pressure on the projected area; MPa (psi), 0 MPa or more
+ * @param distance Sliding distance; km (mi), 0 km or more
+ * @param depth Depth that running in takes in all; mm (in), 0 mm or more
+ * @param [over] Distance in which the pace of running in falls to 37 %; without it the whole depth counts, the safe side; km (mi), above 0 km
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ */
+export function RUNNINGIN(
+  wearrate: any[][],
+  pressure: any[][],
+  distance: any[][],
+  depth: any[][],
+  over?: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(functions.RUNNINGIN, [wearrate, pressure, distance, depth, over, units]);
+}
+/**
+ * Peak pressure in a bore that the shaft has worn, and the half angle of contact; the peak of the new bore, PEAKPRESSURE, where that is lower. Answers peak pressure, half angle of contact in degrees
+ * @customfunction WORNPEAK
+ * @param pressure Mean pressure on the projected area; MPa (psi), 0 MPa or more
+ * @param sinking Depth by which the shaft has sunk in, from WEAR; mm (in), above 0 mm
+ * @param clearance Diametral clearance when new; mm (in), above 0 mm
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ */
+export function WORNPEAK(pressure: any[][], sinking: any[][], clearance: any[][], units?: any[][]): any[][] {
+  return answer(functions.WORNPEAK, [pressure, sinking, clearance, units]);
+}
+/**
+ * How far a tilted shaft has bedded in after a sliding distance: the distance after which all of it bears, pressure on the part that bears, its length. For a flat face; an estimate in a bore. Answers distance after which the whole length bears, pressure on the bedded part, its length
+ * @customfunction BEDDING
+ * @param wearrate Specific wear rate; mm³/(N·m) (in³·min/(ft·lbf·h)), above 0 mm³/(N·m)
+ * @param pressure Mean pressure on the projected area; MPa (psi), above 0 MPa
+ * @param length Length of the bush; mm (in), above 0 mm
+ * @param tilt Slope of the shaft in the bush; °, above 0° and at most 45°
+ * @param distance Sliding distance; km (mi), above 0 km
+ * @param [units] Unit system of plain numbers and of the answer; "metric" or "inch", default "metric". Text with its own unit overrides it
+ */
+export function BEDDING(
+  wearrate: any[][],
+  pressure: any[][],
+  length: any[][],
+  tilt: any[][],
+  distance: any[][],
+  units?: any[][],
+): any[][] {
+  return answer(functions.BEDDING, [wearrate, pressure, length, tilt, distance, units]);
+}
+/**
  * Running hours until the wear allowance is used up; times 60 and the cycles per minute it gives cycles; a rate from flat tests needs from and clearance, without them the life is at least 27 % too long. Answers h
  * @customfunction LIFE
  * @param wearrate Specific wear rate; with your own factors from WEARRATE where you have them; mm³/(N·m) (in³·min/(ft·lbf·h)), above 0 mm³/(N·m)

@@ -42,6 +42,7 @@ const domains: Readonly<Record<string, string>> = {
   HEATPV:
     "bore > 0; length > 0; wall > 0; rise > 0; friction > 0 <= 2; bushconductivity > 0; shaftconductivity > 0; endlength >= 0; ends >= 0 <= 2 = 1; housingpath > 0; film > 0 = 10; contact > 0 <= 1 = 0.5",
   HOUSINGPATH: "outside > 0; thickness > 0; conductivity > 0; film > 0 = 10",
+  CONTACTSHARE: "clearance >= 0; wall > 0; conductivity > 0",
   DERATEDPV: "pvlimit > 0; highest; ambient; reference = 23; exponent >= 1 <= 2 = 1",
   BORETEMP: "pv >= 0; pvlimit > 0; highest; ambient; reference = 23; exponent >= 1 <= 2 = 1",
   PEAKRISE: "rises >= 0; times >= 0; timeconstant > 0",
@@ -62,6 +63,9 @@ const domains: Readonly<Record<string, string>> = {
   FREETILT: "clearance >= 0; length > 0",
   WEARRATE: "base >= 0; geometry > 0 = 1; heat > 0 = 1; temperature > 0 = 1; counterface > 0 = 1; finish > 0 = 1",
   WEAR: "wearrate >= 0; pressure >= 0; distance >= 0; from = bush; clearance >= 0",
+  RUNNINGIN: "wearrate >= 0; pressure >= 0; distance >= 0; depth >= 0; over > 0",
+  WORNPEAK: "pressure >= 0; sinking > 0; clearance > 0",
+  BEDDING: "wearrate > 0; pressure > 0; length > 0; tilt > 0 <= 45; distance > 0",
   LIFE: "wearrate > 0; pressure > 0; speed > 0; allowance > 0; from = bush; clearance >= 0",
   LIFEBAND: "pressure > 0; speed > 0; allowance > 0; clearance >= 0",
   LANDED: "price > 0; quantity > 0; tooling >= 0 = 0; volume >= 0; freight >= 0 = 0; duty >= 0 = 0",

@@ -1,6 +1,7 @@
 import { functions } from "../../../src/core";
 import { call } from "../../support";
 import type { ReferenceCase } from "../case";
+import { beddedFace } from "../solve/beddedFace";
 import { wornBore } from "../solve/boreWear";
 import { recorded } from "./recorded";
 
@@ -10,6 +11,8 @@ const wentzell = "Wentzell: Machine Design, Ex. 19.2, p. 421, as a companion not
 const inch = (f: Parameters<typeof call>[0], ...given: unknown[]): number => call(f, given, "inch")[0]![0] as number;
 /** Miles that a 1 in shaft slides at 400 rev/min in 1000 h. */
 const miles = (Math.PI * 400 * 60 * 1000) / 63360;
+
+const tiltedFace = { wearrate: 2e-6, pressure: 4, length: 15, tilt: (0.002 * 180) / Math.PI, distance: 0.4 };
 
 const worn: readonly [number, number][] = [
   [2, 0.08],
@@ -74,6 +77,43 @@ export const boreWearCases: readonly ReferenceCase[] = [
       () => functions.WEAR({ wearrate: 2e-6, pressure: 2.5, distance: 20, from: "flat", clearance: 0.08 }),
     ),
     within: 0.0032,
+  },
+  recorded(
+    family,
+    "WORNPEAK: 2.5 MPa, clearance 0.08 mm, sunk in as WEAR says after 2 km",
+    "stepwise wear of 1500 bore cells on a stiff foundation, 3.75647",
+    "MPa",
+    "3.75547",
+    () => {
+      const sinking = functions.WEAR({ wearrate: 2e-6, pressure: 2.5, distance: 2, from: "flat", clearance: 0.08 });
+      return functions.WORNPEAK({ pressure: 2.5, sinking, clearance: 0.08 })[0]!;
+    },
+  ),
+  recorded(
+    family,
+    "RUNNINGIN: 0.02 mm over 300 m, k = 2e-6, 2.5 MPa, 1 km",
+    "the differential equation solved in steps, 0.0242865",
+    "mm",
+    "0.0242865",
+    () => functions.RUNNINGIN({ wearrate: 2e-6, pressure: 2.5, distance: 1, depth: 0.02, over: 0.3 }),
+  ),
+  recorded(
+    family,
+    "BEDDING, pressure on the bedded part: k = 2e-6, 4 MPa, 15 mm, slope 0.002, 400 m",
+    "stepwise wear of 3000 cells of a flat face, 8.66852 at the edge",
+    "MPa",
+    "8.66025",
+    () => functions.BEDDING(tiltedFace)[1]!,
+  ),
+  {
+    family,
+    what: "BEDDING, bedded length of the same",
+    source: "A tilted flat face as cells, worn step by step while the shaft sinks, its slope kept",
+    kind: "other method",
+    unit: "mm",
+    expected: () => beddedFace(2e-6, 4, 15, 0.002, 400),
+    within: 0.01,
+    compute: () => functions.BEDDING(tiltedFace)[2]!,
   },
   ...worn.flatMap(([distance, clearance]): ReferenceCase[] => [
     {

@@ -252,7 +252,7 @@ const pressing: readonly Part[] = [
   },
   {
     what: "RUNCLEARANCE, change: d 20, D 26, ν 0.35, rigid housing, free strain 0.0055, housing 0.000575",
-    source: "Finite elements, recorded",
+    source: "Rings of bush and housing as radial finite elements in plane stress, recorded",
     kind: "other method",
     unit: "mm",
     expected: "-0.025973",

@@ -126,6 +126,14 @@ const recorded: readonly [string, Parameters<typeof functions.RUNTEMP>[0], strin
 ];
 
 export const heatPathCases: readonly ReferenceCase[] = [
+  recordedOf(
+    family,
+    "CONTACTSHARE: clearance 0.08 mm, wall 1.5 mm, 0.25 W/(m·K)",
+    "finite differences of the annulus fed through the air gap, 0.808551",
+    "",
+    "0.818182",
+    () => functions.CONTACTSHARE({ clearance: 0.08, wall: 1.5, conductivity: 0.25 }),
+  ),
   ...[...rods, ...tipped].map((rod): ReferenceCase => {
     const [what, bore, endlength, shaftconductivity, film, warm, expected, source] = rod;
     const more = tipped.includes(rod) ? tipLength(bore, shaftconductivity, film) : 0;
