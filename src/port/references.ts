@@ -10,8 +10,8 @@ export const outsideTexts = (formula: string, change: (part: string) => string):
 
 /** The places that a formula on a sheet names, in its order. */
 export const referencesIn = (formula: string, sheet: string): Place[] =>
-  [...formula.replaceAll(/"(?:[^"]|"")*"/g, '""').matchAll(reference)].map(([, quoted, bare, range = ""]) => ({
-    sheet: quoted?.replaceAll("''", "'") ?? bare ?? sheet,
+  [...formula.replace(/"(?:[^"]|"")*"/g, '""').matchAll(reference)].map(([, quoted, bare, range = ""]) => ({
+    sheet: quoted?.replace(/''/g, "'") ?? bare ?? sheet,
     ...areaOf(range),
   }));
 
@@ -24,4 +24,4 @@ export const qualified = (formula: string, sheet: string): string =>
   );
 
 /** 'Start here', with whatever its name holds. */
-export const quotedName = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
+export const quotedName = (sheet: string): string => `'${sheet.replace(/'/g, "''")}'`;

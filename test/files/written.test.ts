@@ -18,7 +18,7 @@ function valuesIn(text: string, kind: Sent["kind"]) {
   const reading = { ...readings[kind], system: "metric", name: kind, decimals: "ask" } as unknown as Reading<EntryList>;
   return readTable<EntryList>([headings, ...rows] as Cell[][], reading).rows.map(({ values, faults }) => {
     expect([...faults.values()].map(({ message }) => message)).toEqual([]);
-    return values as Readonly<Record<string, unknown>>;
+    return values;
   });
 }
 

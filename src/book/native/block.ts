@@ -221,7 +221,7 @@ class Block {
 
   /** Nothing is answered while an input is refused. */
   private guarded(formula: string): string {
-    const last = this.rows.findLastIndex(([, , given]) => given !== null);
+    const last = this.rows.map(([, , given]) => given !== null).lastIndexOf(true);
     if (last < 0) return formula;
     const [from, to] = [0, last].map((row) => addressOf(this.at.row + row, this.at.col + valueColumn));
     return `IF(SUMPRODUCT(--ISERROR(${from}:${to}))=0,${formula},NA())`;

@@ -98,8 +98,9 @@ function searchOf(duty: NamedDuty, grade: Grade): Search {
 }
 
 /** The tightest ISO 286 zones that never bind and stay put, to be taken over into the form. */
-function Zones({ pane, subject: { duty, one, system } }: { pane: PaneState; subject: Subject }) {
+function Zones({ pane, subject }: { pane: PaneState; subject: Subject }) {
   const s = useShared();
+  const { duty, one } = subject;
   const [found, setFound] = useState<Search>();
   const missing = [
     ...zoneNeeds.filter((key) => duty.values[key] === undefined).map((key) => field(key).heading),
@@ -108,11 +109,6 @@ function Zones({ pane, subject: { duty, one, system } }: { pane: PaneState; subj
   if (missing.length > 0)
     return <p className={s.quiet}>Zones that never bind and stay put: needs {missing.join(", ")}.</p>;
   const { fits, why } = found?.of === duty ? found : {};
-  const use = ({ boreZone, outsideZone }: ZoneFit) => {
-    const { form, setForm } = pane.duty;
-    setForm(withText(withText(form, 0, "boreZone", boreZone), 0, "outsideZone", outsideZone));
-  };
-  const length = (value: number) => quantityText("length", value, system);
   return (
     <>
       <Button size="small" onClick={() => setFound(searchOf(duty, one.grade))}>
@@ -123,25 +119,38 @@ function Zones({ pane, subject: { duty, one, system } }: { pane: PaneState; subj
           {why}.
         </p>
       )}
-      {fits?.length === 0 && (
-        <p className={s.text} role="status">
-          None of the pairs of zones from H7 to B11 and p7 to zc9 holds through all states of this duty.
-        </p>
-      )}
-      {fits && fits.length > 0 && (
-        <ul className={s.list} aria-label="Zones found">
-          {fits.slice(0, 3).map((fit) => (
-            <li key={fit.boreZone + fit.outsideZone}>
-              bore {fit.boreZone}, outside {fit.outsideZone}: clearance {length(fit.least)} to {length(fit.greatest)},{" "}
-              {fit.verdict}{" "}
-              <Button size="small" onClick={() => use(fit)}>
-                Use {fit.boreZone} and {fit.outsideZone}
-              </Button>
-            </li>
-          ))}
-        </ul>
-      )}
-      {fits && fits.length > 0 && <p className={s.mono}>=BUSH.FITTABLE({argsOf(pane, one.grade.name)})</p>}
+      {fits && <ZonesFound fits={fits} pane={pane} subject={subject} />}
+    </>
+  );
+}
+
+function ZonesFound({ fits, pane, subject }: { fits: readonly ZoneFit[]; pane: PaneState; subject: Subject }) {
+  const s = useShared();
+  const use = ({ boreZone, outsideZone }: ZoneFit) => {
+    const { form, setForm } = pane.duty;
+    setForm(withText(withText(form, 0, "boreZone", boreZone), 0, "outsideZone", outsideZone));
+  };
+  const length = (value: number) => quantityText("length", value, subject.system);
+  if (fits.length === 0)
+    return (
+      <p className={s.text} role="status">
+        None of the pairs of zones from H7 to B11 and p7 to zc9 holds through all states of this duty.
+      </p>
+    );
+  return (
+    <>
+      <ul className={s.list} aria-label="Zones found">
+        {fits.slice(0, 3).map((fit) => (
+          <li key={fit.boreZone + fit.outsideZone}>
+            bore {fit.boreZone}, outside {fit.outsideZone}: clearance {length(fit.least)} to {length(fit.greatest)},{" "}
+            {fit.verdict}{" "}
+            <Button size="small" onClick={() => use(fit)}>
+              Use {fit.boreZone} and {fit.outsideZone}
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <p className={s.mono}>=BUSH.FITTABLE({argsOf(pane, subject.one.grade.name)})</p>
     </>
   );
 }

@@ -30,14 +30,14 @@ export function hardestStep(
   if (duty.part === "flanged" || (isWasher && motion !== "turning" && motion !== "static"))
     throw new Error("The faces of this part are worked in the calculation record: insert that.");
   const found = (bore ?? face)!;
-  const call = (id: string, kind: "pressure" | "speed"): StepCall => ({
+  const stepCall = (id: string, kind: "pressure" | "speed"): StepCall => ({
     id,
     given: [...argsOf(id, refs[hardest]!), unitsOf(system)],
     answer: fromWorking(kind, found[kind], system),
   });
-  const pressure = call(isWasher ? "WASHERPRESSURE" : "PRESSURE", "pressure");
+  const pressure = stepCall(isWasher ? "WASHERPRESSURE" : "PRESSURE", "pressure");
   if (motion === "static") return { pressure };
-  return { pressure, speed: call(isWasher ? "WASHERSPEED" : ofSleeve[motion], "speed") };
+  return { pressure, speed: stepCall(isWasher ? "WASHERSPEED" : ofSleeve[motion], "speed") };
 }
 
 export const unitsOf = (system: System): Given | undefined => (system === "metric" ? undefined : text(system));

@@ -22,24 +22,37 @@ export interface Mapped {
 
 /** A field and unit for every heading: its own where it is known, else a guess. Each field is given once; the user confirms. */
 export function guessColumns(headings: readonly ListCell[], sort: Sort): Mapped[] {
-  const { reading, takesUnit, keys } = sort;
   const taken = new Set<string>();
   return headings.map((cell, i): Mapped => {
     const heading = cell === null ? `column ${i + 1}` : String(cell);
-    const { name, unit = "" } = splitUnit(heading);
-    const at = reading.series?.at(heading) ?? reading.series?.at(name);
-    const known = at === undefined ? (knownIn(heading, sort) ?? knownIn(name, sort)) : reading.series!.key;
-    const key = known ?? guessed(name, sort);
-    const place = `${key}@${at ?? ""}`;
-    if (key === undefined || !keys.includes(key) || taken.has(place)) return { heading, key: "", unit: "" };
+    const column = columnOf(heading, sort);
+    const place = `${column.key}@${column.at ?? ""}`;
+    if (column.key === "" || taken.has(place)) return { heading, key: "", unit: "" };
     taken.add(place);
-    const own = takesUnit(key) ? tidyUnit(unit) : "";
-    return { heading, key, unit: own, ...(at === undefined ? {} : { at }), ...(known ? {} : { isGuess: true }) };
+    return column;
   });
 }
 
-const knownIn = (heading: string, { reading }: Sort): string | undefined =>
-  reading.keyOf ? reading.keyOf(heading) : reading.headings.find(splitHeading(heading).name);
+function columnOf(heading: string, sort: Sort): Mapped {
+  const { takesUnit, keys } = sort;
+  const { name, unit = "" } = splitUnit(heading);
+  const { key: known, at } = knownIn(heading, name, sort);
+  const key = known ?? guessed(name, sort);
+  if (key === undefined || !keys.includes(key)) return { heading, key: "", unit: "" };
+  const own = takesUnit(key) ? tidyUnit(unit) : "";
+  return { heading, key, unit: own, ...(at === undefined ? {} : { at }), ...(known ? {} : { isGuess: true }) };
+}
+
+/** The field that the heading names, with or without what may be a unit behind it. */
+function knownIn(heading: string, name: string, { reading }: Sort): { key?: string | undefined; at?: number } {
+  const { series } = reading;
+  const at = series?.at(heading) ?? series?.at(name);
+  if (series && at !== undefined) return { key: series.key, at };
+  return { key: keyOf(heading, reading) ?? keyOf(name, reading) };
+}
+
+const keyOf = (heading: string, { keyOf: own, headings }: Sort["reading"]): string | undefined =>
+  own ? own(heading) : headings.find(splitHeading(heading).name);
 
 /** By the words that lists use, else by the one field of nearly that name; a number in it tells more than a name does. */
 function guessed(name: string, { keys, words, reading }: Sort): string | undefined {
@@ -93,7 +106,7 @@ export function mappingFault(columns: readonly Mapped[], { needs, reading }: Sor
 export function headingFor({ key, heading, unit, at }: Mapped, sort: Sort, system: System): string | null {
   if (heading === "") return null;
   if (key === "") {
-    const isKnown = knownIn(heading, sort) !== undefined || sort.reading.series?.at(heading) !== undefined;
+    const isKnown = keyOf(heading, sort.reading) !== undefined || sort.reading.series?.at(heading) !== undefined;
     return isKnown ? `as listed: ${heading}` : heading;
   }
   const own = sort.headingOf(key, unit.trim(), system);

@@ -14,7 +14,7 @@ export const grades: Sort = {
   kind: "grades",
   one: "grade",
   sheet: "Own grades",
-  reading: gradeReading as unknown as Sort["reading"],
+  reading: gradeReading,
   keys: properties.filter(({ key }) => key !== "kind").map(({ key }) => key),
   words: {
     grade: ["name", "material", "materialname", "product", "compound", "designation", "type"],

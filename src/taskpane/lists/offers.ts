@@ -15,7 +15,7 @@ export const offers: Sort = {
   kind: "offers",
   one: "offer",
   sheet: "Offers",
-  reading: quoteReading as unknown as Sort["reading"],
+  reading: quoteReading,
   keys: quoteFieldKeys,
   words: {
     part: ["name", "product", "designation", "type", "model", "reference", "code"],
