@@ -52,6 +52,12 @@ describe("costs", () => {
     expect(told({ bore: 15.01 })).not.toContain("the duty's");
     expect(told({}, { ...duty, wall: 2 })).toContain("no wall: the duty's 2 mm taken");
   });
+  test("a wall that the outside contradicts is an error of the offer", () => {
+    expect(told({ wall: 1.5, outside: 18 })).not.toContain("contradict");
+    expect(told({ wall: 1.5, outside: 19 })).toContain(
+      "wall and outside contradict each other: 15 + 2 × 1.5 is not 19 mm",
+    );
+  });
   test("what does not hold says what it would take, to the next tenth", () => {
     // PV of Sorrel at 30 mm/s is 68 % at 20 mm: at 12 mm 113 %, so that 13.6 mm hold
     expect(told({ length: 12 })).toContain("would hold with 13.6 mm length");
@@ -230,6 +236,24 @@ describe("money", () => {
     ]);
     // 46 357 days after 30 December 1899
     expect(converted.notes).toContain("USD at 0.9 EUR of 2026-12-01");
+  });
+  test("the day of a rate is told as a date, on either side of every leap day from 2000 to 2099", () => {
+    const cells = [
+      ["part", "grade", "bore", "length", "price [EUR]"],
+      ["a", "Demo Sorrel", 15, 20, "USD 2"],
+    ];
+    // another calendar: that of the language, whose day 0 is 1 January 1970, 25 569 days after a sheet's
+    const days = Array.from({ length: 100 }, (_, i) => 2000 + i).flatMap((year) =>
+      [59, 60, 61, 366].map((day) => Date.UTC(year, 0, day) / 86_400_000 + 25_569),
+    );
+    for (const day of days.filter((each) => each < 73_051)) {
+      const { notes } = rank(cells, duty, null, [
+        ["currency", "rate [EUR]", "date"],
+        ["USD", 0.9, day],
+      ]);
+      const date = new Date((day - 25_569) * 86_400_000).toISOString().slice(0, 10);
+      expect(notes).toContain(`USD at 0.9 EUR of ${date}`);
+    }
   });
   test("a table of rates that contradicts itself", () => {
     const rank2 = (rows: unknown[][]) => message(call(QUOTES, [table({}), card(duty), null, null, rows]));

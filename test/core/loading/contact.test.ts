@@ -144,6 +144,7 @@ describe("the workings of the rarer cases end in the answer", () => {
     ["MAXTILT", functions.MAXTILT, [...typed(6000, 0), 30], 1],
     ["MAXTILT", functions.MAXTILT, [...typed(20000, 0.08), 40], 1],
     ["MAXTILT", functions.MAXTILT, [...typed(1500, 0.05), 25], 1],
+    ["MAXTILT", functions.MAXTILT, [...typed(800, 0.08), 20], 1],
   ] as const)("%s", (id, f, given, columns) => {
     const answer = call(f, given)[0]!.slice(0, columns) as number[];
     const shown = results(id, ...given).slice(-columns);

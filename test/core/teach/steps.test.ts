@@ -123,6 +123,18 @@ function variants(f: Formula, typed: readonly unknown[]): unknown[][] {
   return args(f).flatMap((arg, i) => others(arg).map((value) => room.with(i, value)));
 }
 
+/** The last line of each result ends in what the function itself answers. */
+function checkAnswers(f: Formula, typed: readonly unknown[], system: System, lines: readonly Line[]): void {
+  const answers = call(f, typed, f.spec.units ? system : undefined)[0]!;
+  for (const { symbol, kind, at } of resultSymbols(f.spec.result)) {
+    const last = lineOf(lines, symbol);
+    expect(last[3]).toEqual(answers[at]);
+    expect(last[4]).toBe(
+      f.spec.units || !isDimensional(kind) ? (unitsShown[kinds[kind][system]] ?? kinds[kind][system]) : "",
+    );
+  }
+}
+
 describe.each(worked)("STEPS of %s", (_, f) => {
   const systems = systemsOf(f);
   const each = systems.flatMap((system) => [1, 1.0007, 0.913].map((by) => [system, by] as const));
@@ -136,14 +148,7 @@ describe.each(worked)("STEPS of %s", (_, f) => {
   test.each(each)("%s, numbers × %d: the last results are the function's own answers", (system, by) => {
     const typed = given(f, system, by);
     const lines = calculations(stepsOf(f, typed, system));
-    const answers = call(f, typed, f.spec.units ? system : undefined)[0]!;
-    for (const { symbol, kind, at } of resultSymbols(f.spec.result)) {
-      const last = lines.findLast(([, , numbers]) => numbers.startsWith(`${symbol} = `))!;
-      expect(last[3]).toBe(answers[at]);
-      expect(last[4]).toBe(
-        f.spec.units || !isDimensional(kind) ? (unitsShown[kinds[kind][system]] ?? kinds[kind][system]) : "",
-      );
-    }
+    checkAnswers(f, typed, system, lines);
   });
 
   test("every line says in a few words what its symbol is, and no fixed number is left unexplained", () => {
@@ -155,6 +160,7 @@ describe.each(worked)("STEPS of %s", (_, f) => {
       const lines = stepsOf(f, typed, system);
       if ((lines[0]![0] as unknown) instanceof CellError) continue;
       checkNumbers(calculations(lines));
+      checkAnswers(f, typed, system, lines);
       checkWords(lines);
     }
   });
