@@ -4,6 +4,18 @@ import type { Given } from "../model/fields";
 
 export type Moisture = NonNullable<Given["moisture"]>;
 
+/** The figure of a grade that tells how far it swells. */
+export const swellingKey: Readonly<Partial<Record<Moisture, "swelling50" | "swellingSaturated">>> = {
+  humid: "swelling50",
+  wet: "swellingSaturated",
+};
+
+/** Where the moisture at assembly is not told it may be that of a dry store or of humid air. */
+export const moisturesOf = ({ moisture = "dry", assemblyMoisture }: Given) => ({
+  inService: moisture,
+  assembled: assemblyMoisture === undefined ? (["dry", "humid"] as const) : [assemblyMoisture],
+});
+
 /** Temperatures of one state, °C, and what the bush has swollen. */
 export interface Climate {
   readonly name: string;

@@ -7,10 +7,9 @@ import type { PropertyKey, Values } from "../../grades/model/properties";
 import { isMissing } from "../judging/criterion";
 import type { Missing } from "../judging/criterion";
 import type { Duty } from "../model/duty";
-import type { Given } from "../model/fields";
 import { assemblyOf, elasticFigures } from "./assembly";
 import type { Assembly } from "./assembly";
-import { climates } from "./climates";
+import { climates, moisturesOf, swellingKey } from "./climates";
 import type { Climate, Moisture } from "./climates";
 import { boreRise } from "../model/temperatures";
 
@@ -105,17 +104,6 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
     ],
   };
 }
-
-const swellingKey: Readonly<Partial<Record<Moisture, "swelling50" | "swellingSaturated">>> = {
-  humid: "swelling50",
-  wet: "swellingSaturated",
-};
-
-/** Where the moisture at assembly is not told it may be that of a dry store or of humid air. */
-const moisturesOf = ({ moisture = "dry", assemblyMoisture }: Given) => ({
-  inService: moisture,
-  assembled: assemblyMoisture === undefined ? (["dry", "humid"] as const) : [assemblyMoisture],
-});
 
 /** Growth of the bush in one step, once it is warmer than at assembly. */
 export const stepOf = ({ step }: Assembly, { bush }: Climate): number => (bush > assemblyTemperature ? step : 0);
