@@ -85,6 +85,9 @@ function readTyped(typed: string): CellValue {
   return typed.trim() !== "" && Number.isFinite(Number(typed)) ? Number(typed) : typed;
 }
 
+/** A formula that names no function of the add-in is one of the spreadsheet's own. */
+const isCall = ({ text }: { readonly text: string }): boolean => text.includes("BUSH.");
+
 export class Workbook {
   readonly sheets: Sheet[] = [];
   readonly tables: Table[] = [];
@@ -105,10 +108,12 @@ export class Workbook {
     return sheet;
   }
 
-  /** Computes all formulas until none answers anew; what one spills another may read. */
+  /** Computes all calls of the add-in until none answers anew; what one spills another may read. Native formulas stay as they are. */
   async compute(callAll: (calls: readonly Call[]) => Promise<CellValue[][][]>): Promise<void> {
     for (let round = 0; round < 5; round++) {
-      const all = this.sheets.flatMap((sheet) => [...sheet.formulas.values()].map((formula) => ({ sheet, formula })));
+      const all = this.sheets.flatMap((sheet) =>
+        [...sheet.formulas.values()].filter(isCall).map((formula) => ({ sheet, formula })),
+      );
       const before = JSON.stringify(all.map(({ formula }) => formula.answer));
       const ask = async (call: Call) => (await callAll([call]))[0]!;
       const answers = await callAll(

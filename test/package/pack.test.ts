@@ -24,6 +24,9 @@ beforeAll(() => {
   writeFileSync(path.join(folder, "package.json"), '{ "type": "module" }');
 }, 300_000);
 
+const bin = (JSON.parse(readFileSync(path.join(root, "package.json"), "utf8")) as { bin: { bushcell: string } }).bin
+  .bushcell;
+
 test("holds the built modules, their types, licence and readme, and nothing of the workshop", () => {
   expect(names).toEqual(
     expect.arrayContaining([
@@ -122,22 +125,24 @@ test.each(resolutions)(
   },
 );
 
-test("its command runs", () => {
-  writeFileSync(
-    path.join(folder, "duties.csv"),
-    "duty,grade,load,bore,length,rpm,temperature\nSeed drum,Demo Medlar,180,15,20,120,5 to 45\n",
-  );
-  const bin = (
-    JSON.parse(readFileSync(path.join(folder, "node_modules/bushcell/package.json"), "utf8")) as {
-      bin: { bushcell: string };
-    }
-  ).bin.bushcell;
-  const { code, out } = inFolder(
-    process.execPath,
-    path.join(folder, "node_modules/bushcell", bin),
-    "check",
-    "duties.csv",
-  );
-  expect(code).toBe(0);
-  expect(out).toContain("fits, PV 55 %");
+describe("its command", () => {
+  const duty = "Seed drum,Demo Medlar,180,15,20,120,5 to 45\n";
+  const write = (name: string, times: number) =>
+    writeFileSync(path.join(folder, name), "duty,grade,load,bore,length,rpm,temperature\n" + duty.repeat(times));
+  const command = () => path.join(folder, "node_modules/bushcell", bin);
+
+  test("runs", () => {
+    write("duties.csv", 1);
+    const { code, out } = inFolder(process.execPath, command(), "check", "duties.csv");
+    expect(code).toBe(0);
+    expect(out).toContain("fits, PV 55 %");
+  });
+
+  test("ends without a word where its reader has enough", () => {
+    // far more than a pipe holds
+    write("many.csv", 5000);
+    const { code, out, err } = inFolder("sh", "-c", `"${process.execPath}" "${command()}" check many.csv | head -n 1`);
+    expect([code, err]).toEqual([0, ""]);
+    expect(out.split(",").length).toBeGreaterThan(5);
+  });
 });

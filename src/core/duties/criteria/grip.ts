@@ -1,3 +1,4 @@
+import misses from "../../../../data/misses.json";
 import { measure, percentText } from "../../measure";
 import { criterion, figure, holds, isMissing, joined, lacking, withoutData } from "../judging/criterion";
 import type { Working } from "../judging/criterion";
@@ -33,6 +34,16 @@ const share: Working = {
     R_a: { unit: "", text: "Share of the press fit at which the grip is lost" },
   },
 };
+
+const tooMuch = misses.keptTooMuch.nearTransition;
+
+/** Shares extrapolated from short holds came out too high: said where a share that is so much too high would lose the grip. */
+const extrapolated = (kept: number | undefined, needed: number): string[] =>
+  kept === undefined || kept / tooMuch >= needed
+    ? []
+    : [
+        `lost where less than ${percentText(needed)} of the press fit is kept; shares extrapolated from short holds were up to ${tooMuch} times too high`,
+      ];
 
 export const grip = criterion(
   {
@@ -98,7 +109,11 @@ export const grip = criterion(
     const figures = [...found.figures, "compressiveStrength"] as const;
     if (isCrushed(tightest, strength))
       return { word: "fails", ...finding, figures, say: () => `grip: crushed when ${tightest.name}, ${squeezed}` };
-    const notes = () => [`least when ${least.name}`, `at most ${squeezed}, when ${tightest.name}`];
+    const notes = () => [
+      `least when ${least.name}`,
+      `at most ${squeezed}, when ${tightest.name}`,
+      ...extrapolated(duty.given.keptGrip, neededShare),
+    ];
     const judged = { ...finding, figures, notes } as const;
     const untold = states.map((state) => gripUntold(state, duty.given));
     if (untold.includes("keptGrip")) {
