@@ -129,7 +129,7 @@ test("a pasted list becomes a table of the workbook, which the next shortlist na
     "highest temperature [°C]",
   ];
   const list = [headings, ["Roof white", "40", "0.2", "2", "110"]].map((row) => row.join("\t")).join("\n");
-  await host.page.getByLabel("Paste the list").fill(list);
+  await host.page.getByLabel("Paste grades").fill(list);
   await button("Read the list").click();
   await button(/^Confirm and write/).click();
   await eventually(async () => expect(host.excel.book.tables.map(({ name }) => name)).toEqual(["Owngrades"]));
@@ -155,7 +155,7 @@ test("pasted offers become a table of the workbook, which the decision and the r
     ["RV-20", "Glasshouse Supply", "Demo Medlar", "20", "20", "1.85"],
     ["RV-21", "Roofline Parts", "Demo Lovage", "20", "20", "2.40"],
   ];
-  await host.page.getByLabel("Paste the list").fill([headings, ...lines].map((row) => row.join("\t")).join("\n"));
+  await host.page.getByLabel("Paste offers").fill([headings, ...lines].map((row) => row.join("\t")).join("\n"));
   await button("Read the list").click();
   await button("Confirm and write 2 offers").click();
   await host.page.getByText("2 offers stand in the table").waitFor();
