@@ -142,7 +142,8 @@ describe("its command", () => {
     // far more than a pipe holds
     write("many.csv", 5000);
     const { code, out, err } = inFolder("sh", "-c", `"${process.execPath}" "${command()}" check many.csv | head -n 1`);
-    expect([code, err]).toEqual([0, ""]);
+    // no more than the cautions, which go beside every answer
+    expect([code, err]).toEqual([0, inFolder(process.execPath, command(), "check", "duties.csv").err]);
     expect(out.split(",").length).toBeGreaterThan(5);
   });
 });
