@@ -109,7 +109,7 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
 export const stepOf = ({ step }: Assembly, { bush }: Climate): number => (bush > assemblyTemperature ? step : 0);
 
 /** Strains since assembly. */
-export function strainsOf(assembly: Assembly, climate: Climate) {
+function strainsOf(assembly: Assembly, climate: Climate) {
   const { expansion, housing, shaftMetal, isHeld, poisson } = assembly;
   const ofHousing = housing.expansion * (climate.housing - assemblyTemperature);
   const free = expansion * (climate.bush - assemblyTemperature) + stepOf(assembly, climate) + climate.swelling;
