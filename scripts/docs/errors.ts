@@ -1,6 +1,9 @@
+import { escaped } from "../../src/book/record/html";
+import { parametersOf } from "../../src/core/describe";
 import { isInside } from "../../src/core/domain";
 import { isNumberArg } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
+import { errorAnchor } from "../../src/core/helpPage";
 import { rowsOf } from "../lib/functionPages";
 
 /** Wrong values to put in an argument's place, one for each thing that can be wrong with it. */
@@ -14,8 +17,32 @@ function wrongValues(arg: Arg): unknown[] {
   return arg.kind === "text" ? ["no such name"] : [];
 }
 
+/**
+ * What a function's cell tells, under the argument that the message names: an anchor for each argument, with what it takes,
+ * for the local sheet to lead to.
+ */
+export function errorSection(f: Formula): string[] {
+  const parameters = parametersOf(f.spec);
+  if (parameters.length === 0) return [];
+  const names = parameters.map(({ name }) => name);
+  const messages = messagesOf(f);
+  const toldAt = (anchor: string): string[] =>
+    messages
+      .filter((told) => errorAnchor(names, told.replace(/^#\S+ /, "")) === anchor)
+      .map((told) => `<dd><code>${escaped(told)}</code></dd>`);
+  const entries = parameters.map(({ name, text }) => {
+    const anchor = errorAnchor(names, name);
+    return [`<dt id="${anchor}">${name}</dt>`, `<dd>${escaped(text)}.</dd>`, ...toldAt(anchor)].join("\n");
+  });
+  return [
+    "## Errors",
+    "What each argument takes, and what the cell tells when the example has it wrong:",
+    `<dl>\n${[...entries, ...toldAt("errors")].join("\n")}\n</dl>`,
+  ];
+}
+
 /** Messages as the function gives them, from its example with one argument gone wrong at a time. */
-export function errorsOf(f: Formula): string[] {
+function messagesOf(f: Formula): string[] {
   const { args, example } = f.spec;
   const required = Object.values<Arg>(args).findIndex((arg) => !arg.optional && arg.kind !== "rest");
   const calls = Object.values<Arg>(args).flatMap((arg, i) =>

@@ -2,9 +2,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { catalogue, familyList } from "../../src/core";
 import type { Formula } from "../../src/core/formula";
+import { functionPage } from "../../src/core/helpPage";
 import { descriptionOf, seeAlso } from "../lib/functionPages";
 import { criterionPages } from "./criteria";
-import { errorsOf } from "./errors";
+import { errorSection } from "./errors";
 import { familyPages } from "./families";
 import { html, withAnswers } from "./markdown";
 import { measuredLine, measuredPages } from "./measured";
@@ -17,14 +18,15 @@ import { referenceCases } from "../../test/reference/cases";
 import { modelErrors } from "../../test/reference/measured/compare";
 
 const guide = path.join(root, "docs/guide");
-const functionFile = (id: string): string => `${id.toLowerCase()}.html`;
+/** From a page of its own folder. */
+const functionFile = (id: string): string => path.posix.basename(functionPage(id));
 
 /** Every page of the site. */
 export function pages(): Page[] {
   const texts = [
     ...guidePages(),
     functionIndex(),
-    ...catalogue.map(functionPage),
+    ...catalogue.map(pageOf),
     ...criterionPages(),
     ...measuredPages(),
     ...familyPages(),
@@ -73,16 +75,11 @@ function checksOf(id: string): string[] {
   return own.length === 0 ? [] : ["## Checks", table(["what", "kind", "held against"], rows)];
 }
 
-function functionPage(f: Formula): MarkdownPage {
+function pageOf(f: Formula): MarkdownPage {
   const { id } = f.spec;
-  const errors = errorsOf(f).map((text) => `- \`${text}\``);
-  const told =
-    errors.length > 0
-      ? ["## Errors", "What the cell tells, from the example with one argument gone wrong:", errors.join("\n")]
-      : [];
   const paragraphs = [
-    ...[`# ${id}`, ...descriptionOf(f), ...pictureOf(id), ...measuredOf(id), ...checksOf(id), ...told],
+    ...[`# ${id}`, ...descriptionOf(f), ...pictureOf(id), ...measuredOf(id), ...checksOf(id), ...errorSection(f)],
     ...seeAlso(f, functionFile),
   ];
-  return { file: `functions/${functionFile(id)}`, title: id, text: paragraphs.join("\n\n") };
+  return { file: functionPage(id), title: id, text: paragraphs.join("\n\n") };
 }

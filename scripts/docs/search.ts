@@ -1,3 +1,4 @@
+import { escaped } from "../../src/book/record/html";
 import { anchorOf } from "./markdown";
 import type { MarkdownPage, Page } from "./page";
 
@@ -46,5 +47,3 @@ function wordsIn(markdown: string): string[] {
     .toLowerCase();
   return [...new Set(text.match(/[\p{L}\p{N}][\p{L}\p{N}.'/·-]*/gu) ?? [])];
 }
-
-const escaped = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");

@@ -15,6 +15,13 @@ export interface Place extends Corner {
   readonly cols: number;
 }
 
+export interface CellFault {
+  readonly code: string;
+  readonly message?: string;
+  /** The id of the function that made it, where the host knows. */
+  readonly by?: string;
+}
+
 export interface ReadCell {
   /** The computed value; null when blank. An error is its code as text. */
   readonly value: string | number | boolean | null;
@@ -24,7 +31,7 @@ export interface ReadCell {
   readonly formula?: string;
   /** Where the formula stands whose answer spills into this cell. */
   readonly spilledFrom?: { readonly row: number; readonly col: number; readonly formula: string };
-  readonly error?: { readonly code: string; readonly message?: string };
+  readonly error?: CellFault;
 }
 
 export type Plain = string | number | null;

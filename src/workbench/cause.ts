@@ -1,9 +1,9 @@
 import { referencesIn } from "../port/references";
-import type { Corner, ReadCell } from "../port/sheet";
+import type { CellFault, Corner, ReadCell } from "../port/sheet";
 import type { GridPort } from "./grid/port";
 
 /** The cell in which an error arose, and what it says. */
-export interface Cause extends Corner {
+export interface Cause extends Corner, Pick<CellFault, "by"> {
   readonly message: string;
 }
 
@@ -28,7 +28,8 @@ export function causeOf(port: GridPort, at: Corner, cell: ReadCell, steps = fart
   for (const used of cellsUsed(at, cell)) {
     const found = port.read({ ...used, rows: 1, cols: 1 })[0]?.[0];
     if (found?.error?.code !== cell.error.code) continue;
-    if (found.error.message) return { ...used, message: found.error.message };
+    const { message, by } = found.error;
+    if (message) return { ...used, message, by };
     const cause = causeOf(port, used, found, steps - 1);
     if (cause) return cause;
   }

@@ -1,4 +1,4 @@
-import { element, html } from "../book/record/html";
+import { element, escaped } from "../book/record/html";
 import { decisionBody } from "../book/record/decision";
 import { recordStyle } from "../book/record/page";
 import type { RecordLine } from "../book/record/page";
@@ -71,14 +71,14 @@ function sheetBody(name: string, cells: readonly (readonly ReadCell[])[]): strin
       const number = element("td", String(r + 1));
       const filled = filledOf(line);
       if (filled.length === 1 && band.includes(filled[0]!))
-        return [element("tr", `${number}<td colspan="${band.length}">${html(line[filled[0]!]!.text)}</td>`)];
+        return [element("tr", `${number}<td colspan="${band.length}">${escaped(line[filled[0]!]!.text)}</td>`)];
       if (!band.some((c) => isFilled(line[c]!))) return [];
-      return [element("tr", number + band.map((c) => element("td", html(line[c]!.text))).join(""))];
+      return [element("tr", number + band.map((c) => element("td", escaped(line[c]!.text))).join(""))];
     });
     const headings = band.map((c) => element("th", addressOf(0, c).replace(/\d+$/, ""))).join("");
     return element("table", element("thead", element("tr", `<th></th>${headings}`)) + element("tbody", rows.join("")));
   });
-  return element("div", element("h1", html(name)) + tables.join(""), "record");
+  return element("div", element("h1", escaped(name)) + tables.join(""), "record");
 }
 
 const narrowest = (text: string): number =>

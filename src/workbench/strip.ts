@@ -1,3 +1,4 @@
+import { errorAnchor, functionPage } from "../core/helpPage";
 import { addressOf } from "../port/address";
 import { sheetName, signature } from "./adapter/metadata";
 import type { FunctionMeta, Metadata } from "./adapter/metadata";
@@ -27,18 +28,20 @@ interface Fault {
   readonly code: string;
   readonly message: string;
   readonly where: string;
+  /** The id of the function that made it. */
+  readonly by?: string;
 }
 
 function faultOf(port: GridPort, place: Place, cell: ReadCell): Fault | undefined {
   if (!cell.error) return undefined;
-  const { code, message } = cell.error;
+  const { code, message, by } = cell.error;
   if (code === "#SPILL!") return { code, message: blockerText(port, place), where: "" };
-  if (message) return { code, message: sentence(message), where: "" };
+  if (message) return { code, message: sentence(message), where: "", by };
   const cause = causeOf(port, place, cell);
   if (!cause)
     return { code, message: "A function of the sheet itself made this error; it carries no message.", where: "" };
   const where = `It came in with ${addressOf(cause.row, cause.col)}${cause.sheet === place.sheet ? "" : ` on ${cause.sheet}`}.`;
-  return { code, message: sentence(cause.message), where };
+  return { code, message: sentence(cause.message), where, by: cause.by };
 }
 
 const sentence = (message: string): string => `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
@@ -46,7 +49,7 @@ const sentence = (message: string): string => `${message.charAt(0).toUpperCase()
 function describe(title: string, cell: ReadCell, fault: Fault | undefined, metadata: Metadata): Node[] {
   const formula = cell.formula ?? cell.spilledFrom?.formula;
   const out: Node[] = [element("h2", title)];
-  if (fault) out.push(errorBox(fault));
+  if (fault) out.push(errorBox(fault, metadata));
   else out.push(element("p", cell.text || "empty", cell.text === "" ? "quiet" : "value"));
   if (!formula) return [...out, element("p", "No formula. Type = and BUSH. to see the functions.", "quiet")];
   out.push(element("p", element("code", formula)));
@@ -55,11 +58,24 @@ function describe(title: string, cell: ReadCell, fault: Fault | undefined, metad
   return [...out, ...functionsIn(formula, metadata).flatMap(help)];
 }
 
-function errorBox({ code, message, where }: Fault): HTMLElement {
+function errorBox({ code, message, where, by }: Fault, { functions }: Metadata): HTMLElement {
   const box = element("div", element("strong", code), "error");
   box.append(element("p", message));
   if (where) box.append(element("p", where));
+  const maker = functions.find(({ id }) => id === by);
+  if (maker) box.append(element("p", errorLink(maker, message)));
   return box;
+}
+
+/** Leads to what the documentation says of such an error. */
+function errorLink(maker: FunctionMeta, message: string): HTMLElement {
+  const link = document.createElement("a");
+  const names = maker.parameters.map(({ name }) => name);
+  link.href = `docs/${functionPage(maker.id)}#${errorAnchor(names, message)}`;
+  link.target = "_blank";
+  link.rel = "noopener";
+  link.textContent = `Errors of ${sheetName(maker)}`;
+  return link;
 }
 
 /** The functions of ours that a formula uses, in the order in which they stand. */

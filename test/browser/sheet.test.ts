@@ -121,10 +121,16 @@ test("a row in inch units equals its metric twin", async () => {
   await eventually(async () => expect(await dutyText("Bench roller", "load [N]")).toBe("55 lbf"));
 });
 
+/** Words and address of the link under an error in the strip. */
+const errorLink = (): Promise<unknown> =>
+  sheet.page.locator("#strip .error a").evaluate((link) => [link.textContent, link.getAttribute("href")]);
+
 test("selecting an error shows its message, inside a spill and where it came in from another cell too", async () => {
   await sheet.select("Start here", "C11");
   expect(await sheet.strip()).toContain("Bore must be above 0 mm, got -20.");
   expect(await sheet.page.locator("#spoken").innerText()).toContain("C11: #VALUE! Bore must be above 0 mm, got -20.");
+
+  expect(await errorLink()).toEqual(["Errors of BUSH.PRESSURE", "docs/functions/pressure.html#error-bore"]);
 
   const bore = await dutyCell("Shade-screen winding drum", "bore [mm]");
   await sheet.type("Duties", bore, "-30");
@@ -133,6 +139,7 @@ test("selecting an error shows its message, inside a spill and where it came in 
   const message = /Duties row \d+: bore must be above 0 mm, got -30\./;
   await eventually(async () => expect(await sheet.strip()).toMatch(message));
   expect(await sheet.strip()).toContain("Spilled from");
+  expect(await errorLink()).toEqual(["Errors of BUSH.DUTIES", "docs/functions/duties.html#error-duties"]);
   // the other rows go on
   expect(await dutyText("Seed-drum spindle", "verdict")).toMatch(/^fits/);
 
@@ -141,6 +148,7 @@ test("selecting an error shows its message, inside a spill and where it came in 
   await sheet.select("Duties", "A61");
   await eventually(async () => expect(await sheet.strip()).toContain(`It came in with ${verdict}.`));
   expect(await sheet.strip()).toMatch(message);
+  expect(await errorLink()).toEqual(["Errors of BUSH.DUTIES", "docs/functions/duties.html#error-duties"]);
   await sheet.write(below, [[null]]);
 
   await sheet.type("Duties", bore, "30");
@@ -161,7 +169,7 @@ test("a message does not outlive the formula that made it", async () => {
   const at = { sheet: "Start here", row: 30, col: 1 };
   const error = async () => (await sheet.cell("Start here", "B31")).error;
   await sheet.write(at, [[{ formula: "=BUSH.PRESSURE(1,-1,1)" }, { formula: "=BUSH.PVVALUE(B31,1)" }]]);
-  const made = { code: "#VALUE!", message: "bore must be above 0 mm, got -1" };
+  const made = { code: "#VALUE!", message: "bore must be above 0 mm, got -1", by: "PRESSURE" };
   await eventually(async () => expect(await error()).toEqual(made));
   await sheet.write(at, [[{ formula: '="a"+1' }]]);
   await eventually(async () => expect(await error()).toEqual({ code: "#VALUE!" }));

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import Papa from "papaparse";
-import { html } from "../../src/book/record/html";
+import { escaped } from "../../src/book/record/html";
 import { command } from "../../src/cli/command";
 import { asTable } from "../../src/cli/print";
 import { temporaryFolder } from "../package/run";
@@ -64,7 +64,7 @@ test("the decision as a page: which, why, what turns it round, what to ask, each
   const page = readFileSync(out, "utf8");
   const lines = rowsOf(run("offers", ...given).out);
   expect(new Set(lines.map(({ decision }) => decision)).size).toBeGreaterThan(5);
-  for (const { answer = "" } of lines) expect(page).toContain(html(answer));
+  for (const { answer = "" } of lines) expect(page).toContain(escaped(answer));
   for (const heading of ["What would turn the order round", "What to ask", "The offers", "Cautions", "Decided by"])
     expect(page).toContain(heading);
   expect(page).not.toContain("<b>x</b>");

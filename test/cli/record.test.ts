@@ -1,5 +1,5 @@
 import { dutyCells, dutyHeadings } from "../../src/book/greenhouse/dutyRows";
-import { html } from "../../src/book/record/html";
+import { escaped } from "../../src/book/record/html";
 import { record } from "../../src/cli/record";
 import { functions } from "../../src/core";
 import type { Cell } from "../../src/core/formula";
@@ -22,7 +22,7 @@ test("the record of every greenhouse duty shows each number of DUTYSHEET's answe
           name,
           section,
           what,
-          page.includes(html(formula ? shown : String(Number(result.toPrecision(6))))),
+          page.includes(escaped(formula ? shown : String(Number(result.toPrecision(6))))),
         ]).toEqual([name, section, what, true]);
     }
   }

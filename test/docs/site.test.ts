@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { catalogue } from "../../src/core";
+import { parametersOf } from "../../src/core/describe";
 import { root } from "../package/run";
 
 /** The documentation as `npm run build` wrote it, and the Markdown of the repository. */
@@ -55,6 +56,17 @@ test("every executed example answers, and every function shows what its errors s
       expect([name, answer]).not.toEqual([name, expect.stringMatching(/^#|^\.$/)]);
   const told = pages.filter(([name, html]) => name.startsWith("functions/") && html.includes('<h2 id="errors">'));
   expect(told.length).toBeGreaterThanOrEqual(catalogue.length - 3);
+});
+
+test("every argument of every function has its anchor, under which stand the messages that name it", () => {
+  const pageOf = (id: string) => pages.find(([name]) => name === `functions/${id.toLowerCase()}.html`)![1];
+  for (const { spec } of catalogue)
+    for (const { name } of parametersOf(spec))
+      expect([spec.id, idsIn(pageOf(spec.id))]).toEqual([spec.id, expect.arrayContaining([`error-${name}`])]);
+  const [, ofBore = ""] = pageOf("PRESSURE").split('<dt id="error-bore">');
+  const [told] = ofBore.split("<dt");
+  expect(told).toContain("#VALUE! bore must be above 0 mm, got -5");
+  expect(told).not.toContain("length must");
 });
 
 const markdown = [

@@ -35,7 +35,7 @@ test("a scalar argument takes one cell and no range", () => {
   const about = meta({ name: "a" });
   expect(handed(about, [[["3E5"]]])).toEqual(["3E5"]);
   expect(callFunction(about, () => 1, [[[1], [2]]], true)).toEqual([
-    [new CellError("#VALUE!", "a takes one cell, not a range")],
+    [new CellError("#VALUE!", "a takes one cell, not a range", "TEST")],
   ]);
 });
 
@@ -48,7 +48,7 @@ test("repeating arguments arrive in one list, as many as were given", () => {
 
 test("too many arguments are an error that says how many there may be", () => {
   expect(callFunction(meta(matrix("a")), () => 1, [[[1]], [[2]]], true)).toEqual([
-    [new CellError("#VALUE!", "BUSH.TEST takes 1 arguments at most")],
+    [new CellError("#VALUE!", "BUSH.TEST takes 1 arguments at most", "TEST")],
   ]);
 });
 
@@ -62,7 +62,7 @@ test("a cell error reaches only functions that take errors", () => {
 
 test("an error that passes through keeps the message with which it came to its place", () => {
   const passes = () => [[1], [new CellError("#VALUE!")], [new CellError("#N/A")]];
-  const came = new CellError("#VALUE!", "bore is missing");
+  const came = new CellError("#VALUE!", "bore is missing", "OTHER");
   expect(callFunction(meta(matrix("a")), passes, [[[came], [came], [came]]], true)).toEqual([
     [1],
     [came],
@@ -70,9 +70,16 @@ test("an error that passes through keeps the message with which it came to its p
   ]);
 });
 
+test("an error says which function made it, also when another hands it on", () => {
+  const made = callFunction(meta(matrix("bore")), () => [[new CellError("#VALUE!", "bore is missing")]], [], true);
+  expect(made).toEqual([[new CellError("#VALUE!", "bore is missing", "TEST")]]);
+  const other: FunctionMeta = { ...meta(matrix("a")), id: "OTHER" };
+  expect(callFunction(other, () => [[new CellError("#VALUE!")]], [made], true)).toEqual(made);
+});
+
 test("whatever comes back becomes cells: thrown errors, bare values, numbers that are none", () => {
   const about = meta();
-  const thrown = new CellError("#N/A", "why");
+  const thrown = new CellError("#N/A", "why", "TEST");
   const answer = (fn: () => unknown) => callFunction(about, fn, [], true);
   expect(
     answer(() => {

@@ -1,7 +1,7 @@
 const signs: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 
 /** Text inside a page. */
-export const html = (text: string): string => text.replace(/[&<>"]/g, (sign) => signs[sign]!);
+export const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => signs[sign]!);
 
 export const element = (tag: string, inner: string, className = ""): string =>
   `<${tag}${className && ` class="${className}"`}>${inner}</${tag}>`;

@@ -1,4 +1,4 @@
-import { html } from "./html";
+import { escaped } from "./html";
 
 /** A line of a function's answer. */
 export type RecordLine = readonly (string | number)[];
@@ -6,7 +6,7 @@ export type RecordLine = readonly (string | number)[];
 const digits = 6;
 /** A cell of an answer inside a page. */
 export const text = (cell: string | number | undefined): string =>
-  html(typeof cell === "number" ? String(Number(cell.toPrecision(digits))) : (cell ?? ""));
+  escaped(typeof cell === "number" ? String(Number(cell.toPrecision(digits))) : (cell ?? ""));
 
 /** 32 bits by FNV-1a (Fowler, Noll, Vo), to tell whether two pages start from the same inputs. */
 export function markOf(lines: readonly RecordLine[]): string {
@@ -51,7 +51,7 @@ export const recordStyle = `
 /** A body as a page of its own, for a file. */
 export const pageOf = (title: string, body: string): string => `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${html(title)}</title><style>${recordStyle}body { margin: 12pt auto; max-width: 60rem; padding: 0 12pt; } @media print { body { margin: 0; padding: 0; max-width: none; } }</style></head>
+<title>${escaped(title)}</title><style>${recordStyle}body { margin: 12pt auto; max-width: 60rem; padding: 0 12pt; } @media print { body { margin: 0; padding: 0; max-width: none; } }</style></head>
 <body class="record">
 ${body}
 </body></html>

@@ -1,4 +1,4 @@
-import { element, html } from "./html";
+import { element, escaped } from "./html";
 import { markOf, pageOf, text } from "./page";
 import type { RecordLine } from "./page";
 import { usesPicture } from "./uses";
@@ -60,7 +60,7 @@ export function recordBody(answer: readonly RecordLine[]): string {
     element("h2", "Worked line by line", "annex"),
     element("div", sections.map((name) => section(name, of(name), origin)).join(""), "worked"),
     sources.length > 0
-      ? element("h2", "Sources") + element("ol", sources.map((s) => element("li", html(s))).join(""))
+      ? element("h2", "Sources") + element("ol", sources.map((s) => element("li", escaped(s))).join(""))
       : "",
   ].join("\n");
 }
@@ -82,7 +82,7 @@ function criteriaTable(sections: readonly (readonly [name: string, lines: readon
     const value = lines.findLast((line) => String(line[2]).startsWith("V = ")) ?? find("Value");
     const use = find("Use")?.[4];
     const cells = [
-      html(name),
+      escaped(name),
       value ? valued(value) : "",
       valued(find("Limit") ?? []),
       typeof use === "number" ? `${Math.round(use * 100)} %` : "",
@@ -104,7 +104,7 @@ function section(
   const [rule, verdict] = [find("rule"), find("verdict")];
   const heading = element(
     "h2",
-    `${html(name)}${verdict ? `: ${text(verdict[4])} <small>${origin(verdict[6])}</small>` : ""}`,
+    `${escaped(name)}${verdict ? `: ${text(verdict[4])} <small>${origin(verdict[6])}</small>` : ""}`,
   );
   const about = rule ? element("p", `${text(rule[3])} <small>${origin(rule[6])}</small>`, "rule") : "";
   const worked = lines

@@ -18,12 +18,16 @@ export function callFunction(
     const refused = takesErrors ? undefined : firstError(given);
     if (refused) return [[refused]];
     return rowsOf(fn(...shaped(meta, given))).map((row, r) =>
-      row.map((cell, c) => withMessage(toCell(cell), given, r, c)),
+      row.map((cell, c) => madeBy(meta, withMessage(toCell(cell), given, r, c))),
     );
   } catch (thrown) {
-    return [[thrown instanceof CellError ? thrown : new CellError("#VALUE!", String(thrown))]];
+    return [[madeBy(meta, thrown instanceof CellError ? thrown : new CellError("#VALUE!", String(thrown)))]];
   }
 }
+
+/** An error with a message that no other function made is this one's. */
+const madeBy = ({ id }: FunctionMeta, cell: CellValue): CellValue =>
+  cell instanceof CellError && cell.message && !cell.by ? new CellError(cell.code, cell.message, id) : cell;
 
 /** A host hands errors only to functions that ask for them; otherwise the first one is the answer. */
 const firstError = (given: readonly Given[]): CellError | undefined =>

@@ -24,7 +24,8 @@ function plain(cell: BaseValueObject | null | undefined | void): CellValue {
   if (!cell || cell.isNull()) return null;
   if (cell.isError()) {
     const error = cell as ErrorValueObject;
-    return new CellError(error.getErrorType(), error.getErrorContent() || undefined);
+    const note = error.getCustomData()?.["note"] as ErrorNote | undefined;
+    return new CellError(error.getErrorType(), error.getErrorContent() || undefined, note?.by);
   }
   return cell.getValue();
 }
@@ -55,7 +56,7 @@ function gridCell(value: CellValue): BaseValueObject {
 /** Not from the grid's cache: its error objects are shared, the note belongs to this one. */
 function gridError(error: CellError): ErrorValueObject {
   const code = gridCodes.has(error.code) ? (error.code as ErrorType) : ErrorType.VALUE;
-  const note: ErrorNote = { code, message: error.message ?? "" };
+  const note: ErrorNote = { code, message: error.message ?? "", by: error.by };
   const value = new ErrorValueObject(code, note.message);
   value.withCustomData({ note });
   return value;

@@ -7,6 +7,7 @@ import type { ISetFormulaCalculationResultMutation } from "@univerjs/preset-shee
 export interface ErrorNote {
   readonly code: string;
   readonly message: string;
+  readonly by?: string;
 }
 
 export const noteOf = (cell: Nullable<ICellData>): ErrorNote | undefined =>

@@ -183,7 +183,9 @@ function contentOf(cell: Nullable<ICellData>, shown: () => string): ReadCell {
   if (!errorCodes.has(held)) return { value: held, text: shown() };
   const note = noteOf(cell);
   const code = String(held);
-  return { value: code, text: code, error: { code, message: (note?.code === code && note.message) || undefined } };
+  if (note?.code !== code || !note.message) return { value: code, text: code, error: { code } };
+  const { message, by } = note;
+  return { value: code, text: code, error: { code, message, by } };
 }
 
 const headingStyle = { bl: BooleanNumber.TRUE, bg: { rgb: palette.headingFill } };
