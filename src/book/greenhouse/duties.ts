@@ -48,10 +48,10 @@ const widthOf = (key: FieldKey, heading: string): number =>
   Math.max(leastWidth(key), ...heading.split(/ (?!\[[^\]]*\/)/).map((word) => word.length + 3));
 
 const marks: readonly (readonly [when: (verdict: string) => string, as: Mark["as"]])[] = [
-  [(verdict) => `LEFT(${verdict},5)="fails"`, "fails"],
+  // an answer that is an error is marked like one that fails
+  [(verdict) => `IFERROR(LEFT(${verdict},5)="fails",TRUE)`, "fails"],
   [(verdict) => `LEFT(${verdict},7)="no data"`, "unknown"],
   [(verdict) => `LEFT(${verdict},4)="care"`, "care"],
-  [(verdict) => `ISERROR(${verdict})`, "fails"],
 ];
 /**
  * Marks of a range by the verdicts in a column, from its own first row or another one on. They read the whole column: the grid would not look again at

@@ -115,7 +115,6 @@ export function decisionLooks(top: number, offers: string, duties: string, grade
   const column = (from: number, to = from): string => `${letter(from)}${top + 1}:${letter(to)}${last}`;
   const verdict = 17;
   const reason = rankingWidths.length - 1;
-  const below = column(0, reason);
   const typed = arguments_(offers, duties, grades);
   return {
     widths: [...decisionWidths, between, ...rankingWidths],
@@ -142,7 +141,8 @@ export function decisionLooks(top: number, offers: string, duties: string, grade
       { range: column(19), look: "result", format: "0" },
       { range: column(reason), look: "text" },
     ],
-    marks: marksBy(below, letter(verdict)),
+    // the verdicts alone: the grid works a mark out anew for every cell of its range, and here that is hundreds of rows
+    marks: marksBy(column(verdict), letter(verdict)),
   } as const satisfies Partial<BookSheet>;
 }
 
