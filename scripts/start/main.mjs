@@ -1,10 +1,15 @@
-/** `npm start`: build, print the greenhouse duties with their verdicts, serve the local sheet. */
+/**
+ * `npm start [-- --no-open]`: build, print the greenhouse duties with their verdicts, serve the local sheet and, where a desktop
+ * is there and not told otherwise, open it.
+ */
 import { spawnSync } from "node:child_process";
 import path from "node:path";
-import { stop } from "../lib/command.mjs";
+import { options, stop } from "../lib/command.mjs";
 import { serve } from "../lib/serve.mjs";
 import { root } from "../lib/root.mjs";
+import { openAddress } from "./open.mjs";
 
+const { "no-open": isLeft } = options({ "no-open": { type: "boolean" } });
 const port = process.env.PORT ?? "8420";
 if (!/^\d{1,5}$/.test(port) || Number(port) > 65535) stop(`PORT must be a whole number from 0 to 65535, got "${port}"`);
 console.log("Building …");
@@ -17,3 +22,4 @@ if (table.status !== 0) process.exit(1);
 console.log("\nAn invented example. Preliminary sizing from typical figures: test in the application.");
 const { url } = await serve(path.join(root, "dist"), Number(port));
 console.log(`\nThe local sheet: ${url}   (Ctrl+C ends it)`);
+if (!isLeft) openAddress(url);
