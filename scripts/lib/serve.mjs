@@ -2,13 +2,14 @@
 import { realpath } from "node:fs/promises";
 import { createServer } from "node:http";
 import path from "node:path";
+import { constants } from "node:zlib";
 import compression from "compression";
 import send from "send";
 
 const address = "127.0.0.1";
 const tries = 50;
-/** The local sheet has megabytes, of which a quarter goes over the wire. */
-const compress = compression();
+/** The local sheet has megabytes, of which a quarter goes over the wire; a step above the usual saves a sixteenth of it. */
+const compress = compression({ brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } } });
 
 /** @returns {Promise<{ url: string, close: () => Promise<void> }>} */
 export async function serve(dir, port = 0) {
