@@ -1,10 +1,25 @@
-/** Adds the functions that are not yet in data/released.json; `npm run release`, before a release. */
+/**
+ * `npm run release`: adds to data/released.json the functions that are not yet in it, and what new functions, figures of a
+ * grade and fields of a duty accept. What stands there is left as it is: saved workbooks rely on it.
+ */
 import { readFileSync, writeFileSync } from "node:fs";
+import type releasedFile from "../../data/released.json";
 import { catalogue } from "../../src/core";
 import { signatureOf } from "../../src/core/describe";
+import { accepted } from "./accepted";
 
 const path = "data/released.json";
-const released = JSON.parse(readFileSync(path, "utf8")) as { note: string; functions: string[] };
-const isKnown = (id: string) => released.functions.some((signature) => signature.startsWith(`${id}(`));
-for (const { spec } of catalogue) if (!isKnown(spec.id)) released.functions.push(signatureOf(spec));
+const { note, functions, accepts } = JSON.parse(readFileSync(path, "utf8")) as typeof releasedFile;
+const isKnown = (id: string) => functions.some((signature) => signature.startsWith(`${id}(`));
+const added = catalogue.filter(({ spec }) => !isKnown(spec.id)).map(({ spec }) => signatureOf(spec));
+const now = accepted();
+const released = {
+  note,
+  functions: [...functions, ...added],
+  accepts: {
+    functions: { ...now.functions, ...accepts.functions },
+    properties: { ...now.properties, ...accepts.properties },
+    fields: { ...now.fields, ...accepts.fields },
+  },
+};
 writeFileSync(path, `${JSON.stringify(released, null, 2)}\n`);

@@ -1,3 +1,4 @@
+import { criteria } from "../../src/core/duties";
 import { kindText, properties, ratings } from "../../src/core/grades/model";
 import type { Property } from "../../src/core/grades/model";
 import { labels } from "../../src/core/grades/model/labels";
@@ -92,15 +93,17 @@ const fileOf = (minItems: number, values: object, beside: Readonly<Record<string
   },
 });
 
-/** Limits against temperature, which the judging does without and says so: demo grades show both ways. Not everything melts. */
-const maybe: ReadonlySet<string> = new Set(["pressureCurve", "pvCurve", "meltingPoint"]);
-const needed = held.filter(({ key }) => !maybe.has(key)).map(({ key }) => key);
+/** What criteria look at, but for limits against temperature, which the judging does without and says so: demo grades show both ways. */
+const judged = new Set<string>(criteria.flatMap((one) => one.properties));
+const needed = held
+  .filter(({ key, kind }) => key === "source" || (judged.has(key) && kind !== "curve"))
+  .map(({ key }) => key);
 
 /** data/grades.schema.json, from the list of properties. */
 export const gradesSchema = {
   $schema: "http://json-schema.org/draft-07/schema#",
   title:
-    "A file of built-in grades: every published value with its source, every invented grade marked and complete, but for curves and a melting point",
+    "A file of built-in grades: every published value with its source, every invented grade marked, with every figure that a criterion looks at, but for curves",
   definitions: { published: publishedValue },
   type: "object",
   additionalProperties: false,

@@ -1,4 +1,5 @@
-import { familyList } from "../../src/core";
+import { catalogue, familyList } from "../../src/core";
+import { resultSymbols } from "../../src/core/formula";
 import { halfOfLastDigit, outcomeOf } from "./case";
 import { referenceCases } from "./cases";
 
@@ -38,4 +39,12 @@ test("every family has at least three printed examples that were read", () => {
     const own = referenceCases.filter((one) => one.family === family && one.kind === "printed example");
     expect([family, own.length >= 3]).toEqual([family, true]);
   }
+});
+
+test("every function that a formula answers is held against something outside", () => {
+  const unchecked = catalogue.filter(
+    ({ spec: { id, result } }) =>
+      resultSymbols(result).length > 0 && !referenceCases.some(({ what }) => new RegExp(`\\b${id}\\b`).test(what)),
+  );
+  expect(unchecked.map(({ spec: { id } }) => `${id} stands in no "what" of test/reference/cases`)).toEqual([]);
 });

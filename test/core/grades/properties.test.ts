@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { functions } from "../../../src/core";
+import type { Bounds } from "../../../src/core/domain";
 import type { Cell } from "../../../src/core/formula";
-import { parseGrades, properties, propertyNamed, standardLibrary } from "../../../src/core/grades/model";
+import { headingOf, parseGrades, properties, propertyNamed, standardLibrary } from "../../../src/core/grades/model";
 import type { Property, Values } from "../../../src/core/grades/model";
 import { normal } from "../../../src/core/names";
 import { call, one } from "../host";
@@ -14,6 +15,25 @@ const guide = readFileSync(path.join(__dirname, "../../../docs/guide/own-data.md
 const entries = properties.map((p) => [p.heading, p] as const);
 const held = entries.filter(([, { key }]) => key !== "grade" && key !== "kind");
 const valueOf = (values: Values, { key }: Property) => values[key as keyof Values];
+
+/** A cell of the property, for one that no invented grade has. */
+function typical(p: Property): Cell {
+  if (p.kind === "choice") return p.words[0]!;
+  if (p.kind === "rating") return "fair";
+  if (p.kind === "text" || p.kind === "list") return "a word";
+  if (p.kind === "media") return "water: limited";
+  const { above, from, to } = p as Partial<Bounds>;
+  const middle = ((above ?? from)! + to!) / 2;
+  return p.kind === "curve" ? `20: ${middle}; 80: ${middle}` : middle;
+}
+/** The rows, beside the library, of the grade that has the property; none where the invented one does. */
+const lacking = (p: Property): Cell[][] | null =>
+  p.key === "grade" || p.key === "kind" || valueOf(complete.values, p) !== undefined
+    ? null
+    : [
+        ["grade", headingOf(p, "metric")],
+        [complete.name, typical(p)],
+      ];
 const read = (heading: string, cell: Cell) =>
   parseGrades(
     [
@@ -33,18 +53,23 @@ test.each(entries)("%s is found by every name, and answered", (_, p) => {
   for (const name of [p.heading, p.key, ...p.also, p.heading.toUpperCase()]) {
     expect([name, propertyNamed(name)?.key]).toEqual([name, p.key]);
     for (const units of ["metric", "inch"])
-      expect(String(one(functions.GRADE, complete.name, name, null, units))).not.toMatch(/^(#|$)/);
+      expect(String(one(functions.GRADE, complete.name, name, lacking(p), units))).not.toMatch(/^(#|$)/);
   }
-  expect(one(functions.SOURCE, complete.name, p.heading)).toBe("invented for the demo");
+  const own = lacking(p);
+  expect(one(functions.SOURCE, complete.name, p.heading, own)).toBe(
+    own ? "own row, no source given" : "invented for the demo",
+  );
 });
 
 test.each(held)("%s goes out with GRADES and comes back as it was", (_, p) => {
+  const own = lacking(p);
+  const { values } = own ? parseGrades(own, "metric", "grades").grades[0]! : complete;
   for (const units of ["metric", "inch"] as const) {
-    const table = call(functions.GRADES, [[p.heading]], null, units);
+    const table = call(functions.GRADES, [[p.heading]], own, units);
     const row = table.find(([name]) => name === complete.name)!;
     const { grades, unknownColumns, faults } = parseGrades([table[0], row] as Cell[][], "metric", "grades");
     expect([faults, unknownColumns]).toEqual([[], []]);
-    expect(nearly(valueOf(grades[0]!.values, p))).toEqual(nearly(valueOf(complete.values, p)));
+    expect(nearly(valueOf(grades[0]!.values, p))).toEqual(nearly(valueOf(values, p)));
   }
 });
 

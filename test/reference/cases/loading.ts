@@ -149,7 +149,7 @@ export const loadingCases: readonly ReferenceCase[] = [
   },
   {
     family,
-    what: "PV: 387 psi at 24.8 ft/min in working units",
+    what: "PVVALUE: 387 psi at 24.8 ft/min in working units",
     source: "Exact inch, pound and standard gravity (SI Brochure, 9th ed.; NIST SP 811, 2008, App. B)",
     kind: "definition",
     unit: "MPa·m/s",
