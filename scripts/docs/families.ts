@@ -21,9 +21,9 @@ export function familyPages(): MarkdownPage[] {
 function overview(): MarkdownPage {
   const text = [
     "# Generic families",
-    "Typical figures of polymer families, the safe end of what handbooks print or are remembered to print. A maker's grade may differ widely: ask for its own figures.",
+    "Typical figures of polymer families: the safe end of what handbooks print, are remembered to print, or the trade keeps to. A maker's grade may differ widely: ask for its own figures.",
     table(
-      ["family", "what it is", "good for", "cannot bear"],
+      ["family", "what it is", "good for", "not for"],
       families.map((grade) => [`[${grade.name}](${fileOf(grade)})`, grade.values.family!, ...textsOf(grade)]),
     ),
     "A label says how well a figure is founded: *read* in its source, *derived* from what was read, from *memory* of a table, *common practice* of the trade, or *memory, band only*: known to lie in a band, its safe end taken.",
@@ -40,10 +40,11 @@ function familyPage(grade: Grade): MarkdownPage {
   const text = [
     `# ${grade.name}`,
     `${family}. ${description}.`,
-    `- Good for: ${good}\n- Cannot bear: ${poor}`,
+    `- Good for: ${good}\n- Not for: ${poor}`,
     "## Figures",
     table(["property", "value", "source, as printed, label, condition"], figureRows(grade)),
     "## Media",
+    "A temperature says up to where the rating was found; hotter is care, and what is attacked stays so.",
     table(["medium", "rating", "label", "note"], mediaRows(grade)),
   ];
   return { file: `families/${fileOf(grade)}`, title: grade.name, text: text.join("\n\n") };

@@ -1,6 +1,6 @@
 import { familyList, functions } from "../../src/core";
 import { functionText, parametersOf, signatureOf } from "../../src/core/describe";
-import { isNumberArg, isSpill } from "../../src/core/formula";
+import { isNumberArg, isSpill, resultSymbols } from "../../src/core/formula";
 import type { Arg, Formula } from "../../src/core/formula";
 import { kinds } from "../../src/core/kinds";
 import type { Kind, System } from "../../src/core/kinds";
@@ -34,14 +34,11 @@ export function descriptionOf(f: Formula): string[] {
   );
   const table =
     parameters.length > 0 ? [`| argument | symbol | meaning |\n|---|---|---|\n${parameters.join("\n")}`] : [];
-  const lines = workingLines(f);
-  const working =
-    lines.length > 0 ? [`Formula, in N, mm, MPa, m/s, °C:\n\n\`\`\`text\n${lines.join("\n")}\n\`\`\``] : [];
   return [
     `\`BUSH.${signatureOf(spec)}\``,
     `${functionText(spec)}.`,
     ...table,
-    ...working,
+    ...formulaOf(f),
     `Example: ${answered(f, spec.example)}`,
     `Source: ${[spec.source]
       .flat()
@@ -92,11 +89,21 @@ function labelled({ spec: { result } }: Formula, cells: readonly string[], units
   return columns.map(({ name, kind }, i) => `${name} ${cells[i]} ${kindUnit(kind)}`.trim()).join(", ");
 }
 
-/** The formula's lines as they hold for the example, taken from its worked steps. */
-function workingLines(f: Formula): string[] {
-  if (!f.spec.working) return [];
-  const steps = answer(functions.STEPS, [f.spec.id, f.spec.example.map((x) => (Array.isArray(x) ? x : [[x]]))], plainHost);
-  return steps.map((line) => String(line[1])).filter((line) => line.includes("="));
+/** The formula's lines as they hold for the example, taken from its worked steps, and what the symbols are that no argument explains. */
+function formulaOf(f: Formula): string[] {
+  const { id, args, example, working } = f.spec;
+  if (!working) return [];
+  const steps = answer(functions.STEPS, [id, example.map((x) => (Array.isArray(x) ? x : [[x]]))], plainHost)
+    .slice(1)
+    .map(([text, line]) => ({ text: String(text), line: String(line), symbol: String(line).split(" = ")[0]! }));
+  const lines = steps.map(({ line }) => line).filter((line) => line.includes("="));
+  const results = resultSymbols(f.spec.result).map(({ symbol }) => symbol);
+  const known = new Set([...Object.keys(args), ...Object.values<Arg>(args).map(symbolOf), ...results]);
+  const others = steps.filter(({ symbol }) => /\p{L}/u.test(symbol) && !known.has(symbol));
+  return [
+    `Formula, in N, mm, MPa, m/s, °C:\n\n\`\`\`text\n${lines.join("\n")}\n\`\`\``,
+    ...(others.length > 0 ? [`In it ${others.map(({ symbol, text }) => `\`${symbol}\`: ${text}`).join("; ")}.`] : []),
+  ];
 }
 
 const plainHost = { error: (code: string, message?: string) => `${code} ${message ?? ""}` };

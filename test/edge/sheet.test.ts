@@ -45,7 +45,7 @@ describe("the sheet's edge", () => {
     const texts = [
       "250 lbf",
       "1,234 lbf",
-      "1 234 N",
+      "4 500 N",
       "12.5",
       "-5 N",
       "5N",

@@ -32,7 +32,8 @@ export function strain({ from, to, grade, metal, against }: Expansion): number {
     const left = functions.GRIPLEFT({ interference, outside, kept: 1, mismatchhot: 0, mismatchnow });
     return (Math.abs(left - interference) / outside) * 1e6;
   }
-  const free = { bore, outside, interference: 0, closein: 1, clearance: 0 };
+  // no close-in: nothing holds it
+  const free = { bore, outside, interference: 0, closein: 0, clearance: 0 };
   const expansions = { bushexpansion: own, housingexpansion: own, shaftexpansion: 0, swelling };
   return (Math.abs(functions.RUNCLEARANCE({ ...free, ...expansions, temperature: to, reference: from })) / bore) * 1e6;
 }
