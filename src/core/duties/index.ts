@@ -15,6 +15,7 @@ export { DUTYROOM } from "./dutyRoom";
 export { DUTYSWEEP } from "./dutySweep";
 export { tilted } from "./model/contacts";
 export { fitRows, fitVerdict } from "./fitTable";
+export { unstatedFit } from "./fit/assembly";
 export type { FitRow } from "./fitTable";
 export { chooseDuty, dutyArg, exampleDuty } from "./judging/choose";
 export { likelyOf } from "./model/bandPoints";

@@ -1,4 +1,5 @@
 import { Button, Field as FieldBox, Radio, RadioGroup } from "@fluentui/react-components";
+import { useEffect, useRef } from "react";
 import type { FieldKey } from "../../core/duties";
 import type { System } from "../../core/kinds";
 import { useShared } from "../parts/styles";
@@ -17,6 +18,13 @@ export function DutyForm({ pane }: { pane: PaneState }) {
   const s = useShared();
   const { duty, own } = pane;
   const { form, system, read, setForm } = duty;
+  const { wanted, onShown } = pane;
+  const panel = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (!wanted || !panel.current) return;
+    showField(panel.current, wanted);
+    onShown();
+  }, [wanted, onShown]);
   const [texts] = form;
   const asked = keysAt(form, 0);
   const input = (key: FieldKey) => (
@@ -31,7 +39,7 @@ export function DutyForm({ pane }: { pane: PaneState }) {
     />
   );
   return (
-    <section className={s.panel} aria-label="Duty">
+    <section className={s.panel} aria-label="Duty" ref={panel}>
       <FieldBox label="Unit system of plain numbers">
         <RadioGroup layout="horizontal" value={system} onChange={(_, { value }) => duty.setSystem(value as System)}>
           <Radio value="metric" label="metric (mm, N)" />
@@ -77,6 +85,14 @@ export function DutyForm({ pane }: { pane: PaneState }) {
       <Outcome pane={pane} />
     </section>
   );
+}
+
+/** Unfolds what a field stands in and puts the cursor there. */
+function showField(panel: HTMLElement, key: FieldKey): void {
+  const input = panel.querySelector<HTMLElement>(`[data-field="${key}"]`);
+  for (let box = input?.closest("details"); box; box = box.parentElement?.closest("details")) box.open = true;
+  input?.scrollIntoView({ block: "center" });
+  input?.focus();
 }
 
 /** What is still to do, or the way to the grades that hold. */

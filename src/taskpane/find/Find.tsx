@@ -1,12 +1,12 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { field } from "../../core/duties";
 import type { NamedDuty } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import type { Grade } from "../../core/grades/model";
 import { referenceTo } from "../../port/address";
 import { useShared } from "../parts/styles";
 import { withText } from "../state/form";
+import { neededText } from "../state/needed";
 import { quantityText } from "../state/quantity";
 import type { PaneState } from "../state/usePane";
 import type { Subject } from "../figures/told";
@@ -102,12 +102,16 @@ function Zones({ pane, subject }: { pane: PaneState; subject: Subject }) {
   const s = useShared();
   const { duty, one } = subject;
   const [found, setFound] = useState<Search>();
-  const missing = [
-    ...zoneNeeds.filter((key) => duty.values[key] === undefined).map((key) => field(key).heading),
-    ...(duty.values.wall === undefined && duty.values.outside === undefined ? ["wall or outside"] : []),
-  ];
+  const missing = zoneNeeds(duty);
   if (missing.length > 0)
-    return <p className={s.quiet}>Zones that never bind and stay put: needs {missing.join(", ")}.</p>;
+    return (
+      <div className={s.row}>
+        <p className={s.quiet}>Zones that never bind and stay put: needs {missing.map(neededText).join(", ")}.</p>
+        <Button size="small" onClick={() => pane.askFor(missing[0]!)}>
+          State {neededText(missing[0]!)}
+        </Button>
+      </div>
+    );
   const { fits, why } = found?.of === duty ? found : {};
   return (
     <>

@@ -1,4 +1,4 @@
-import { fitRows, fitVerdict, withField } from "../../core/duties";
+import { fitRows, fitVerdict, unstatedFit, withField } from "../../core/duties";
 import type { FieldKey, FitRow, NamedDuty } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import { readZone } from "../../core/fit/zone";
@@ -88,10 +88,5 @@ function attempt<T>(run: () => T): T | undefined {
 }
 
 /** Fields that the search needs beside those it looks for. */
-export const zoneNeeds = [
-  "bore",
-  "housing",
-  "shaft",
-  "housingZone",
-  "shaftZone",
-] as const satisfies readonly FieldKey[];
+export const zoneNeeds = ({ corners: [corner] }: NamedDuty): FieldKey[] =>
+  unstatedFit(corner!.given).filter((key) => key !== "boreZone" && key !== "outsideZone");

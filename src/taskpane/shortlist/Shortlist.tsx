@@ -12,6 +12,7 @@ import type { Order } from "./filter";
 import { FilterBar } from "./FilterBar";
 import { GradeSheet } from "./GradeSheet";
 import { Item } from "./Item";
+import { NeededNote } from "./NeededNote";
 import { NotAsked } from "./NotAsked";
 import { useStyles } from "./styles";
 import { countWords } from "./words";
@@ -60,6 +61,7 @@ export function Shortlist({ pane }: { pane: PaneState }) {
           </Button>
         )}
       </div>
+      <NeededNote pane={pane} />
       <NotAsked checks={ranked[0]!.checks} duty={duty} />
       {list.length === 0 && <p className={s.text}>No grade passes the filter. Widen it, or clear it.</p>}
       {groupsOf(list, order).map(({ name, grades }) => (

@@ -1,5 +1,5 @@
 import { useDeferredValue, useMemo, useState } from "react";
-import type { NamedDuty, Ranked } from "../../core/duties";
+import type { FieldKey, NamedDuty, Ranked } from "../../core/duties";
 import type { System } from "../../core/kinds";
 import type { PaneHost } from "../host/host";
 import type { DutyState } from "./dutyState";
@@ -31,6 +31,12 @@ export interface PaneState {
   setChosen(names: readonly string[]): void;
   setShown(names: readonly string[]): void;
   goTo(tab: TabName): void;
+  /** The field that the form is to show, until it does. */
+  readonly wanted: FieldKey | undefined;
+  /** Shows the form at a field. */
+  askFor(key: FieldKey): void;
+  /** The field is in view. */
+  onShown(): void;
 }
 
 export function usePane(host: PaneHost, goTo: (tab: TabName) => void): PaneState {
@@ -39,6 +45,7 @@ export function usePane(host: PaneHost, goTo: (tab: TabName) => void): PaneState
   const [stated, setOrigin] = useState<Origin>();
   const [chosen, setChosen] = useState<readonly string[]>([]);
   const [shown, setShown] = useState<readonly string[]>([]);
+  const [wanted, setWanted] = useState<FieldKey>();
   const own = useLibrary(host.port, system);
   const read = useMemo(() => readDuty(form, system), [form, system]);
   const changeSystem = (wanted: System) => {
@@ -55,5 +62,11 @@ export function usePane(host: PaneHost, goTo: (tab: TabName) => void): PaneState
   const known = chosen.filter((name) => own.library.grades.some((grade) => grade.name === name));
   const single = judged?.grade ?? ranked[0]?.grade.name;
   const subjects = known.length > 0 ? known : single === undefined ? [] : [single];
-  return { host, duty, own, judged, ranked, subjects, chosen: known, shown, setChosen, setShown, goTo };
+  const askFor = (key: FieldKey) => {
+    setWanted(key);
+    goTo("duty");
+  };
+  const onShown = () => setWanted(undefined);
+  const choice = { subjects, chosen: known, shown, setChosen, setShown };
+  return { host, duty, own, judged, ranked, ...choice, goTo, wanted, askFor, onShown };
 }

@@ -7,7 +7,7 @@ import { findMetal } from "../../fit/metals";
 import type { Metal } from "../../fit/metals";
 import type { Values } from "../../grades/model/properties";
 import type { Missing } from "../judging/criterion";
-import type { Given } from "../model/fields";
+import type { FieldKey, Given } from "../model/fields";
 
 /** A bush, its housing and its shaft, by limits of size before the bush is pressed in; mm. */
 export interface Assembly {
@@ -37,10 +37,16 @@ export const elasticFigures = ["expansion", "compressiveModulus", "poisson"] as 
 export const wallOf = ({ wall, outside, bore }: Given): number | undefined =>
   wall ?? (outside !== undefined && bore !== undefined ? (outside - bore) / 2 : undefined);
 
+/** Fields of the fit that are not stated; the wall where its outside is not either. */
+export const unstatedFit = (given: Given): FieldKey[] => [
+  ...[...fitFields, ...otherFields].filter((key) => given[key] === undefined),
+  ...(wallOf(given) === undefined ? (["wall"] as const) : []),
+];
+
 export function assemblyOf(values: Values, given: Given): Assembly | Missing {
-  for (const field of [...fitFields, ...otherFields]) if (given[field] === undefined) return { field };
-  const wall = wallOf(given);
-  if (wall === undefined) return { field: "wall" };
+  const [field] = unstatedFit(given);
+  if (field !== undefined) return { field };
+  const wall = wallOf(given)!;
   for (const property of elasticFigures) if (values[property] === undefined) return { property };
   const bore = given.bore!;
   const outside = bore + 2 * wall;
