@@ -18,7 +18,7 @@ afterAll(() => sheet.close());
 const tab = (name: string) => pane.getByRole("tab", { name, exact: true }).click();
 const button = (name: string | RegExp) => pane.getByRole("button", { name });
 
-/** States the duty anew by typing: its fields, and further steps below them. */
+/** States the duty anew by typing what does not stand there yet: its fields, and further steps below them. */
 async function stateDuty(fields: Readonly<Record<string, string>>, ...steps: Readonly<Record<string, string>>[]) {
   await tab("Duty");
   for (let left = await button(/^Take step/).count(); left > 0; left--)
@@ -26,12 +26,12 @@ async function stateDuty(fields: Readonly<Record<string, string>>, ...steps: Rea
       .last()
       .click();
   const wanted: Record<string, string> = { part: "sleeve", motion: "turning", ...fields };
-  for (const name of ["part", "motion"]) await pane.locator(`[data-field=${name}]`).first().selectOption(wanted[name]!);
+  for (const name of ["part", "motion"]) await fill(name, wanted[name]!);
   const folded = pane.locator("details:not([open]) > summary:visible").filter({ has: sheet.page.locator("h2") });
   while ((await folded.count()) > 0) await folded.first().click();
-  for (const name of await filledFields())
-    if (!(name in fields)) await typeInto(pane.locator(`[data-field=${name}]`), "");
-  for (const [name, text] of Object.entries(fields)) await typeInto(pane.locator(`[data-field=${name}]`).first(), text);
+  for (const [name, text] of Object.entries(await typedTexts()))
+    if (text !== "" && !(name in wanted)) await fill(name, "");
+  for (const [name, text] of Object.entries(fields)) await fill(name, text);
   for (const [i, step] of steps.entries()) {
     await button("Add a step").click();
     const box = pane.locator(`[data-step="${i + 2}"]`);
@@ -39,13 +39,18 @@ async function stateDuty(fields: Readonly<Record<string, string>>, ...steps: Rea
   }
 }
 
-/** Text boxes of the form that hold something. */
-const filledFields = (): Promise<string[]> =>
+/** What the text boxes of the form hold. */
+const typedTexts = (): Promise<Record<string, string>> =>
   pane
     .locator("input[data-field]")
     .evaluateAll((inputs) =>
-      (inputs as HTMLInputElement[]).flatMap(({ value, dataset }) => (value === "" ? [] : [dataset.field!])),
+      Object.fromEntries((inputs as HTMLInputElement[]).map(({ value, dataset }) => [dataset.field!, value])),
     );
+
+async function fill(name: string, text: string): Promise<void> {
+  const field = pane.locator(`[data-field=${name}]`).first();
+  if ((await field.inputValue()) !== text) await typeInto(field, text);
+}
 
 /** Key by key, as a person does; of a list the word is chosen. */
 async function typeInto(field: Locator, text: string): Promise<void> {

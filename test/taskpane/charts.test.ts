@@ -264,6 +264,16 @@ test("the tightest zones hold through all states, and a tighter pair does not", 
   expect(fits.map(({ greatest }) => greatest)).toEqual([...fits.map(({ greatest }) => greatest)].sort((a, b) => a - b));
 });
 
+test("a share of grip that is not told leaves zones in care, and the clearance is that of the states that are judged", () => {
+  const { duty, one } = subjectOf({ slope: "", hours: "", allowance: "", keptGrip: "" });
+  const fits = zoneFits(duty, one.grade);
+  expect(fits.length).toBeGreaterThan(0);
+  for (const { least, verdict } of fits) {
+    expect(least).toBeGreaterThanOrEqual(0);
+    expect(verdict).toMatch(/^care, .*share of grip kept not told \(cold again, no grip kept\)$/);
+  }
+});
+
 test("a figure of the grade that no pair of zones can be judged without is named", () => {
   const { duty, one } = subjectOf({ slope: "", hours: "", allowance: "" });
   const { expansion: _, ...values } = one.grade.values;

@@ -130,13 +130,15 @@ describe("the form", () => {
       speed: "0.1257 m/s",
       pv: "0.3351 MPa·m/s",
     });
-    expect(dutyWords(read({ ...shaft, impactFactor: "2", moisture: "wet" }).duty!, "metric")).toEqual([
+    const words = dutyWords(read({ ...shaft, impactFactor: "2", moisture: "wet", designFactor: "1.5" }).duty!, "metric");
+    expect(words).toEqual([
       "turning",
       "2.667 MPa × 2",
       "0.1257 m/s",
       "PV 0.3351 MPa·m/s",
       "surroundings 5 °C to 45 °C",
       "wet",
+      "design factor 1.5",
     ]);
   });
 

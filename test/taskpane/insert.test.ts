@@ -4,16 +4,18 @@ import { findGrade, kindText, libraryOf, readGrades } from "../../src/core/grade
 import type { System } from "../../src/core/kinds";
 import { fromWorking } from "../../src/core/units/scale";
 import { explain, sayCell } from "../../src/taskpane/cell/explain";
+import { dutyWords } from "../../src/taskpane/duty/DutyLine";
 import { readSelectedRow } from "../../src/taskpane/duty/fromRow";
 import { blockOf } from "../../src/taskpane/insert/blocks";
 import { writeFree } from "../../src/taskpane/insert/insertion";
 import { placedAt } from "../../src/taskpane/insert/placed";
 import type { Piece } from "../../src/taskpane/insert/pieces";
 import { areaText, countFilled, findFormulas, freeze, hasError } from "../../src/taskpane/insert/write";
+import { reasonsOf } from "../../src/taskpane/shortlist/words";
 import { emptyForm } from "../../src/taskpane/state/form";
 import type { Form, Texts } from "../../src/taskpane/state/form";
 import { figuresOf } from "../../src/taskpane/state/figures";
-import { listOf } from "../../src/taskpane/state/list";
+import { listOf } from "./listOf";
 import { keepUnits } from "../../src/taskpane/state/quantity";
 import { readDuty } from "../../src/taskpane/state/readDuty";
 import { richCell } from "../../src/port/sheet";
@@ -329,6 +331,39 @@ describe.each([
       ]),
     );
   });
+});
+
+test("header, list, grades in full and inserted tables tell blows and design factor with the same figures", () => {
+  const steps = [
+    { load: "1000 to 1800", time: "30" },
+    { load: "900", rpm: "60", time: "10" },
+    { motion: "static", load: "2400", time: "5" },
+  ];
+  const [first, ...later] = steps;
+  const form = [{ ...shaft, ...first, impactFactor: "2", designFactor: "1.5" }, ...later] as unknown as Form;
+  const duty = dutyOf({ form });
+  // on 20·15 = 300 mm²: 2400/300 at rest, 1800/300 at most in motion; a blow doubles both
+  const words = dutyWords(duty, "metric");
+  expect(words.slice(0, 3)).toEqual(["turning", "3 steps", "8 MPa × 2"]);
+  expect(words.at(-1)).toBe("design factor 1.5");
+  const grade = "Own weak";
+  const given = { form, grades: [grade], library: ownLibrary, own };
+  const one = listOf(duty, ownLibrary).find((found) => found.grade.name === grade)!;
+  // its running limit of 1 MPa divided by 1.5
+  const told = "fails, running pressure 1800 %: 12 MPa against 0.6667 MPa";
+  expect([verdictText(one.checks, "metric", one), ...reasonsOf(one, "metric")].join("; ")).toContain(told);
+  const sheet = (piece: Piece) => new Sheet(block(piece, given), at, { [own.text]: ownRows });
+  const running = (rows: readonly unknown[][], value: number) =>
+    rows.filter((row) => row.includes("running pressure")).map((row) => row[value])[0];
+  const checks = sheet("checks").answers("DUTYCHECKS")[0]!;
+  expect(running(checks, 1)).toBeCloseTo(12, 12);
+  expect(running(checks, 2)).toBeCloseTo(1 / 1.5, 12);
+  expect(running(checks, 4)).toBeCloseTo(18, 9);
+  expect(sheet("row").answers("DUTIES")[0]![0]![2]).toBeCloseTo(8, 12);
+  const record = sheet("record").answers("DUTYSHEET")[0]!;
+  expect(
+    record.filter(([section, what]) => section === "input" && /factor$/.test(String(what))).map((row) => row[4]),
+  ).toEqual([2, 1.5]);
 });
 
 test("a band has no worked steps, and is told so; a fit that the duty does not state is not inserted as an error", () => {

@@ -4,10 +4,11 @@ import type { PropertyKey } from "../../src/core/grades/model";
 import { standingCautions } from "../../src/core/grades/cautionsOf";
 import { emptyForm } from "../../src/taskpane/state/form";
 import type { Texts } from "../../src/taskpane/state/form";
+import { neededFor } from "../../src/taskpane/state/needed";
 import { readDuty } from "../../src/taskpane/state/readDuty";
 import { checkScores, scoreOf, sideWords } from "../../src/taskpane/shortlist/better";
 import { boundUnit, filterRanked, noFilter } from "../../src/taskpane/shortlist/filter";
-import { listOf } from "../../src/taskpane/state/list";
+import { listOf } from "./listOf";
 import { countWords, dataText, ownCautions, reasonsOf } from "../../src/taskpane/shortlist/words";
 
 const dutyOf = (more: Partial<Texts> = {}) => {
@@ -202,5 +203,40 @@ describe("side by side", () => {
     // 95 % fits, and is better than 20 % that asks for care
     expect(sideWords(checkScores([made("fits", 0.95), made("care", 0.2)]))).toEqual(["better", ""]);
     expect(sideWords(checkScores([made("fits", 0.95), made("fits")]))).toEqual(["", ""]);
+  });
+});
+
+describe("what would have to be known for a verdict", () => {
+  const needed = (more: Partial<Texts>, library = libraryOf()) => {
+    const duty = dutyOf(more);
+    return neededFor(duty, listOf(duty, library));
+  };
+
+  test("a life by a rate of flat tests needs the fit, which is asked for as a whole", () => {
+    const asked = { hours: "100", allowance: "0.2" };
+    expect(needed(asked)).toMatchObject({
+      fields: ["boreZone", "shaftZone", "outsideZone", "housingZone", "housing", "shaft", "wall"],
+      waiting: ["wear life"],
+    });
+    const fit = { boreZone: "D10", shaftZone: "h9", outsideZone: "s7", housingZone: "H7", housing: "carbon steel" };
+    expect(needed({ ...asked, ...fit, shaft: "hardened steel", outside: "24" }).fields).toEqual([]);
+    expect(needed({ ...asked, ...fit, outside: "24" }).fields).toEqual(["shaft"]);
+    expect(needed({ hours: "100" }).fields).toContain("allowance");
+  });
+
+  test("figures that grades lack are told where none but invented grades hold", () => {
+    const headings = [
+      "grade",
+      "running pressure limit [MPa]",
+      "speed limit turning [m/s]",
+      "PV limit [MPa*m/s]",
+      "highest temperature",
+    ];
+    const rows = (pv: number | null) => {
+      const { own: grades, ...rest } = readGrades([headings, ["A", 10, 2, pv, 100]], "metric", "grades");
+      return { ...rest, own: grades, grades };
+    };
+    expect(needed({}, rows(1))).toEqual({ fields: [], waiting: [], lacksFigures: false });
+    expect(needed({}, rows(null))).toEqual({ fields: [], waiting: [], lacksFigures: true });
   });
 });

@@ -21,7 +21,7 @@ export { chooseDuty, dutyArg, exampleDuty } from "./judging/choose";
 export { likelyOf } from "./model/bandPoints";
 export { dataLabel, found, judge, notAsked } from "./judging/judge";
 export { NamedDuty } from "./model/namedDuty";
-export { ranked, scopeOf } from "./judging/rank";
+export { better, judgedGrade, ranked, scopeOf } from "./judging/rank";
 export type { Ranked } from "./judging/rank";
 export { dutiesArg, dutyReading, groupsOf, readDuties, readOwn } from "./model/readDuties";
 export type { DutyLine, DutyTable } from "./model/readDuties";

@@ -1,11 +1,11 @@
-import { Button, Field as FieldBox } from "@fluentui/react-components";
+import { Field as FieldBox } from "@fluentui/react-components";
 import { useState } from "react";
 import type { NamedDuty, Ranked } from "../../core/duties";
 import { kinds } from "../../core/kinds";
 import { Find } from "../find/Find";
 import { Choice } from "../parts/fields";
-import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
+import { Unjudged } from "../parts/Unjudged";
 import { mostChosen } from "../state/list";
 import type { PaneState } from "../state/usePane";
 import { BarChart } from "./BarChart";
@@ -25,19 +25,13 @@ import { wearFigure } from "../figures/wear";
 /** Pictures of the duty with a grade; there are no inputs of their own but what to draw. */
 export function Charts({ pane }: { pane: PaneState }) {
   const s = useShared();
-  const { judged: duty, ranked, subjects, goTo } = pane;
+  const { judged: duty, ranked, subjects } = pane;
   const [name, setName] = useState("");
   const one = ranked.find(({ grade }) => grade.name === name) ?? ranked.find(({ grade }) => grade.name === subjects[0]);
   if (!duty || !one)
     return (
       <section className={s.panel} aria-label="Charts">
-        <Notice
-          intent="info"
-          title="No duty yet."
-          actions={<Button onClick={() => goTo("duty")}>State the duty</Button>}
-        >
-          The charts show where a duty stands inside a grade's limits.
-        </Notice>
+        <Unjudged pane={pane}>The charts show where a duty stands inside a grade's limits.</Unjudged>
       </section>
     );
   return (

@@ -29,11 +29,11 @@ export function DutyLine({ duty, system }: { duty: NamedDuty | undefined; system
   );
 }
 
-/** Motion, pressure, speed and PV, and the surroundings. */
+/** Motion, pressure, speed and PV, the surroundings, and by what the limits are divided. */
 export function dutyWords(duty: NamedDuty, system: System): string[] {
   const { steps, values } = duty;
   const { motion } = steps.find((step) => step.motion !== "static") ?? steps[0]!;
-  const { temperature, moisture = "dry" } = values;
+  const { temperature, moisture = "dry", designFactor } = values;
   const { pressure, speed, pv } = figuresOf(duty, system);
   return [
     motion,
@@ -42,5 +42,6 @@ export function dutyWords(duty: NamedDuty, system: System): string[] {
     ...(isMoving(duty) ? [speed, `PV ${pv}`] : []),
     `surroundings ${readBack("temperature", temperature!, system)}`,
     ...(moisture === "dry" ? [] : [moisture]),
+    ...(designFactor === undefined ? [] : [`design factor ${readBack("designFactor", designFactor, system)}`]),
   ];
 }

@@ -92,5 +92,5 @@ function standsAt(duty: NamedDuty, system: System): string {
   // the ends of bands do not come together: pressure and speed here need not be those of the mark
   return duty.bands.length > 0
     ? `The duty (filled mark at one end of its bands) reaches at most ${pressure} and ${speed}, PV ${pv}.`
-    : `The duty (filled mark) runs at ${pressure} and ${speed}, PV ${pv}.`;
+    : `The duty (${duty.part === "flanged" ? "marks of bore and flange" : "filled mark"}) runs at ${pressure} and ${speed}, PV ${pv}.`;
 }

@@ -3,6 +3,7 @@ import type { FieldKey, FitRow, NamedDuty } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import { readZone } from "../../core/fit/zone";
 import type { Grade } from "../../core/grades/model";
+import { nameOf } from "../figures/fit";
 import type { Room } from "../figures/room";
 
 /** The least length or the greatest load that keeps the verdict, or from where it turns for the better. */
@@ -63,8 +64,10 @@ export function zoneFits(duty: NamedDuty, grade: Grade): ZoneFit[] {
       const paired = pressed && attempt(() => put(pressed, "boreZone", boreZone));
       const rows = paired && judged(paired);
       if (!rows || rows.some(({ word }) => word === "fails" || word === "no data")) return [];
-      const greatest = Math.max(...rows.map(({ clearance }) => clearance.greatest));
-      const least = Math.min(...rows.map(({ clearance }) => clearance.least));
+      // what would be with no grip kept is told by the verdict
+      const clearances = rows.filter(({ isSupposed }) => !isSupposed).map(({ clearance }) => clearance);
+      const greatest = Math.max(...clearances.map((clearance) => clearance.greatest));
+      const least = Math.min(...clearances.map((clearance) => clearance.least));
       return [{ boreZone, outsideZone, greatest, least, verdict: worstOf(rows) }];
     });
   });
@@ -72,10 +75,12 @@ export function zoneFits(duty: NamedDuty, grade: Grade): ZoneFit[] {
   return tried.sort((a, b) => a.greatest - b.greatest);
 }
 
-const worstOf = (rows: readonly FitRow[]): string => {
-  const worst = rows.find(({ word }) => word === "care") ?? rows[0]!;
-  return fitVerdict(worst);
-};
+/** The verdict of the worst state, and which that is. */
+function worstOf(rows: readonly FitRow[]): string {
+  const cares = rows.filter(({ word }) => word === "care");
+  const worst = cares.find(({ isSupposed }) => isSupposed) ?? cares[0];
+  return worst ? `${fitVerdict(worst)} (${nameOf(worst)})` : fitVerdict(rows[0]!);
+}
 
 /** A zone that the standard has not at this size is no candidate. */
 function attempt<T>(run: () => T): T | undefined {

@@ -1,8 +1,8 @@
 import { Button, Field as FieldBox, Radio, RadioGroup } from "@fluentui/react-components";
 import { useState } from "react";
 import { addressOf } from "../../port/address";
-import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
+import { Unjudged } from "../parts/Unjudged";
 import { useSelection } from "../parts/useSheet";
 import type { PaneState } from "../state/usePane";
 import { Freeze } from "./Freeze";
@@ -15,22 +15,14 @@ import { areaText } from "./write";
 /** Puts what the pane shows into the sheet as live formulas on the duty's own cells; nothing is overwritten. */
 export function Insert({ pane }: { pane: PaneState }) {
   const s = useShared();
-  const { duty: state, subjects, host, goTo } = pane;
+  const { duty: state, judged, subjects, host } = pane;
   const [piece, setPiece] = useState<Piece>("record");
   const selected = useSelection(host.port);
   const { note, start } = useInsertion(pane);
-  const { duty } = state.read;
+  const isJudged = judged !== undefined && judged === state.read.duty;
   return (
     <section className={s.panel} aria-label="Insert into the sheet">
-      {!duty && (
-        <Notice
-          intent="info"
-          title="No duty yet."
-          actions={<Button onClick={() => goTo("duty")}>State the duty</Button>}
-        >
-          What is inserted works on a duty's own cells in the sheet.
-        </Notice>
-      )}
+      {!isJudged && <Unjudged pane={pane}>What is inserted works on a duty's own cells in the sheet.</Unjudged>}
       <FieldBox label="What to insert">
         <RadioGroup value={piece} onChange={(_, { value }) => setPiece(value as Piece)}>
           {Object.entries(pieces).map(([name, text]) => (
@@ -41,7 +33,7 @@ export function Insert({ pane }: { pane: PaneState }) {
       <p className={s.quiet}>{aboutPiece(piece, subjects, state.origin)}</p>
       <Button
         appearance="primary"
-        disabled={!duty || !selected}
+        disabled={!isJudged || !selected}
         onClick={() => start((port) => port.selection(), piece)}
       >
         {selected

@@ -3,13 +3,14 @@ import { useState } from "react";
 import type { System } from "../../core/kinds";
 import type { NamedTable, SheetPort } from "../../port/sheet";
 import { Notice } from "../parts/Notice";
+import { Stoppable } from "../parts/Stoppable";
 import { useShared } from "../parts/styles";
 import { counted } from "../parts/words";
 import { mappingFault, unitFault } from "./columns";
 import { MapList } from "./MapList";
 import type { ReadLists, RowFault } from "./readLists";
 import type { Sort } from "./sort";
-import { Stoppable, TakeList } from "./TakeList";
+import { TakeList } from "./TakeList";
 import { taken } from "./taken";
 import type { Taken } from "./taken";
 import { useReading } from "./useReading";
@@ -56,7 +57,7 @@ export function Lists({ sort, system, port, onWritten }: Props) {
           onRemove={() => change(lists.filter((_, at) => at !== i))}
         />
       ))}
-      {share !== undefined && lists.length > 0 && <Stoppable share={share} stop={reading.stop} />}
+      {share !== undefined && lists.length > 0 && <Stoppable work="Reading" share={share} stop={reading.stop} />}
       {problem && lists.length > 0 && (
         <Notice intent="error" actions={<Button onClick={reading.again}>Read again</Button>}>
           {problem}

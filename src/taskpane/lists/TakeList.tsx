@@ -1,9 +1,10 @@
-import { Button, Field as FieldBox, ProgressBar, Textarea } from "@fluentui/react-components";
+import { Button, Field as FieldBox, Textarea } from "@fluentui/react-components";
 import { useRef, useState } from "react";
 import type { Progress } from "../../files/delimited";
 import type { List } from "../../files/list";
 import type { SheetPort } from "../../port/sheet";
 import { Notice } from "../parts/Notice";
+import { Stoppable } from "../parts/Stoppable";
 import { useShared } from "../parts/styles";
 import type { Sort } from "./sort";
 
@@ -73,7 +74,7 @@ export function TakeList({ sort, port, isFurther, onList }: Props) {
           Take selected cells
         </Button>
       </div>
-      {busy && <Stoppable {...busy} />}
+      {busy && <Stoppable work="Reading" {...busy} />}
       {fault && <Notice intent="error">{fault}</Notice>}
       <input
         ref={file}
@@ -90,20 +91,5 @@ export function TakeList({ sort, port, isFurther, onList }: Props) {
         }}
       />
     </>
-  );
-}
-
-/** How far a reading is, and the way to end it. */
-export function Stoppable({ share, stop }: { share: number; stop(): void }) {
-  const s = useShared();
-  return (
-    <div className={s.row}>
-      <FieldBox label={`Reading: ${Math.round(share * 100)} %`} style={{ flexGrow: 1 }}>
-        <ProgressBar value={share} />
-      </FieldBox>
-      <Button size="small" onClick={stop}>
-        Stop
-      </Button>
-    </div>
   );
 }

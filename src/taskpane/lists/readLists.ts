@@ -5,8 +5,9 @@ import type { Marks } from "../../core/table/decimals";
 import { numberColumns } from "../../core/table/readTable";
 import type { Progress } from "../../files/delimited";
 import type { Joined } from "../../files/join";
-import { Unreadable } from "../../files/list";
 import type { ListCell } from "../../files/list";
+import { turns } from "../parts/turns";
+import type { Turn } from "../parts/turns";
 import { joinedPart, markIn, sourceOf } from "./source";
 import type { Source } from "./source";
 import type { CellFault, Sort } from "./sort";
@@ -34,23 +35,8 @@ export interface ReadLists {
   readonly understood: readonly (readonly (readonly Understood[])[])[];
 }
 
-/** So many rows are read between two looks at the clock; a page that is busy longer than `patience`, ms, feels stuck. */
+/** So many rows are read between two looks at the clock. */
 const slice = 1000;
-const patience = 40;
-
-type Turn = (share: number) => Promise<void>;
-
-/** Gives the page a turn now and then; throws where the reading was stopped. */
-function turns({ report, signal }: Progress): Turn {
-  let last = performance.now();
-  return async (share) => {
-    if (performance.now() - last < patience) return;
-    report(share);
-    await new Promise((resolve) => setTimeout(resolve));
-    if (signal.aborted) throw new Unreadable("Reading was stopped.");
-    last = performance.now();
-  };
-}
 
 /** Reads the lists by what the person says of their columns, in parts; throws what keeps one from being read. */
 export async function readLists(
@@ -59,7 +45,7 @@ export async function readLists(
   system: System,
   progress: Progress,
 ): Promise<ReadLists> {
-  const turn = turns(progress);
+  const turn = turns(progress, "Reading");
   const all = lists.reduce((sum, { table }) => sum + table.rows.length, 0);
   let done = 0;
   const sources: Source[] = [];

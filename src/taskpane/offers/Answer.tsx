@@ -7,6 +7,7 @@ import { useInsertion } from "../insert/useInsertion";
 import { Notice } from "../parts/Notice";
 import { savePage } from "../parts/savePage";
 import { useShared } from "../parts/styles";
+import { Unjudged } from "../parts/Unjudged";
 import { useSelection } from "../parts/useSheet";
 import type { PaneState } from "../state/usePane";
 import type { Decided } from "./question";
@@ -21,16 +22,7 @@ export function Answer({ pane, tables: inUse }: { pane: PaneState; tables: Offer
   const decision = useInsertion(pane);
   const ranking = useInsertion(pane);
   const selected = useSelection(pane.host.port);
-  if (!pane.duty.read.duty)
-    return (
-      <Notice
-        intent="info"
-        title="No duty yet."
-        actions={<Button onClick={() => pane.goTo("duty")}>State the duty</Button>}
-      >
-        Offers are judged for the duty that stands there.
-      </Notice>
-    );
+  if (!pane.duty.read.duty) return <Unjudged pane={pane}>Offers are judged for the duty that stands there.</Unjudged>;
   if (fault !== undefined) return <Notice intent="error">{fault}</Notice>;
   if (!tables) return null;
   const at = selected ? ` at ${addressOf(selected.place.row, selected.place.col)}` : "";

@@ -13,7 +13,7 @@ export function NeededNote({ pane }: { pane: PaneState }) {
   return (
     <Notice
       intent="info"
-      title="No data yet."
+      title={first ? `Not judged: ${waiting.join(", ")}.` : "No data."}
       actions={
         <>
           {first && (
@@ -29,7 +29,7 @@ export function NeededNote({ pane }: { pane: PaneState }) {
         </>
       }
     >
-      {first && `The duty does not state ${fields.map(neededText).join(", ")}: ${waiting.join(", ")} cannot be judged. `}
+      {first && `The duty does not state ${fields.map(neededText).join(", ")}. `}
       {lacksFigures && "Figures that a grade lacks are named with it; a row of own grades can give them."}
     </Notice>
   );

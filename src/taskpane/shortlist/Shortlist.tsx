@@ -5,6 +5,7 @@ import { standingCautions } from "../../core/grades/cautionsOf";
 import { kindText } from "../../core/grades/model";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
+import { Unjudged } from "../parts/Unjudged";
 import { kindsInOrder, mostChosen } from "../state/list";
 import type { PaneState } from "../state/usePane";
 import { filterRanked, noFilter } from "./filter";
@@ -17,27 +18,25 @@ import { NotAsked } from "./NotAsked";
 import { useStyles } from "./styles";
 import { countWords } from "./words";
 
+/** So many grades of a kind are drawn at a time. */
+const portion = 200;
+
 export function Shortlist({ pane }: { pane: PaneState }) {
-  const { judged: duty, ranked, chosen, setChosen, shown, setShown, goTo } = pane;
+  const { judged: duty, ranked, chosen, setChosen, shown, setShown } = pane;
   const { library } = pane.own;
   const { system } = pane.duty;
   const s = useShared();
   const own = useStyles();
   const [filter, setFilter] = useState(noFilter);
   const [order, setOrder] = useState<Order>("rank");
+  const [most, setMost] = useState(portion);
   const wanted = useDeferredValue(filter);
   const { list, fault } = useMemo(() => filterRanked(ranked, wanted, order, system), [ranked, wanted, order, system]);
 
   if (!duty)
     return (
       <section className={s.panel} aria-label="Shortlist">
-        <Notice
-          intent="info"
-          title="No duty yet."
-          actions={<Button onClick={() => goTo("duty")}>State the duty</Button>}
-        >
-          The grades are judged for a load, a size, a motion and a temperature.
-        </Notice>
+        <Unjudged pane={pane}>The grades are judged for a load, a size, a motion and a temperature.</Unjudged>
       </section>
     );
 
@@ -72,7 +71,7 @@ export function Shortlist({ pane }: { pane: PaneState }) {
             </h2>
           )}
           <ol className={own.list} aria-label={name || "Grades"}>
-            {grades.map((one) => (
+            {grades.slice(0, most).map((one) => (
               <Item
                 key={one.grade.name}
                 one={one}
@@ -85,6 +84,11 @@ export function Shortlist({ pane }: { pane: PaneState }) {
               />
             ))}
           </ol>
+          {grades.length > most && (
+            <Button size="small" onClick={() => setMost(most + portion)}>
+              Show {Math.min(portion, grades.length - most)} more of {grades.length}
+            </Button>
+          )}
         </Fragment>
       ))}
       <Standing />

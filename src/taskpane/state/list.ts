@@ -1,6 +1,6 @@
-import { judge, ranked } from "../../core/duties";
+import { better, judge, judgedGrade } from "../../core/duties";
 import type { NamedDuty, Ranked } from "../../core/duties";
-import type { GradeKind, Library } from "../../core/grades/model";
+import type { Grade, GradeKind } from "../../core/grades/model";
 
 /** Grades side by side. */
 export const mostChosen = 3;
@@ -8,11 +8,8 @@ export const mostChosen = 3;
 /** What the sheet's functions look at stands first: the user's own grades, without any the generic families. */
 export const kindsInOrder: readonly GradeKind[] = ["own", "generic", "demo"];
 
-/** All grades by kind, each kind ranked as DUTYRANK ranks it. */
-export const listOf = (duty: NamedDuty, { grades }: Library): Ranked[] =>
-  kindsInOrder.flatMap((kind) =>
-    ranked(
-      grades.filter((grade) => grade.kind === kind),
-      (grade) => judge(grade, duty),
-    ),
-  );
+export const judgedFor = (duty: NamedDuty, grade: Grade): Ranked => judgedGrade(grade, judge(grade, duty));
+
+/** Grades by kind, each kind ranked as DUTYRANK ranks it. */
+export const inOrder = (judged: readonly Ranked[]): Ranked[] =>
+  kindsInOrder.flatMap((kind) => judged.filter(({ grade }) => grade.kind === kind).sort(better));

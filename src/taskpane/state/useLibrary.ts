@@ -54,6 +54,11 @@ export function useLibrary(port: SheetPort, system: System): OwnGrades {
       last.current = "";
       return setRead(builtIn);
     }
+    const count = inUse.place.rows - 1;
+    if (count > mostOwn) {
+      last.current = "";
+      return setRead({ ...builtIn, faults: [tooMany(inUse.name, count)] });
+    }
     void (async () => {
       try {
         const cells = plainCells(await port.read(inUse.place));
@@ -78,6 +83,12 @@ const gradeTables = (port: SheetPort): Promise<NamedTable[]> =>
     const known = headings.map((heading) => propertyNamed(heading)?.key);
     return known.includes("grade") && known.filter(Boolean).length > 1 && seemsToBe(headings, "grades") === undefined;
   });
+
+const tooMany = (name: string, count: number): string =>
+  `${name} has ${count} rows, the pane judges ${mostOwn} at most; formulas in the sheet use them all.`;
+
+/** So many own grades are read and judged anew whenever the sheet changes. */
+export const mostOwn = 5000;
 
 /** A table with a fault is used by no formula, so the pane does not use it either. */
 function readTable(cells: ReturnType<typeof plainCells>, name: string, system: System): Read {

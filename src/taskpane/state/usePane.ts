@@ -1,27 +1,24 @@
-import { useDeferredValue, useMemo, useState } from "react";
-import type { FieldKey, NamedDuty, Ranked } from "../../core/duties";
+import { useMemo, useState } from "react";
+import type { FieldKey } from "../../core/duties";
 import type { System } from "../../core/kinds";
 import type { PaneHost } from "../host/host";
 import type { DutyState } from "./dutyState";
 import { emptyForm, filledOf } from "./form";
 import type { Form } from "./form";
-import { listOf } from "./list";
 import { keepUnits } from "./quantity";
 import { readDuty } from "./readDuty";
 import type { Origin } from "./origin";
 import type { TabName } from "./tabs";
 import { useLibrary } from "./useLibrary";
 import type { OwnGrades } from "./useLibrary";
+import { useRanking } from "./useRanking";
+import type { Ranking } from "./useRanking";
 
 /** Everything that the parts of the pane share: one duty, one library, one choice of grades. */
-export interface PaneState {
+export interface PaneState extends Ranking {
   readonly host: PaneHost;
   readonly duty: DutyState;
   readonly own: OwnGrades;
-  /** The duty that was judged last: typing goes before judging. */
-  readonly judged: NamedDuty | undefined;
-  /** All grades judged for it, best first. */
-  readonly ranked: readonly Ranked[];
   /** Names of the grades that charts and inserted tables are of: those to compare, else the duty's own, else the best. */
   readonly subjects: readonly string[];
   /** Names of the grades to compare. */
@@ -48,17 +45,16 @@ export function usePane(host: PaneHost, goTo: (tab: TabName) => void): PaneState
   const [wanted, setWanted] = useState<FieldKey>();
   const own = useLibrary(host.port, system);
   const read = useMemo(() => readDuty(form, system), [form, system]);
-  const changeSystem = (wanted: System) => {
+  const changeSystem = (next: System) => {
     const kept = keepUnits(form, system);
     // what stands in cells stands there in either system
     if (origin) setOrigin({ ...origin, form: kept });
     setForm(kept);
-    setSystem(wanted);
+    setSystem(next);
   };
   const origin = stated && filledOf(stated.form) === filledOf(form) ? stated : undefined;
   const duty: DutyState = { form, system, read, origin, setForm, setSystem: changeSystem, setOrigin };
-  const judged = useDeferredValue(read.duty);
-  const ranked = useMemo(() => (judged ? listOf(judged, own.library) : []), [judged, own.library]);
+  const { judged, ranked, judging } = useRanking(read.duty, own.library);
   const known = chosen.filter((name) => own.library.grades.some((grade) => grade.name === name));
   const single = judged?.grade ?? ranked[0]?.grade.name;
   const subjects = known.length > 0 ? known : single === undefined ? [] : [single];
@@ -68,5 +64,5 @@ export function usePane(host: PaneHost, goTo: (tab: TabName) => void): PaneState
   };
   const onShown = () => setWanted(undefined);
   const choice = { subjects, chosen: known, shown, setChosen, setShown };
-  return { host, duty, own, judged, ranked, ...choice, goTo, wanted, askFor, onShown };
+  return { host, duty, own, judged, ranked, judging, ...choice, goTo, wanted, askFor, onShown };
 }

@@ -15,13 +15,14 @@ const order: Readonly<Record<Word, number>> = { fits: 0, care: 1, "no data": 2, 
 
 /** Grades by verdict, then by rising use, then by falling life; equals keep their order. */
 export function ranked(grades: readonly Grade[], check: (grade: Grade) => Check[]): Ranked[] {
-  return grades
-    .map((grade) => {
-      const checks = check(grade);
-      return { grade, checks, ...verdictOf(checks) };
-    })
-    .sort(better);
+  return grades.map((grade) => judgedGrade(grade, check(grade))).sort(better);
 }
+
+export const judgedGrade = (grade: Grade, checks: readonly Check[]): Ranked => ({
+  grade,
+  checks,
+  ...verdictOf(checks),
+});
 
 export function better(a: Ranked, b: Ranked): number {
   const byWord = order[a.word] - order[b.word];
