@@ -82,6 +82,15 @@ function parse(name: string, cell: string, heading: string | undefined): Money {
   }
 }
 
+/** An amount as it reads away from its heading, whose currency one without any gets, and a sign that several share, if it may be that. */
+export function inCurrency(cell: string, heading: string): string {
+  const { label } = splitMoney(cell) ?? {};
+  if (label === "") return `${cell.trim().replace(apiece, "")} ${heading}`;
+  return label !== undefined && shared[label]?.includes(heading)
+    ? `${cell.replace(label, "").trim()} ${heading}`
+    : cell;
+}
+
 /** An amount and what stands before or behind it, not on both sides. */
 function splitMoney(cell: string): { amount: number; label: string } | undefined {
   const text = cell.trim().replace(apiece, "");

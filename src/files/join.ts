@@ -1,5 +1,6 @@
 import type { Cell } from "../core/formula";
 import { kinds } from "../core/kinds";
+import { inCurrency } from "../core/money";
 import { splitNumber } from "../core/numbers";
 import type { Decimals } from "../core/table/decimals";
 import { inOneMark } from "../core/table/decimals";
@@ -31,6 +32,7 @@ interface Placed {
   /** Written behind a plain number of the cell, where the sources differ in their units. */
   readonly unit: string;
   readonly isNumber: boolean;
+  readonly isAmount: boolean;
 }
 
 /**
@@ -81,13 +83,13 @@ export function joined<L extends EntryList>(
     const placed = columns.map((column): Placed => {
       const id = idOf(column);
       const unit = shared(id) === undefined ? (column.unit ?? defaultUnit(reading.list, column, system)) : "";
-      return { column, to: ids.indexOf(id), unit, isNumber: numbers.has(column) };
+      const isAmount = column.key !== undefined && reading.list[column.key]!.kind === "amount";
+      return { column, to: ids.indexOf(id), unit, isNumber: numbers.has(column), isAmount };
     });
     const owned = columns.some((column) => idOf(column) === ownerId) || !needsOwner ? -1 : ids.indexOf(ownerId);
     own.forEach((row, r) => {
       const cells = Array<ListCell>(ids.length).fill(null);
-      for (const { column, to, unit, isNumber } of placed)
-        cells[to] = cellOf((row[column.index] ?? null) as ListCell, unit, isNumber);
+      for (const place of placed) cells[place.to] = cellOf((row[place.column.index] ?? null) as ListCell, place);
       if (owned >= 0) cells[owned] = source.of;
       rows.push(cells);
       from.push([s, r]);
@@ -104,9 +106,10 @@ function defaultUnit(list: EntryList, { key }: Column, system: System): string {
 }
 
 /** Text in a column of numbers that is one number becomes it, with its unit where that must stand in the cell; other text stays. */
-function cellOf(cell: ListCell, unit: string, isNumber: boolean): ListCell {
+function cellOf(cell: ListCell, { unit, isNumber, isAmount }: Placed): ListCell {
   if (!isNumber || cell === null) return cell;
   if (typeof cell === "number") return Number.isFinite(cell) ? withUnit(cell, unit) : cell;
+  if (isAmount && unit !== "") return inCurrency(cell, unit);
   const found = splitNumber(cell);
   const isPlain = found?.rest === "" && !("isFraction" in found) && Number.isFinite(found.value);
   if (!isPlain) return unit !== "" && /[\d½¼¾]$/.test(cell) ? `${cell} ${unit}` : cell;

@@ -289,6 +289,35 @@ describe("several lists", () => {
     expect(taken(list, "", offers, 0).columns[0]!.heading).toBe("Price list");
   });
 
+  test("amounts of lists in several currencies carry each its own, and a sign that several share that of its heading", async () => {
+    const one = (of: string, unit: string, ...prices: ListCell[]) =>
+      taken(
+        listOf([["part", "material", `unit price [${unit}]`], ...prices.map((price) => ["P", "PEEK", price])]),
+        of,
+        offers,
+      );
+    const lists = [
+      one("A", "EUR", 2.15, "1,90 €", "CHF 2"),
+      one("B", "USD", "$1.60", "1.70 each", "US$ 1.80", "€ 1.50"),
+    ];
+    const { headings, rows, faults } = await readLists(lists, offers, "metric", quiet);
+    const at = headings.indexOf("price");
+    expect(rows.map((row) => row[at])).toEqual([
+      "2.15 EUR",
+      "1.90 €",
+      "CHF 2",
+      "1.60 USD",
+      "1.70 USD",
+      "US$ 1.80",
+      "€ 1.50",
+    ]);
+    expect(faults).toEqual([]);
+    // a dollar below EUR stays what it is, and is asked for
+    const asked = await readLists([one("A", "EUR", "$2"), one("B", "USD", 1)], offers, "metric", quiet);
+    expect(asked.rows[0]![at]).toBe("$2");
+    expect(asked.faults.map(({ message }) => message)).toEqual([expect.stringContaining("which dollar?")]);
+  });
+
   test("offers are not taken as grades, nor grades as offers", async () => {
     const sent = "part,supplier,grade,bore,length,unit price,MOQ,lead time\nA,S,Demo Medlar,15,20,1,1,3\n";
     await expect(from(sent, "", grades)).rejects.toThrow("seems to be a list of offers, not of grades");
