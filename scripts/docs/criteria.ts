@@ -1,9 +1,11 @@
 import { dutyCells, dutyHeadings } from "../../src/book/greenhouse/dutyRows";
 import { criteria, fieldHeading, judge, NamedDuty, readDuties, reasonOf, withField } from "../../src/core/duties";
 import type { Check, Criterion } from "../../src/core/duties";
+import type { Between } from "../../src/core/formula";
 import { findGrade, libraryOf, property } from "../../src/core/grades/model";
 import type { Grade } from "../../src/core/grades/model";
 import { measure } from "../../src/core/measure";
+import { tradeLine } from "../../src/core/teach/notation";
 import { sourceTexts } from "../../src/core/sources";
 import { modelErrors } from "../../test/reference/measured/compare";
 import { chart, curve } from "./chart";
@@ -72,7 +74,7 @@ function criterionPage(criterion: Criterion, example: Example | undefined): Mark
     `${text}.`,
     [
       `- Asked: ${asked}.`,
-      `- [Fields of the duty](../duties.html#what-a-duty-may-say): ${list(fields.map((key) => fieldHeading(key, "metric")))}.`,
+      `- [Fields of the duty](../duties.html#what-a-duty-may-say) that it judges: ${list(fields.map((key) => fieldHeading(key, "metric")))}.`,
       `- [Figures of the grade](../own-data.html): ${list(properties.map((key) => property(key).heading))}.`,
       `- Source: ${sourceTexts(source).join("; ")}.`,
     ].join("\n"),
@@ -98,11 +100,18 @@ function worked(criterion: Criterion, example: Example): string[] {
   return [
     title,
     "V is what the duty asks, Z what the grade bears, u the use of it, in N, mm, MPa, m/s, °C:",
-    `\`\`\`text\n${[...(working.first?.lines ?? []), ...working.lines].join("\n")}\n\`\`\``,
+    `\`\`\`text\n${[...(working.first?.lines ?? []), ...working.lines].map(tradeLine).join("\n")}\n\`\`\``,
+    ...explained({ ...working.first?.between, ...working.between }),
     table(["symbol", "what it is", "value"], known),
     told,
     ...picture(criterion, example),
   ];
+}
+
+/** What symbols stand for that the lines define on their way. */
+function explained(between: Readonly<Record<string, Between>>): string[] {
+  const told = Object.entries(between).map(([symbol, { text }]) => `\`${symbol}\`: ${text}`);
+  return told.length > 0 ? [`In it ${told.join("; ")}.`] : [];
 }
 
 /** The use over the load, from a fifth of the duty's to one and a half times; none where the load does not move it. */

@@ -42,7 +42,8 @@ function familyPage(grade: Grade): MarkdownPage {
     `${family}. ${description}.`,
     `- Good for: ${good}\n- Not for: ${poor}`,
     "## Figures",
-    table(["property", "value", "source, as printed, label, condition"], figureRows(grade)),
+    "Behind each value stand its source and the place in it, what is printed of which band, how well that is known, and its condition.",
+    table(["property", "value", "from where"], figureRows(grade)),
     "## Media",
     "A temperature says up to where the rating was found; hotter is care, and what is attacked stays so.",
     table(["medium", "rating", "label", "note"], mediaRows(grade)),
@@ -55,7 +56,9 @@ function figureRows(grade: Grade): string[][] {
     if (p.group === "identity" || p.key === "media") return [];
     const cell = cellOf(grade, p, "metric");
     if (cell === undefined) return p.kind === "curve" ? [] : [[p.heading, "no data", ""]];
-    const value = cell instanceof Measure ? measure(cell.kind, cell.value, "metric") : String(cell);
+    // what was printed in other units has no more digits than it had there
+    const value =
+      cell instanceof Measure ? measure(cell.kind, Number(cell.value.toPrecision(3)), "metric") : String(cell);
     return [[p.heading, value, originText(grade, p.key)]];
   });
 }

@@ -25,17 +25,40 @@ function argumentsIn(text: string): unknown[] {
 
 const marked = new Marked({ gfm: true });
 
-/** HTML of a page's Markdown; wide tables scroll in a box of their own that the keyboard reaches. */
+/** The first headings of tables of words: on a narrow page each of their rows becomes a paragraph, its cells named by their headings. */
+const ofWords = [
+  "argument",
+  "criterion",
+  "factor",
+  "family",
+  "group",
+  "heading",
+  "medium",
+  "model",
+  "property",
+  "section",
+  "symbol",
+  "what",
+  "word",
+];
+
+/** Other tables scroll in a box of their own that the keyboard reaches. */
+function boxed(table: string): string {
+  const headings = [...table.matchAll(/<th[^>]*>(.*?)<\/th>/g)].map(([, words]) => words!);
+  if (!ofWords.includes(headings[0]!))
+    return `<div class="wide" role="region" tabindex="0" aria-label="table">${table}</div>`;
+  const named = table.replace(/<tr>[\s\S]*?<\/tr>/g, (row) => {
+    let column = 0;
+    return row.replace(/<td/g, () => `<td data-heading="${headings[column++]}"`);
+  });
+  return `<div class="words">${named}</div>`;
+}
+
+/** HTML of a page's Markdown. */
 export function html(markdown: string): string {
   const text = marked.parse(markdown, { async: false });
   return text
-    .replace(/<table>\s*<thead>\s*<tr>\s*<th>(argument|heading)<\/th>/g, '<div class="words">$&')
-    .replace(
-      /(?<!<div class="words">)<table>/g,
-      '<div class="wide" role="region" tabindex="0" aria-label="table"><table>',
-    )
-    .replaceAll("</table>", "</table></div>")
-    .replaceAll("<pre>", '<pre tabindex="0">')
+    .replace(/<table>[\s\S]*?<\/table>/g, boxed)
     .replace(
       /<(h[2-3])>(.*?)<\/\1>/g,
       (_, tag: string, words: string) => `<${tag} id="${anchorOf(words)}">${words}</${tag}>`,

@@ -23,6 +23,7 @@ export interface Page {
 const places: readonly [string, string][] = [
   ["index.html", "Start"],
   ["functions/index.html", "Functions"],
+  ["duties.html", "Duties"],
   ["criteria/index.html", "Criteria"],
   ["families/index.html", "Families"],
   ["engineer.html", "For engineers"],

@@ -9,7 +9,7 @@ import { models } from "./measured/models";
 
 const compared = modelErrors().flatMap(({ points }) => points);
 
-test("every prediction is the one that a separate program of the same equations made, to its three digits", () => {
+test("every prediction is that of the same equations solved apart from this code, to its three digits", () => {
   const told = compared.filter(({ simple }) => simple !== undefined);
   expect(told.length).toBeGreaterThan(45);
   for (const { what, predicted, simple } of told)

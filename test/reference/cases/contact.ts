@@ -229,7 +229,7 @@ export const contactCases: readonly ReferenceCase[] = [
   ).map(([poisson, within]): ReferenceCase => ({
     family,
     what: `EDGEPRESSURE, upper: its layer under a tilted flat face, ν ${poisson}`,
-    source: `Plane strain elements of a layer with free ends and contact; the layer of the function may be ${within * 100} % above`,
+    source: `Plane strain elements of a layer with free ends and contact; the layer of the function may be ${Math.round(within * 100)} % above`,
     kind: "other method",
     unit: "MPa",
     expected: () => layerByElements({ length: 6, modulus: 2500, poisson, load: 40, slope: 0.002 }),

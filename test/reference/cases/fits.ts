@@ -55,7 +55,7 @@ const hubAndShaft = () => functions.FITOF({ size: 50, fit: "H7/s6" });
 const zones: readonly Part[] = [
   {
     what: "every row of limit deviations, at the upper end, in the middle and at the lower end of its range of sizes",
-    source: "Table of ISO 286-2 limit deviations compiled and reviewed apart from the tables in data/",
+    source: "Table of ISO 286-2 limit deviations compiled apart from the tables in data/",
     kind: "other method",
     unit: "rows agreeing",
     expected: "3025",

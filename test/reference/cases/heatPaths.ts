@@ -263,7 +263,7 @@ export const heatPathCases: readonly ReferenceCase[] = [
     {
       family,
       what: `${what}, equations`,
-      source: "A separate program of the same equations, recorded; tip in the air there, d/4 more length here",
+      source: "The same equations solved apart from this code, recorded; tip in the air there, d/4 more length here",
       kind: "other method",
       unit: "°C",
       expected: equations,

@@ -34,7 +34,7 @@ const printed = `
 
 /**
  * Errata of Table 15.3, against the book's own formulas: it prints U above 200 up to 225 mm as −256, IT7 + D = 46 + √(200·225)
- * = 258.1 (the reviewed table has 258 too), and X above 355 up to 400 mm as −650, IT7 + 1.6·D = 57 + 1.6·√(355·400) = 659.9.
+ * = 258.1 (the compiled rows have 258 too), and X above 355 up to 400 mm as −650, IT7 + 1.6·D = 57 + 1.6·√(355·400) = 659.9.
  */
 const misprints: Record<string, string> = { "225 u": "258", "400 x": "660" };
 

@@ -3,7 +3,7 @@ import path from "node:path";
 import { isoDeviations } from "../../../src/core/fit/iso286";
 import { ToleranceClass } from "../../../src/core/fit/zone";
 
-/** Rows of limit deviations in µm, ISO 286-2, compiled and reviewed apart from the tables in data/. */
+/** Rows of limit deviations in µm, ISO 286-2, compiled apart from the tables in data/. */
 const file = path.join(process.cwd(), "test/reference/fit/iso286_deviations.csv");
 
 /** Upper and lower deviation of a class, µm. */

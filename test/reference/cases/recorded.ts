@@ -1,6 +1,6 @@
 import type { ReferenceCase } from "../case";
 
-/** A value that a separate program of the same equations gave, held to six digits, beside what its own check by another method gave. */
+/** A value of the same equations solved apart from this code, held to six digits, beside what its own check by another method gave. */
 export const recorded = (
   family: ReferenceCase["family"],
   what: string,
@@ -11,7 +11,7 @@ export const recorded = (
 ): ReferenceCase => ({
   family,
   what,
-  source: `A separate program of the same equations, recorded; checked there by ${checkedBy}`,
+  source: `The same equations solved apart from this code, recorded; checked there by ${checkedBy}`,
   kind: "other method",
   unit,
   expected,

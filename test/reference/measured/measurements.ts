@@ -17,7 +17,7 @@ export interface Measurement {
   readonly at?: string;
   readonly label: "read" | "memory" | "derived";
   readonly note?: string;
-  /** What a separate program of the same equations predicted. */
+  /** What the same equations predicted, solved apart from this code. */
   readonly simple?: number;
 }
 
