@@ -1,9 +1,12 @@
 import { argumentText } from "../../src/core/describe";
 import type { Arg } from "../../src/core/formula";
-import type { BookCell } from "../../src/book/book";
+import type { BookCell, BookSheet } from "../../src/book/book";
 import { lessons } from "../../src/book/greenhouse/lessons";
 import type { Lesson } from "../../src/book/greenhouse/lessons";
 import { cautionLines, titled } from "../../src/book/greenhouse/parts";
+import { exercises, handOut } from "../../src/book/handOut/handOut";
+import type { HandOutWish } from "../../src/book/handOut/handOut";
+import { handOutSheets } from "../../src/book/handOut/sheets";
 import type { FileBook, FileSheet } from "./book";
 
 /** The same by Excel's own formula on cells B5, B6 …; a lesson that has one becomes a sheet. */
@@ -67,11 +70,21 @@ function sheetOf({ name: id, formula: f, story, inputs }: Lesson, native: string
   };
 }
 
+/** An exercise for a class with its answers, on two sheets. */
+function handOutOf(wish: Omit<HandOutWish, "chosen">): BookSheet[] {
+  const made = handOut({ ...wish, chosen: exercises.map(({ name }) => name) });
+  return handOutSheets(made, [made.title, made.answersTitle]);
+}
+
 export const worked: FileBook = {
   file: "worked-examples",
   title: "Worked examples: plain bearings step by step",
-  sheets: lessons.flatMap((lesson) => {
-    const native = natives[lesson.name];
-    return native ? [sheetOf(lesson, native)] : [];
-  }),
+  sheets: [
+    ...lessons.flatMap((lesson) => {
+      const native = natives[lesson.name];
+      return native ? [sheetOf(lesson, native)] : [];
+    }),
+    ...handOutOf({ number: 1, system: "metric", hasMistake: false }),
+    ...handOutOf({ number: 2, system: "inch", hasMistake: true }),
+  ],
 };

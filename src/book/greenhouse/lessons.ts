@@ -25,11 +25,11 @@ export const lessons: readonly Lesson[] = [
     [55, 0.75, 1, "inch"],
     " in inches",
   ),
-  lesson(functions.WASHERPRESSURE, "A thrust collar carries the nutrient mixer.", [150, 18, 36]),
-  lesson(functions.SPEED, "The seed drum turns at 120 rpm.", [15, 120]),
-  lesson(functions.SWINGSPEED, "A roof vent opens and closes by 70° once in two minutes.", [20, 70, 0.5]),
-  lesson(functions.PVVALUE, "Pressure times speed tells how much heat a bush must bear.", [0.6, 0.0942]),
-  lesson(functions.MAXLOAD, "What may the roof vent weigh on a bush that moves slowly at 40 °C?", [
+  lesson(functions.WASHERPRESSURE, "A thrust collar carries the nutrient mixer. How hard is it pressed?", [150, 18, 36]),
+  lesson(functions.SPEED, "The seed drum turns steadily. How fast does its spindle slide in the bush?", [15, 120]),
+  lesson(functions.SWINGSPEED, "A roof vent opens and closes again and again. How fast does its pivot slide on average?", [20, 70, 0.5]),
+  lesson(functions.PVVALUE, "Pressure times speed tells how much heat a bush must bear. What is it here?", [0.6, 0.0942]),
+  lesson(functions.MAXLOAD, "What may the roof vent weigh on a bush that moves slowly in a warm house?", [
     "Demo Sorrel",
     20,
     20,
@@ -40,16 +40,16 @@ export const lessons: readonly Lesson[] = [
   lesson(functions.HEAT, "How much heat does the friction make?", [180, 0.0942, 0.18]),
   lesson(
     functions.RUNTEMP,
-    "How warm does the seed drum's bush become in a glasshouse at 30 °C?",
+    "How warm does the seed drum's bush become under glass?",
     [180, 15, 20, 1.5, 0.0942, 0.18, 30, 0.25, 45, 80, 1, 0.08],
   ),
   lesson(functions.CLOSEIN, "How much of its bore does a pressed bush lose?", [20, 23, 40, 2500, 0.4, 69000, 0.33]),
   lesson(
     functions.RUNCLEARANCE,
-    "What clearance is left in the roof vent's pivot at 80 °C?",
+    "What clearance is left in the roof vent's pivot when it is hot and moist?",
     [0.06, 20, 23, 0.05, 1.036, 80, 0.000085, 0.0000236, 0.0000117, 0.005],
   ),
-  lesson(functions.WEAR, "How deep is the bush worn after 50 km?", [2e-6, 0.6, 50]),
-  lesson(functions.LIFE, "After how many hours are 0.2 mm worn off?", [2e-6, 0.6, 0.0942, 0.2]),
+  lesson(functions.WEAR, "How deep is the bush worn after this distance?", [2e-6, 0.6, 50]),
+  lesson(functions.LIFE, "After how many hours is the allowed depth worn off?", [2e-6, 0.6, 0.0942, 0.2]),
   lesson(functions.FREETILT, "How far may the vent's shaft tilt before it touches the bush's edges?", [0.05, 20]),
 ];

@@ -48,10 +48,10 @@ export const recordStyle = `
 @media print { .record .cautions { print-color-adjust: exact; } }
 `;
 
-/** A body as a page of its own, for a file. */
-export const pageOf = (title: string, body: string): string => `<!doctype html>
+/** A body as a page of its own, for a file; with a style of its own, where it needs one. */
+export const pageOf = (title: string, body: string, style = ""): string => `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title><style>${recordStyle}body { margin: 12pt auto; max-width: 60rem; padding: 0 12pt; } @media print { body { margin: 0; padding: 0; max-width: none; } }</style></head>
+<title>${escaped(title)}</title><style>${recordStyle}${style}body { margin: 12pt auto; max-width: 60rem; padding: 0 12pt; } @media print { body { margin: 0; padding: 0; max-width: none; } }</style></head>
 <body class="record">
 ${body}
 </body></html>

@@ -1,14 +1,15 @@
 import { BooleanNumber, CellValueType } from "@univerjs/core";
 import type { ICellData, IRange, Nullable } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { ErrorType, FormulaDataModel, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
+import { ErrorType, FormulaDataModel, ILayoutService, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
 import { areaOf, referenceTo } from "../../port/address";
 import { freeName, tableNameOf } from "../../port/names";
 import { noteOf } from "./notes";
 import { richCell } from "../../port/sheet";
 import type { Corner, NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
+import type { BookSheet } from "../../book/book";
 import { palette } from "../../book/looks";
-import { pixels } from "./snapshot";
+import { pixels, recordOf } from "./snapshot";
 import { gridStyle } from "./styles";
 
 /** What a sheet has that a user adds: room for the widest table that spills. */
@@ -24,6 +25,9 @@ export interface GridPort extends SheetPort {
   read(place: Place): ReadCell[][];
   spillOf(at: Corner): Place | undefined;
   tables(): readonly NamedTable[];
+  hasSheet(name: string): boolean;
+  /** Adds worksheets as they are described, shows the first of them, and gives it the keyboard. */
+  addSheets(sheets: readonly BookSheet[]): void;
 }
 
 export function gridPort(api: FUniver): GridPort {
@@ -107,11 +111,11 @@ export function gridPort(api: FUniver): GridPort {
           return place ? [{ name: defined.getName(), place, reference: defined.getName() }] : [];
         }),
     async addTable(name, block) {
-      const sheet = freeName(name, (n) => book().getSheetByName(n) !== null);
+      const sheet = freeName(name, port.hasSheet);
       // the grid refuses a name that is a sheet's as well
       const table = freeName(
         tableNameOf(name),
-        (n) => n === sheet || book().getDefinedName(n) !== null || book().getSheetByName(n) !== null,
+        (n) => n === sheet || book().getDefinedName(n) !== null || port.hasSheet(n),
       );
       const cols = block.reduce((most, line) => Math.max(most, line.length), 1);
       const own = { sheet: { defaultStyle: gridStyle({}) } };
@@ -120,6 +124,13 @@ export function gridPort(api: FUniver): GridPort {
       await port.write(place, block);
       book().insertDefinedName(table, referenceTo(place));
       return { name: table, place, reference: table };
+    },
+    hasSheet: (name) => book().getSheetByName(name) !== null,
+    addSheets(sheets) {
+      for (const sheet of sheets.map(recordOf)) book().create(sheet.name, sheet.rowCount, sheet.columnCount, { sheet });
+      const [first] = sheets;
+      if (first) void port.select({ sheet: first.name, row: 0, col: 0, rows: 1, cols: 1 });
+      book().getActiveSheet().getInject().get(ILayoutService).focus();
     },
     select(place) {
       book().setActiveSheet(sheetNamed(place.sheet));

@@ -37,19 +37,29 @@ export function snapshotOf(book: Book): Partial<IWorkbookData> {
   };
 }
 
-type StyleId = (look: Look | undefined, format?: string) => string;
+type StyleOf = (look: Look | undefined, format?: string) => string | IStyleData;
+interface SheetRecord extends Partial<IWorksheetData> {
+  readonly id: string;
+  readonly name: string;
+  readonly rowCount: number;
+  readonly columnCount: number;
+}
 
-function sheetOf(sheet: BookSheet, styleId: StyleId): Partial<IWorksheetData> & { id: string } {
+/** A sheet to be added to a workbook, with its styles in its cells. */
+export const recordOf = (sheet: BookSheet): SheetRecord =>
+  sheetOf(sheet, (look, format) => gridStyle(look ? looks[look] : {}, format));
+
+function sheetOf(sheet: BookSheet, styleOf: StyleOf): SheetRecord {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const cellAt = (row: number, col: number): ICellData => ((cellData[row] ??= {})[col] ??= {});
   for (const { range, look, format } of sheet.areas ?? []) {
     const { row, col, rows, cols } = areaOf(range);
     for (let r = row; r < row + rows; r++)
-      for (let c = col; c < col + cols; c++) cellAt(r, c).s = styleId(look, format);
+      for (let c = col; c < col + cols; c++) cellAt(r, c).s = styleOf(look, format);
   }
   for (const [address, cell] of Object.entries(sheet.cells)) {
     const { row, col } = areaOf(address);
-    Object.assign(cellAt(row, col), contentOf(cell), cell.look && { s: styleId(cell.look, cell.format) });
+    Object.assign(cellAt(row, col), contentOf(cell), cell.look && { s: styleOf(cell.look, cell.format) });
   }
   const rows = Object.keys(cellData).map(Number);
   const { frozen } = sheet;

@@ -65,7 +65,7 @@ export function workWith({ file, port, bar, store, start }: Work): void {
     const { writeFile } = await import(/* webpackChunkName: "file" */ "../xlsx/file");
     const record = file.record();
     const { file: data, left } = await writeFile(record, (sheet) => port.read(wholeOf(sheet, record)));
-    download(`${record.name}.xlsx`, data);
+    download(`${record.name}.xlsx`, xlsx(data));
     keeper.saved();
     const dropped = left.length > 0 ? ` Left out: ${left.join("; ")}.` : "";
     bar.note(`Saved as ${record.name}.xlsx.${dropped}`);
@@ -76,12 +76,18 @@ export function workWith({ file, port, bar, store, start }: Work): void {
     const record = file.record();
     const read = (sheet: string) => port.read(wholeOf(sheet, record));
     const { file: data, natives, values } = await writeHandedOver(record, read, port.tables());
-    download(`${record.name} handed over.xlsx`, data);
+    download(`${record.name} handed over.xlsx`, xlsx(data));
     bar.note(
       natives + values === 0
         ? "No formula here needs the add-in: the file is a copy of the sheet."
         : `Handed over without the add-in: ${natives} formulas calculate in the sheet's own, ${values} stay values. The sheet Handed over lists which.`,
     );
+  }
+
+  async function addHandOut(): Promise<void> {
+    const { makeHandOut } = await import(/* webpackChunkName: "hand-outs" */ "./handOuts");
+    const said = await makeHandOut(port, (name, page) => download(name, new Blob([page], { type: "text/html" })));
+    if (said) bar.note(said);
   }
 
   /** One of the kept versions instead of what is open. */
@@ -105,6 +111,7 @@ export function workWith({ file, port, bar, store, start }: Work): void {
     "Saves a copy that calculates without the add-in, and lists which formula became what",
     told(handOver),
   );
+  bar.button("Hand-out …", "An exercise for a class with figures of its own, and its answers", told(addHandOut));
   bar.button("Versions …", "Opens one of the last ten versions; the present sheet is kept", told(goBack));
   bar.button(
     "Start again",
@@ -146,9 +153,13 @@ function fileChooser(chosen: (file: File) => void): () => void {
   return () => input.click();
 }
 
-function download(name: string, data: Uint8Array): void {
-  const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-  const address = URL.createObjectURL(new Blob([data as Uint8Array<ArrayBuffer>], { type }));
+const xlsx = (data: Uint8Array): Blob =>
+  new Blob([data as Uint8Array<ArrayBuffer>], {
+    type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+  });
+
+function download(name: string, data: Blob): void {
+  const address = URL.createObjectURL(data);
   const link = document.createElement("a");
   link.href = address;
   link.download = name;
