@@ -14,7 +14,7 @@ import { isMissing, rounding, words } from "./judging/criterion";
 import type { Word } from "./judging/criterion";
 import type { Duty } from "./model/duty";
 import { field } from "./model/fields";
-import { bandOf, fitStates } from "./fit/states";
+import { bandOf, fitStates, warmerStates } from "./fit/states";
 import type { FitState } from "./fit/states";
 import type { NamedDuty } from "./model/namedDuty";
 import { dutiesArg } from "./model/readDuties";
@@ -23,7 +23,7 @@ import { dutiesArg } from "./model/readDuties";
 export interface FitRow extends FitState {
   /** Where the clearance of most assemblies lies. */
   readonly band: Limits;
-  /** With nothing kept of a press fit whose share is not told. */
+  /** With nothing kept of a press fit whose share is not told, or with the bore as much warmer as was measured. */
   readonly isSupposed: boolean;
   readonly word: Word;
   readonly reasons: readonly string[];
@@ -81,6 +81,9 @@ function rowsAt(duty: Duty, grade: Grade): FitRow[] {
     // the moment of pressing in is one, however moist the bush
     ...states.filter(({ name }, i) => i === 0 || name !== "assembly").map((state) => judged(state, grade, duty, false)),
     ...ifNothingKept.map((state) => judged(state, grade, duty, true)),
+    ...warmerStates(found, grade.values, duty)
+      .filter((state) => clearanceFault(state, duty.given) ?? gripFault(state))
+      .map((state) => judged({ ...state, name: `${state.name}, bore warmer` }, grade, duty, true)),
   ];
 }
 
@@ -117,7 +120,7 @@ export const fitVerdict = ({ word, reasons }: FitRow): string => [word, ...reaso
 export const FITTABLE = formula(
   {
     id: "FITTABLE",
-    text: "The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, running, moist or dried, and cold again after the hottest hold has relaxed it. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care. Of bands the harder end counts in each column",
+    text: "The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, running, moist or dried, and cold again after the hottest hold has relaxed it. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care; states that only a bore warmer than its PV implies would fail, as was measured, are added as care. Of bands the harder end counts in each column",
     args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,
     result: {

@@ -69,7 +69,8 @@ function rowsOf(...given: Parameters<typeof fitRows>): readonly FitRow[] | BushE
 }
 
 /** "cold again, no grip kept" */
-export const nameOf = ({ name, isSupposed }: FitRow): string => (isSupposed ? `${name}, no grip kept` : name);
+export const nameOf = ({ name, isSupposed, kept }: FitRow): string =>
+  isSupposed && kept === 0 ? `${name}, no grip kept` : name;
 
 /** "fits: assembly, cold; fails, grip lost: cold again" */
 function byVerdict(rows: readonly FitRow[]): string {

@@ -124,7 +124,7 @@ export const models: readonly Model[] = [
     functions: ["BORETEMP"],
     criteria: ["boreTemperature", "pv", "clearance"],
     how: "The rise in proportion to PV, as the PV limit drives the bore to its highest temperature.",
-    why: "At part of the limit the bush is cooler and its friction higher than at the limit, so that it is warmer than the straight line says. Whether the highest temperature is passed is not touched by that: just there the friction is the one that the limit was stated with. What else depends on the bore's temperature, its clearance and wear, is.",
+    why: "At part of the limit the bush is cooler and its friction higher than at the limit, so that it is warmer than the straight line says. Whether the highest temperature is passed is not touched by that: just there the friction is the one that the limit was stated with. Clearance and grip are: they are looked at once more with the bore as much warmer as was measured here, and are care where that would take them.",
     predict: given(predict.boreRise),
   },
   {

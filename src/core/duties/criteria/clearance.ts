@@ -2,8 +2,9 @@ import type { System } from "../../kinds";
 import { measure } from "../../measure";
 import { criterion, figure, isMissing, joined, rounding, withoutData } from "../judging/criterion";
 import type { Given } from "../model/fields";
+import { riseUntold } from "../model/temperatures";
 import { fitFields } from "../fit/assembly";
-import { fitProperties, fitStates, narrowest } from "../fit/states";
+import { fitProperties, fitStates, leastBy, narrowest, warmerStates } from "../fit/states";
 import type { FitState, FitStates } from "../fit/states";
 import { fitWorking } from "../fit/working";
 
@@ -18,7 +19,7 @@ export const clearance = criterion(
     id: "clearance",
     heading: "clearance",
     kind: "length",
-    text: "The least running clearance over assembly, cold, hot, wet and cold again, in the worst case of all tolerances, against the least wanted; from a bush dry or humid at assembly where that is not told",
+    text: "The least running clearance over assembly, cold, hot, wet and cold again, in the worst case of all tolerances, against the least wanted; from a bush dry or humid at assembly where that is not told. Care where it is missed with the bore as much warmer than its PV implies as was measured",
     asked: "where a zone of the fit or the least clearance wanted is given",
     askedBy: [...fitFields, "leastClearance"],
     fields: [
@@ -58,7 +59,12 @@ export const clearance = criterion(
     const finding = { figures: found.figures, value, limit } as const;
     if (clearanceFault(worst, duty.given) === undefined) {
       const notes = (system: System) => [`least ${when}`, ...ifNoneKept(found, duty.given, system)];
-      return { word: "fits", ...finding, notes };
+      const warm = warmerStates(found, values, duty).filter((state) => clearanceFault(state, duty.given) !== undefined);
+      if (warm.length === 0) return { word: "fits", ...finding, notes };
+      const narrow = leastBy(warm, leastOf);
+      const say = (system: System) =>
+        `clearance ${measure("length", leastOf(narrow), system, 3)} when ${narrow.name} with the bore ${measure("rise", riseUntold(values, duty), system, 2)} warmer than its PV implies, as was measured`;
+      return { word: "care", ...finding, notes, say };
     }
     const say = (system: System) => {
       const told = measure("length", value, system, 3);

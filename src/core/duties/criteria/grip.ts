@@ -1,10 +1,12 @@
 import misses from "../../../../data/misses.json";
+import type { System } from "../../kinds";
 import { measure, percentText } from "../../measure";
 import { criterion, figure, holds, isMissing, joined, lacking, withoutData } from "../judging/criterion";
 import type { Working } from "../judging/criterion";
 import type { FieldKey, Given } from "../model/fields";
+import { riseUntold } from "../model/temperatures";
 import { fitFields } from "../fit/assembly";
-import { fitProperties, fitStates, leastBy, neededShareOf } from "../fit/states";
+import { fitProperties, fitStates, leastBy, neededShareOf, warmerStates } from "../fit/states";
 import type { FitState, FitStates } from "../fit/states";
 import { fitWorking } from "../fit/working";
 
@@ -50,7 +52,7 @@ export const grip = criterion(
     id: "grip",
     heading: "grip",
     kind: "length",
-    text: "The interference of bush and housing that is left in the worst case, the coldest state after the hottest hold included; from a bush dry or humid at assembly where that is not told. Where the share kept is not known, care, with the share at which the grip is lost. A hoop stress at the bore above the compressive strength crushes the bush, and fails",
+    text: "The interference of bush and housing that is left in the worst case, the coldest state after the hottest hold included; from a bush dry or humid at assembly where that is not told. Where the share kept is not known, care, with the share at which the grip is lost; care too where it is lost with the bore as much warmer than its PV implies as was measured. A hoop stress at the bore above the compressive strength crushes the bush, and fails",
     asked: "where a zone of the fit is given",
     askedBy: fitFields,
     fields: [
@@ -94,7 +96,7 @@ export const grip = criterion(
     const least = loosest(found);
     const finding = { figures: found.figures, value: least.grip, limit: 0 } as const;
     if (gripFault(least) !== undefined) {
-      const say = (system: Parameters<typeof measure>[2]) => {
+      const say = (system: System) => {
         const by = measure("length", -least.grip, system, 3);
         return least.name === "assembly"
           ? `grip: loose in the housing by ${by}`
@@ -122,6 +124,14 @@ export const grip = criterion(
     }
     if (untold.includes("assemblyMoisture"))
       return { word: "care", ...judged, say: () => "grip: moisture at assembly not told" };
+    // with the whole of the press fit kept a warmer hold takes nothing from it
+    const isKept = duty.given.keptGrip === 1;
+    const warm = isKept ? undefined : warmerStates(found, values, duty).find((state) => gripFault(state) !== undefined);
+    if (warm) {
+      const say = (system: System) =>
+        `grip lost when ${warm.name}, with the bore ${measure("rise", riseUntold(values, duty), system, 2)} warmer than its PV implies, as was measured`;
+      return { word: "care", ...judged, say };
+    }
     return { word: "fits", ...judged };
   },
 );

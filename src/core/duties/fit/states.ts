@@ -11,7 +11,7 @@ import { assemblyOf, elasticFigures } from "./assembly";
 import type { Assembly } from "./assembly";
 import { climates, moisturesOf, swellingKey } from "./climates";
 import type { Climate, Moisture } from "./climates";
-import { boreRise } from "../model/temperatures";
+import { boreRise, riseUntold } from "../model/temperatures";
 
 /** Bush, housing and shaft in one state. */
 export interface FitState extends Climate {
@@ -103,6 +103,23 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
       ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : []),
     ],
   };
+}
+
+/** The states that a bore changes which is warmer than told: running, and cold again after it. */
+export function warmerStates({ states }: FitStates, values: Values, duty: Duty): FitState[] {
+  const by = riseUntold(values, duty);
+  if (by === 0) return [];
+  const surroundings = duty.temperature.high;
+  const warmer = (climate: Climate): Climate => {
+    const { bush, housing, shaft } = climate;
+    if (bush <= surroundings) return climate;
+    return { ...climate, bush: bush + by, shaft: shaft + by, housing: housing > surroundings ? housing + by : housing };
+  };
+  return [...new Set(states.map(({ course }) => course))].flatMap((course) => {
+    const all = course.climates.map(warmer);
+    const changed = all.filter(({ bush, isAfter }) => bush > surroundings || isAfter);
+    return statesOf({ ...course, climates: changed, hottest: hottestOf(course.assembly, all) });
+  });
 }
 
 /** Growth of the bush in one step, once it is warmer than at assembly. */

@@ -1,3 +1,4 @@
+import misses from "../../../../data/misses.json";
 import type { Span } from "../../formula";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { boreAt, statedAt } from "../../heat/derating";
@@ -24,6 +25,37 @@ export function boreRise(values: Values, duty: Duty): number | PropertyKey {
   if (paths === undefined || isMissing(paths)) return implied;
   const room = values.highestTemperature! - duty.temperature.high;
   return Math.max(implied, paths.least, Math.min(paths.greatest, room));
+}
+
+const { at90, at150, at250 } = misses.boreLowBy;
+/** By how much measured bores were warmer than the straight line has them, K, over the highest temperature of the bush, °C. */
+const measured = [
+  [statedAt, 0],
+  [90, at90],
+  [150, at150],
+  [250, at250],
+] as const;
+
+/** Between the measurements in proportion, beyond them as between the last two. */
+function lowBy(highest: number): number {
+  const next = measured.findIndex(([at]) => at >= highest);
+  const i = next === -1 ? measured.length - 1 : Math.max(1, next);
+  const [[a, low], [b, high]] = [measured[i - 1]!, measured[i]!];
+  return Math.max(0, low + ((high - low) * (highest - a)) / (b - a));
+}
+
+/**
+ * How much warmer than `boreRise` the bore may be, K, since friction that falls with heat is higher below the PV limit: as was
+ * measured, but no more than as much again, and never beyond the grade's highest temperature, which the limit was stated for.
+ */
+export function riseUntold(values: Values, duty: Duty): number {
+  const implied = impliedRise(values, duty);
+  const told = boreRise(values, duty);
+  if (typeof implied !== "number" || typeof told !== "number") return 0;
+  const highest = values.highestTemperature;
+  if (highest === undefined) return 0;
+  const warmer = Math.min(implied + Math.min(implied, lowBy(highest)), highest - duty.temperature.high);
+  return Math.max(0, warmer - told);
 }
 
 /** The temperatures that the bore takes on, from the cold surroundings at rest to the warm ones in motion. */
