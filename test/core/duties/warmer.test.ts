@@ -70,3 +70,19 @@ test("a warmer hold takes more of a press fit that does not keep all of itself",
   );
   expect(gripOf(shares[words.indexOf("care")]!).slice(5).join(" ")).toContain("warmer than its PV implies");
 });
+
+// Goyal et al., as data/measurements.json has it: 3.8 times the expansion through a pressed plate's thickness
+test("a wall that grows more than its plane is told where it would miss the clearance wanted", () => {
+  expect(misses.direction.thickness).toBe(3.8);
+  const duty = (wanted: number) =>
+    pressedBush({ "share of grip kept": "100 %", moisture: "dry", "least clearance wanted": wanted });
+  const hot = stateOf(duty(0), "hot")![6] as number;
+  // two walls of 1.5 mm, 2.8 times 8.5e-5/K more over the 60 K from 20 to 80 °C
+  const thick = hot - 3 * 2.8 * 8.5e-5 * 60;
+  const notes = (wanted: number) =>
+    call(functions.DUTYCHECKS, [duty(wanted), "", "Demo Sorrel"])
+      .flat()
+      .join(" ");
+  expect(notes(thick + 1e-6)).toContain("when hot where its wall grows 3.8 times as much through its thickness");
+  expect(notes(thick - 1e-6)).not.toContain("through its thickness");
+});

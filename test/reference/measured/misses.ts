@@ -28,5 +28,6 @@ export const misses = () => ({
   },
   wear: { oneRate: up(worst(pointsOf("wear")), 0.1), otherProcessing: up(worst(pointsOf("wearRate")), 1) },
   spells: { ownConstant: up(100 * (1 - 1 / worst(spells(false))), 1), wholeMass: up(worst(spells(true)), 0.1) },
+  direction: { thickness: up(worst(pointsOf("direction")), 0.1) },
   friction: { middle: up(worst(pointsOf("friction")), 0.05) },
 });

@@ -46,7 +46,7 @@ export const models: readonly Model[] = [
     functions: ["RUNCLEARANCE", "GRIPLEFT", "FITTABLE"],
     criteria: ["clearance"],
     how: "The model has one coefficient for all directions, a ratio of 1.",
-    why: "Pressing and moulding lay chains and fillers in the plane, which holds the plane together and leaves the thickness to grow. The wall of a bush is a small part of its diameter, so that the misses count for the wall alone; where it matters, measure the coefficient round the bush.",
+    why: "Pressing and moulding lay chains and fillers in the plane, which holds the plane together and leaves the thickness to grow. The wall of a bush is a small part of its diameter, so that the misses count for the wall alone: the clearance's notes tell where so much more growth of it would miss what is wanted. Measured were pressed plates, not bushes; where it matters, measure the coefficient through the wall.",
     predict: () => 1,
   },
   {

@@ -1,5 +1,7 @@
 import type { System } from "../../kinds";
 import { measure } from "../../measure";
+import misses from "../../../../data/misses.json";
+import { assemblyTemperature } from "../../fit/running";
 import { criterion, figure, isMissing, joined, rounding, withoutData } from "../judging/criterion";
 import type { Given } from "../model/fields";
 import { riseUntold } from "../model/temperatures";
@@ -58,7 +60,11 @@ export const clearance = criterion(
     const when = `when ${worst.name}`;
     const finding = { figures: found.figures, value, limit } as const;
     if (clearanceFault(worst, duty.given) === undefined) {
-      const notes = (system: System) => [`least ${when}`, ...ifNoneKept(found, duty.given, system)];
+      const notes = (system: System) => [
+        `least ${when}`,
+        ...ifNoneKept(found, duty.given, system),
+        ...ifThicker(found, duty.given, system),
+      ];
       const warm = warmerStates(found, values, duty).filter((state) => clearanceFault(state, duty.given) !== undefined);
       if (warm.length === 0) return { word: "fits", ...finding, notes };
       const narrow = leastBy(warm, leastOf);
@@ -83,4 +89,22 @@ function ifNoneKept({ ifNothingKept }: FitStates, given: Given, system: System):
   if (!ifNothingKept.some((state) => clearanceFault(state, given) !== undefined)) return [];
   const least = Math.min(...ifNothingKept.map(leastOf));
   return [`${measure("length", least, system, 3)} with nothing of the press fit kept`];
+}
+
+const { thickness } = misses.direction;
+
+/** The wall alone may grow more than the coefficient of the grade says, which is taken alike in all directions. */
+function ifThicker({ states }: FitStates, given: Given, system: System): string[] {
+  const thicker = states.map((state) => {
+    const { ring, expansion } = state.course.assembly;
+    const growth = (ring.outside - ring.bore) * (thickness - 1) * expansion * (state.bush - assemblyTemperature);
+    const { least, greatest } = state.clearance;
+    return { ...state, clearance: { least: least - Math.max(0, growth), greatest } };
+  });
+  const narrow = leastBy(thicker, leastOf);
+  if (clearanceFault(narrow, given) === undefined) return [];
+  const told = measure("length", leastOf(narrow), system, 3);
+  return [
+    `${told} when ${narrow.name} where its wall grows ${thickness} times as much through its thickness, as pressed plates did`,
+  ];
 }
