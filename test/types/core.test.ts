@@ -1,6 +1,6 @@
 import { catalogue, functions } from "../../src/core";
 
-/** What the library's types promise to a program. ts-jest checks them while jest runs; a fault fails the suite. */
+/** What the library's types promise to a program. The compiler checks them (`npm run typecheck`), jest only runs what they promise. */
 type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false;
 const holds = <T extends true>(is: T): T => is;
 
