@@ -13,43 +13,86 @@ const suggested = 3;
 
 /** Up to three names that contain, or are contained in, or are few keystrokes from the one given. */
 export function nearest(name: string, names: readonly string[]): string[] {
-  const wanted = normal(name);
-  if (wanted === "") return [];
-  const found: { readonly at: number; readonly far: number }[] = [];
-  let farthest = Math.max(1, Math.floor(wanted.length / 3));
-  const candidates = normalsOf(names);
-  for (let at = 0; at < candidates.length && farthest >= 0; at++) {
-    const far = distance(wanted, candidates[at]!, farthest);
+  const wanted = comparable(name);
+  if (wanted.text === "") return [];
+  const found: { readonly name: string; readonly far: number }[] = [];
+  let farthest = Math.max(1, Math.floor(wanted.text.length / 3));
+  for (const candidate of comparables(names)) {
+    const far = distance(wanted, candidate, farthest);
     if (far > farthest) continue;
     const behind = found.findIndex((other) => other.far > far);
-    found.splice(behind < 0 ? found.length : behind, 0, { at, far });
+    found.splice(behind < 0 ? found.length : behind, 0, { name: candidate.name, far });
     found.splice(suggested);
     // of a hundred thousand names only a nearer one is worth counting out
-    if (found.length === suggested) farthest = found.at(-1)!.far - 1;
+    const [, , last] = found;
+    if (last) farthest = last.far - 1;
+    if (farthest < 0) break;
   }
-  return found.map(({ at }) => names[at]!);
+  return found.map((one) => one.name);
 }
 
-const normals = new WeakMap<readonly string[], readonly string[]>();
+/** A name as it is compared, with the letters and digits in it as bits, some of which share one. */
+interface Comparable {
+  readonly name: string;
+  readonly text: string;
+  readonly letters: number;
+}
+
+function comparable(name: string): Comparable {
+  const text = normal(name);
+  let letters = 0;
+  for (let i = 0; i < text.length; i++) letters |= 1 << (text.charCodeAt(i) & 31);
+  return { name, text, letters };
+}
+
+const known = new WeakMap<readonly string[], readonly Comparable[]>();
 /** A list that is asked again and again is made comparable once. */
-function normalsOf(names: readonly string[]): readonly string[] {
-  const known = normals.get(names) ?? names.map(normal);
-  normals.set(names, known);
-  return known;
+function comparables(names: readonly string[]): readonly Comparable[] {
+  const list = known.get(names) ?? names.map(comparable);
+  known.set(names, list);
+  return list;
 }
 
-/** Keystrokes from one to the other, not counted out where they must be above `most`; a name inside the other is one away. */
-function distance(a: string, b: string, most: number): number {
-  if (a === b) return 0;
-  if (a.length > 1 && b.length > 1 && (a.includes(b) || b.includes(a))) return 1;
-  if (Math.abs(a.length - b.length) > most) return Infinity;
-  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+/**
+ * Keystrokes from one to the other, not counted out where they must be above `most`; a name inside the other is one away.
+ * Each letter that the other lacks is a keystroke, which settles most pairs of a long list.
+ */
+function distance(a: Comparable, b: Comparable, most: number): number {
+  if (a.text === b.text) return 0;
+  const [missing, surplus] = [bitsOf(b.letters & ~a.letters), bitsOf(a.letters & ~b.letters)];
+  const mayContain = (missing === 0 || surplus === 0) && a.text.length > 1 && b.text.length > 1;
+  if (mayContain && (a.text.includes(b.text) || b.text.includes(a.text))) return 1;
+  if (Math.max(missing, surplus, Math.abs(a.text.length - b.text.length)) > most) return Infinity;
+  return keystrokes(a.text, b.text, most);
+}
+
+function bitsOf(bits: number): number {
+  let count = 0;
+  for (let left = bits; left !== 0; left &= left - 1) count++;
+  return count;
+}
+
+/** One row of the table of distances, used again for each pair: a hundred thousand new ones keep the engine busy clearing up. */
+const row: number[] = [];
+
+/** The edit distance, row by row over one text, in the band of cells that may be within `most`; infinite as soon as none of a row is. */
+function keystrokes(a: string, b: string, most: number): number {
+  for (let j = 0; j <= b.length; j++) row[j] = j;
   for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++)
-      next.push(Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)));
-    if (Math.min(...next) > most) return Infinity;
-    row = next;
+    const from = Math.max(1, i - most);
+    const letter = a.charCodeAt(i - 1);
+    let before = row[from - 1] ?? Infinity;
+    let left = from === 1 ? i : Infinity;
+    let least = left;
+    row[from - 1] = left;
+    for (let j = from; j <= Math.min(b.length, i + most); j++) {
+      const above = j < i + most ? (row[j] ?? Infinity) : Infinity;
+      left = Math.min(above + 1, left + 1, letter === b.charCodeAt(j - 1) ? before : before + 1);
+      row[j] = left;
+      before = above;
+      if (left < least) least = left;
+    }
+    if (least > most) return Infinity;
   }
-  return row[b.length]!;
+  return row[b.length] ?? Infinity;
 }

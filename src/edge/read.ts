@@ -21,7 +21,24 @@ export function valuesAt(shape: Shape, system: System, row: number, col: number)
 }
 
 export const wholeValues = ({ wholes }: Shape, system: System): Record<string, unknown> =>
-  Object.fromEntries(wholes.map((w) => [w.name, (w.read[system] ??= readWhole(w, system))]));
+  Object.fromEntries(wholes.map((w) => [w.name, readOnce(w, system)]));
+
+/** Nothing and a fault are kept as well: else a column of calls reads a tall table over for each of them. */
+function readOnce(whole: Whole, system: System): unknown {
+  if (!(system in whole.read)) whole.read[system] = readOrFault(whole, system);
+  const read = whole.read[system];
+  if (read instanceof BushError) throw read;
+  return read;
+}
+
+function readOrFault(whole: Whole, system: System): unknown {
+  try {
+    return readWhole(whole, system);
+  } catch (error) {
+    if (error instanceof BushError) return error;
+    throw error;
+  }
+}
 
 function readWhole({ name, arg, raw }: Whole, system: System): unknown {
   if (arg.kind === "rest")

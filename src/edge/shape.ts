@@ -15,7 +15,7 @@ const unitsArg: ChoiceArg = {
   text: "Unit system",
 };
 
-/** An argument read as a whole, once for each unit system that a row asks for. */
+/** An argument read as a whole, once for each unit system that a row asks for; `read` holds what came of it, a fault too. */
 export interface Whole {
   readonly name: string;
   readonly arg: ListArg | TableArg | RestArg;

@@ -18,6 +18,23 @@ describe("the sheet's edge", () => {
     ]);
   });
 
+  test.each([
+    ["a table that cannot be read", [["nothing"], ["x"]], "#VALUE!"],
+    ["a table of blanks", [[null], [""]], "#N/A"],
+  ])("%s is gone through once, not for each row of a column", (_, rows, code) => {
+    let times = 0;
+    const table = new Proxy(rows, {
+      get: (target, key) => {
+        if (key === "map") times++;
+        return Reflect.get(target, key) as unknown;
+      },
+    });
+    const unknown = Array.from({ length: 50 }, () => ["Nowhere"]);
+    const cells = call(functions.GRADE, [unknown, "PV limit", table]) as CellError[][];
+    expect(cells.map(([cell]) => cell!.code)).toEqual(Array(50).fill(code));
+    expect(times).toBe(1);
+  });
+
   test("messages speak the sheet's unit system", () => {
     expect(call(functions.PRESSURE, [800, -5, 15], "inch")).toEqual([[value("bore must be above 0 in, got -5")]]);
     expect(call(functions.VERDICT, ["POM copolymer", 1, 0.1, -500], "inch")).toEqual([
