@@ -63,6 +63,30 @@ export const heatPictures: Readonly<Record<string, () => Chart>> = {
       ],
     };
   },
+  CONTACTSHARE: () => {
+    const share = (wall: number) => (clearance: number) =>
+      functions.CONTACTSHARE({ clearance, wall, conductivity: 0.25 });
+    return {
+      id: "picture",
+      title: "Share of the bore that passes heat on against clearance",
+      text: "A bush of 0.25 W/(m·K): with no gap all of the bore takes heat from the shaft; the wider the gap, the less of it, and the less the thinner the wall. RUNTEMP takes a half unless another share is given.",
+      x: { label: "clearance, mm", from: 0, to: 0.4 },
+      y: { label: "share of the bore", from: 0, to: 1 },
+      series: [
+        { label: "wall 3 mm", look: "second", points: curve(share(3), 0, 0.4) },
+        { label: "wall 1.5 mm", look: "first", points: curve(share(1.5), 0, 0.4) },
+        { label: "wall 0.75 mm", look: "third", points: curve(share(0.75), 0, 0.4) },
+        {
+          label: "taken unless given",
+          look: "limit",
+          points: [
+            [0, 0.5],
+            [0.4, 0.5],
+          ],
+        },
+      ],
+    };
+  },
   PEAKRISE: () => {
     const [steady, on, off] = [60, 6, 18];
     const course = (timeconstant: number): Point[] => {

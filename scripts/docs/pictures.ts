@@ -6,10 +6,12 @@ import { readZone } from "../../src/core/fit/zone";
 import { chart, curve } from "./chart";
 import type { Chart, Point } from "./chart";
 import { heatPictures } from "./heatPictures";
+import { wearPictures } from "./wearPictures";
 
 /** Pictures of the models by the function on whose page they stand; every curve is computed by that function. */
 export const pictures: Readonly<Record<string, () => Chart>> = {
   ...heatPictures,
+  ...wearPictures,
   PEAKPRESSURE: () => {
     const bush = { load: 3000, bore: 20, length: 20, wall: 1.5, modulus: 2500 };
     const peak = (poisson: number) => (clearance: number) =>

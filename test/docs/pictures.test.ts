@@ -7,7 +7,10 @@ import { root } from "../package/run";
 
 /** The pictures of the models: what a reader sees, and what one who cannot see is told. */
 const drawn = Object.entries(pictures).map(([id, of]) => [id, of()] as const);
-const wanted = ["DERATEDPV", "BORETEMP", "PEAKRISE", "EDGEPRESSURE", "PEAKPRESSURE", "GRIPLEFT", "WEAR"];
+const wanted = [
+  ...["DERATEDPV", "BORETEMP", "PEAKRISE", "CONTACTSHARE", "EDGEPRESSURE", "PEAKPRESSURE", "GRIPLEFT"],
+  ...["WEAR", "WORNPEAK", "RUNNINGIN", "BEDDING"],
+];
 
 test("the models that need one have a picture, each of a function", () => {
   expect(Object.keys(pictures)).toEqual(expect.arrayContaining(wanted));
