@@ -1,11 +1,11 @@
-import { element, escaped } from "../book/record/html";
+import { element } from "../book/record/html";
 import { decisionBody } from "../book/record/decision";
 import { recordStyle } from "../book/record/page";
 import type { RecordLine } from "../book/record/page";
 import { recordBody } from "../book/record/record";
 import type { ReadCell } from "../port/sheet";
-import { addressOf } from "../port/address";
 import type { GridPort } from "./grid/port";
+import { sheetBody } from "./sheetBody";
 
 const most = { rows: 1000, cols: 60 };
 
@@ -37,7 +37,7 @@ function paperOf(port: GridPort): string {
   const cells = port.read({ sheet: at.sheet, row: 0, col: 0, ...most });
   const [, name] = /^=\s*BUSH\.(DUTYSHEET|DECISION)\(/i.exec(formula) ?? [];
   const lines = name && answer(start);
-  if (!lines) return sheetBody(at.sheet, cells);
+  if (!lines) return sheetBody(at.sheet, cells, port.frozen(at.sheet));
   if (name.toUpperCase() === "DUTYSHEET") return element("div", recordBody(lines), "record");
   const ranking = cornerOf(cells, formula.replace(/DECISION/i, "QUOTES"));
   return element("div", decisionBody(lines, ranking && answer(ranking)), "record");
@@ -50,52 +50,3 @@ function cornerOf(cells: readonly (readonly ReadCell[])[], wanted: string): { ro
 }
 
 const valueOf = ({ value }: ReadCell): string | number => (typeof value === "number" ? value : String(value ?? ""));
-
-/** So many signs stand side by side on the narrower of A4 and Letter. */
-const paperWidth = 112;
-/** A column is wide enough for its longest word, and for so many signs where it has a sentence. */
-const sentenceWidth = 12;
-const gap = 2;
-
-/** The filled part of a sheet with its addresses: as many tables below each other as it needs to lose no column. */
-function sheetBody(name: string, cells: readonly (readonly ReadCell[])[]): string {
-  const isFilled = ({ text }: ReadCell): boolean => text !== "";
-  const width = Math.max(0, ...cells.map((line) => line.findLastIndex(isFilled) + 1));
-  const cols = Array.from({ length: width }, (_, c) => c).filter((c) => cells.some((line) => isFilled(line[c]!)));
-  const filledOf = (line: readonly ReadCell[]): number[] => cols.filter((c) => isFilled(line[c]!));
-  // a sentence has the line to itself, and asks for no wide column
-  const tabled = cells.filter((line) => filledOf(line).length > 1);
-  const signs = (c: number): number => gap + Math.max(...tabled.map((line) => narrowest(line[c]!.text)));
-  const tables = bandsOf(cols, signs).map((band) => {
-    const rows = cells.flatMap((line, r) => {
-      const number = element("td", String(r + 1));
-      const filled = filledOf(line);
-      if (filled.length === 1 && band.includes(filled[0]!))
-        return [element("tr", `${number}<td colspan="${band.length}">${escaped(line[filled[0]!]!.text)}</td>`)];
-      if (!band.some((c) => isFilled(line[c]!))) return [];
-      return [element("tr", number + band.map((c) => element("td", escaped(line[c]!.text))).join(""))];
-    });
-    const headings = band.map((c) => element("th", addressOf(0, c).replace(/\d+$/, ""))).join("");
-    return element("table", element("thead", element("tr", `<th></th>${headings}`)) + element("tbody", rows.join("")));
-  });
-  return element("div", element("h1", escaped(name)) + tables.join(""), "record");
-}
-
-const narrowest = (text: string): number =>
-  Math.max(Math.min(sentenceWidth, text.length), ...text.split(/\s+/).map((word) => word.length));
-
-/** Columns from left to right, broken where the paper ends. */
-function bandsOf(cols: readonly number[], signs: (col: number) => number): number[][] {
-  const bands: number[][] = [];
-  let used = Infinity;
-  for (const col of cols) {
-    const wide = signs(col);
-    if (used + wide > paperWidth) {
-      bands.push([]);
-      used = 0;
-    }
-    bands.at(-1)!.push(col);
-    used += wide;
-  }
-  return bands;
-}

@@ -65,7 +65,7 @@ export const startHere: BookSheet = {
         "Select a cell with a formula: the strip beside the sheet says what its functions do, or why it is an error. F6 goes there and back.",
       look: "quiet",
     },
-    B7: { value: "Three formulas to try", look: "heading" },
+    B7: { value: "Formulas to try", look: "heading" },
     C7: { value: "Answer", look: "heading" },
     D7: { value: "What it says", look: "heading" },
     ...Object.fromEntries(

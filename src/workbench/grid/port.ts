@@ -25,6 +25,8 @@ export interface GridPort extends SheetPort {
   read(place: Place): ReadCell[][];
   spillOf(at: Corner): Place | undefined;
   tables(): readonly NamedTable[];
+  /** Rows and columns of a sheet that stay in view. */
+  frozen(sheet: string): { readonly rows: number; readonly columns: number };
   hasSheet(name: string): boolean;
   /** Adds worksheets as they are described, shows the first of them, and gives it the keyboard. */
   addSheets(sheets: readonly BookSheet[]): void;
@@ -124,6 +126,10 @@ export function gridPort(api: FUniver): GridPort {
       await port.write(place, block);
       book().insertDefinedName(table, referenceTo(place));
       return { name: table, place, reference: table };
+    },
+    frozen(sheet) {
+      const { xSplit, ySplit } = sheetNamed(sheet).getFreeze();
+      return { rows: ySplit, columns: xSplit };
     },
     hasSheet: (name) => book().getSheetByName(name) !== null,
     addSheets(sheets) {

@@ -1,0 +1,75 @@
+import { element, escaped } from "../book/record/html";
+import { columnName } from "../port/address";
+import type { ReadCell } from "../port/sheet";
+
+/** So many signs stand side by side on the narrower of A4 and Letter. */
+const paperWidth = 112;
+/** A column is wide enough for its longest word, and for so many signs where it has a sentence. */
+const sentenceWidth = 12;
+const gap = 2;
+
+type Line = readonly ReadCell[];
+const isFilled = ({ text }: ReadCell): boolean => text !== "";
+
+/**
+ * The filled part of a sheet with its addresses: as many tables below each other as it needs to lose no column. Columns that
+ * stay in view begin each of them, and the last row that stays in view heads them again on each page.
+ */
+export function sheetBody(
+  name: string,
+  cells: readonly Line[],
+  frozen: { readonly rows: number; readonly columns: number },
+): string {
+  const width = Math.max(0, ...cells.map((line) => line.findLastIndex(isFilled) + 1));
+  const cols = Array.from({ length: width }, (_, c) => c).filter((c) => cells.some((line) => isFilled(line[c]!)));
+  const filledOf = (line: Line): number[] => cols.filter((c) => isFilled(line[c]!));
+  const heading = frozen.rows - 1;
+  const rowOf = (line: Line, r: number, band: readonly number[]): string => {
+    const number = element("td", String(r + 1));
+    const filled = filledOf(line);
+    // a sentence has the line to itself, and stands once
+    if (filled.length === 1 && r !== heading) {
+      const isHere = band.includes(filled[0]!) && (band === bands[0] || !held.includes(filled[0]!));
+      return isHere
+        ? element("tr", `${number}<td colspan="${band.length}">${escaped(line[filled[0]!]!.text)}</td>`)
+        : "";
+    }
+    if (!band.some((c) => isFilled(line[c]!))) return "";
+    return element("tr", number + band.map((c) => element("td", escaped(line[c]!.text))).join(""));
+  };
+  const tabled = cells.filter((line) => filledOf(line).length > 1);
+  const signs = (c: number): number => gap + Math.max(...tabled.map((line) => narrowest(line[c]!.text)));
+  const held = cols.filter((c) => c < frozen.columns);
+  const bands = bandsOf(cols, held, signs);
+  const tables = bands.flatMap((band) => {
+    const letters = element("tr", ["", ...band.map(columnName)].map((letter) => element("th", letter)).join(""));
+    const rows = cells.map((line, r) => rowOf(line, r, band));
+    const table = (head: string, body: readonly string[]): string =>
+      element("table", element("thead", head) + element("tbody", body.join("")));
+    const above = rows.slice(0, Math.max(0, heading));
+    const below = table(letters + (rows[heading] ?? ""), rows.slice(heading + 1));
+    return above.some((row) => row !== "") ? [table(letters, above), below] : [below];
+  });
+  return element("div", element("h1", escaped(name)) + tables.join(""), "record");
+}
+
+const narrowest = (text: string): number =>
+  Math.max(Math.min(sentenceWidth, text.length), ...text.split(/\s+/).map((word) => word.length));
+
+/** Columns from left to right, broken where the paper ends; those that are held begin every band. */
+function bandsOf(cols: readonly number[], held: readonly number[], signs: (col: number) => number): number[][] {
+  const start = held.reduce((sum, col) => sum + signs(col), 0);
+  const bands: number[][] = [[...held]];
+  let used = start;
+  for (const col of cols.filter((one) => !held.includes(one))) {
+    const wide = signs(col);
+    const isStarted = bands.at(-1)!.length > held.length;
+    if (isStarted && used + wide > paperWidth) {
+      bands.push([...held]);
+      used = start;
+    }
+    bands.at(-1)!.push(col);
+    used += wide;
+  }
+  return bands;
+}
