@@ -86,3 +86,16 @@ test("a wall that grows more than its plane is told where it would miss the clea
   expect(notes(thick + 1e-6)).toContain("when hot where its wall grows 3.8 times as much through its thickness");
   expect(notes(thick - 1e-6)).not.toContain("through its thickness");
 });
+
+test("what is taken for too far away to matter never matters: with room for all growth inwards nothing changes", () => {
+  const found = new Set<unknown>();
+  for (const wanted of Array.from({ length: 60 }, (_, i) => i / 1000))
+    for (const ends of ["yes", "no"]) {
+      const duty = turning(60, { "least clearance wanted": wanted, "held at its ends": ends });
+      const [, , , , , word] = call(functions.DUTYCHECKS, [duty, "", "Demo Sorrel"]).find(([n]) => n === "clearance")!;
+      const added = rows(duty).some(([state]) => String(state).endsWith("bore warmer"));
+      if (word !== "fails") expect([wanted, ends, word === "care"]).toEqual([wanted, ends, added]);
+      found.add(word);
+    }
+  expect(found).toEqual(new Set(["fits", "care", "fails"]));
+});

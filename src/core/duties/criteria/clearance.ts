@@ -6,7 +6,7 @@ import { criterion, figure, isMissing, joined, rounding, withoutData } from "../
 import type { Given } from "../model/fields";
 import { riseUntold } from "../model/temperatures";
 import { fitFields } from "../fit/assembly";
-import { fitProperties, fitStates, leastBy, narrowest, warmerStates } from "../fit/states";
+import { fitProperties, fitStates, leastBy, mayClose, narrowest, warmerStates } from "../fit/states";
 import type { FitState, FitStates } from "../fit/states";
 import { fitWorking } from "../fit/working";
 
@@ -65,11 +65,13 @@ export const clearance = criterion(
         ...ifNoneKept(found, duty.given, system),
         ...ifThicker(found, duty.given, system),
       ];
+      const by = riseUntold(values, duty);
+      if (by === 0 || !mayClose(worst.course, by, value - limit)) return { word: "fits", ...finding, notes };
       const warm = warmerStates(found, values, duty).filter((state) => clearanceFault(state, duty.given) !== undefined);
       if (warm.length === 0) return { word: "fits", ...finding, notes };
       const narrow = leastBy(warm, leastOf);
       const say = (system: System) =>
-        `clearance ${measure("length", leastOf(narrow), system, 3)} when ${narrow.name} with the bore ${measure("rise", riseUntold(values, duty), system, 2)} warmer than its PV implies, as was measured`;
+        `clearance ${measure("length", leastOf(narrow), system, 3)} when ${narrow.name} with the bore ${measure("rise", by, system, 2)} warmer than its PV implies, as was measured`;
       return { word: "care", ...finding, notes, say };
     }
     const say = (system: System) => {

@@ -1,7 +1,7 @@
 import { boreIn, held, stateAt } from "../../fit/history";
 import type { State } from "../../fit/history";
 import type { Limits } from "../../fit/iso286";
-import { compliances, heldStrain, hoopStressOf } from "../../fit/lame";
+import { closeInOf, compliances, heldStrain, hoopStressOf } from "../../fit/lame";
 import { assemblyTemperature } from "../../fit/running";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { isMissing } from "../judging/criterion";
@@ -120,6 +120,13 @@ export function warmerStates({ states }: FitStates, values: Values, duty: Duty):
     const changed = all.filter(({ bush, isAfter }) => bush > surroundings || isAfter);
     return statesOf({ ...course, climates: changed, hottest: hottestOf(course.assembly, all) });
   });
+}
+
+/** Whether a bore warmer by so many kelvin may close by so much: all growth of the bush, half as much again where its ends are held, goes inwards. */
+export function mayClose({ assembly }: Course, by: number, room: number): boolean {
+  const { ring, expansion, shaftMetal, step } = assembly;
+  const most = closeInOf(ring) * ring.outside * 1.5 * expansion + ring.bore * shaftMetal.expansion;
+  return step > 0 || by * most >= room;
 }
 
 /** Growth of the bush in one step, once it is warmer than at assembly. */
