@@ -39,7 +39,7 @@ interface Judged {
   readonly checks: readonly Check[];
 }
 
-/** The greenhouse's duties, each by its own invented grade. */
+/** The greenhouse's duties, each by its own grade. */
 function judgedDuties(): Judged[] {
   const library = libraryOf("demo");
   return readDuties([[...dutyHeadings], ...dutyCells.map((row) => [...row])], "metric", "duties").lines.flatMap(
