@@ -2,9 +2,16 @@ import { kinds } from "./kinds";
 import type { Kind, System } from "./kinds";
 import { fromWorking } from "./units/scale";
 
+/** A number with so many digits; one that outgrew all that a number can hold is ∞. */
+export function numberText(value: number, digits = 6): string {
+  if (Math.abs(value) === Infinity) return value > 0 ? "∞" : "-∞";
+  return String(Number(value.toPrecision(digits)));
+}
+
 /** A use in percent, whole numbers; more digits where it is small, or where rounding would hide on which side of 100 it is. */
 export function percentText(use: number): string {
   const percent = use * 100;
+  if (!Number.isFinite(percent)) return `${numberText(percent)} %`;
   const whole = Math.round(percent);
   if (percent >= 10 && (whole !== 100 || use === 1)) return `${whole} %`;
   if (percent > 0 && percent < 10) return `${Number(percent.toPrecision(2))} %`;
@@ -15,6 +22,6 @@ export function percentText(use: number): string {
 
 /** A working value with its unit in the sheet's system. */
 export function measure(kind: Kind, value: number, system: System, digits = 6): string {
-  if (kind === "percent") return `${Number((value * 100).toPrecision(digits))} %`;
-  return `${Number(fromWorking(kind, value, system).toPrecision(digits))} ${kinds[kind][system]}`.trim();
+  if (kind === "percent") return `${numberText(value * 100, digits)} %`;
+  return `${numberText(fromWorking(kind, value, system), digits)} ${kinds[kind][system]}`.trim();
 }

@@ -4,7 +4,7 @@ import { hostCodes } from "./host";
 
 /** A host's cell without its wrappings: rich values give their basic value, errors become one that passes through. */
 export function plainCell(raw: unknown): Cell {
-  if (typeof raw === "number") return raw;
+  if (typeof raw === "number") return Number.isFinite(raw) ? raw : noPlainValue();
   if (raw === null || raw === undefined) return null;
   if (typeof raw === "boolean") return raw;
   if (typeof raw === "string") return plainText(raw);
@@ -24,7 +24,7 @@ function richCell(rich: Rich): Cell {
 }
 
 const noPlainValue = (): BushError =>
-  new BushError("value", "cell", "a cell holds an object without a plain value, expected a number or text");
+  new BushError("value", "cell", "a cell holds something without a plain value, expected a number or text");
 
 /** A cell with more to it than its value; Excel names the value `basicValue`, its older form on the wire `primitive`. */
 interface Rich {

@@ -49,6 +49,8 @@ const text = fc.constantFrom(
   "(".repeat(3000),
   "mm*".repeat(2000),
   "1 ".repeat(10_000),
+  " ".repeat(10_000),
+  `12${" ".repeat(10_000)}mm`,
 );
 const objects = fc.constantFrom<unknown>(
   { type: "Error", basicValue: "#REF!" },
@@ -129,6 +131,9 @@ const namesOf = new Map(
   }),
 );
 
+/** What a program makes of a missing value or of a number that is none; no text of ours says it. */
+const notWords = /\b(Infinity|NaN|undefined|null|\[object)\b/;
+
 /** What is wrong with an answer; nothing where it holds only finite numbers, text and errors that name an argument. */
 export function faultIn(f: Formula, answer: unknown, isError: (cell: unknown) => boolean): string | undefined {
   if (!Array.isArray(answer) || answer.length === 0) return "no rows";
@@ -136,8 +141,9 @@ export function faultIn(f: Formula, answer: unknown, isError: (cell: unknown) =>
   if (!rows.every((row) => Array.isArray(row) && row.length === rows[0]!.length)) return "not a rectangle";
   for (const row of rows)
     for (const found of row) {
-      if (typeof found === "string" || (typeof found === "number" && Number.isFinite(found))) continue;
-      if (!isError(found)) return `${typeof found} ${String(found)} came out`;
+      if (typeof found === "number" && Number.isFinite(found) && !Object.is(found, -0)) continue;
+      if (typeof found === "string" && !notWords.test(found)) continue;
+      if (!isError(found)) return `${typeof found} ${Object.is(found, -0) ? "-0" : String(found)} came out`;
       const fault = faultOfError(f, found as { code: string; message?: string });
       if (fault) return fault;
     }
@@ -152,6 +158,7 @@ function faultOfError(f: Formula, { code, message }: { code: string; message?: s
   if (!codes.has(code)) return `code ${code} with a message`;
   if (message.length > 120) return `message of ${message.length} characters`;
   if (message.includes("cannot compute this")) return `not foreseen: ${message}`;
+  if (notWords.test(message)) return `no words: ${message}`;
   if (!namesOf.get(f)!.some((name) => message.includes(name))) return `names no argument: ${message}`;
   return undefined;
 }

@@ -61,13 +61,19 @@ test("a cell error reaches only functions that take errors", () => {
 });
 
 test("an error that passes through keeps the message with which it came to its place", () => {
-  const passes = () => [[1], [new CellError("#VALUE!")], [new CellError("#N/A")]];
-  const came = new CellError("#VALUE!", "bore is missing", "OTHER");
-  expect(callFunction(meta(matrix("a")), passes, [[[came], [came], [came]]], true)).toEqual([
+  const bare = new CellError("#VALUE!");
+  const came = (place: string) => new CellError("#VALUE!", `bore of ${place} is missing`, "OTHER");
+  const down = () => [[1], [bare], [bare], [new CellError("#N/A")]];
+  const rows = ["first", "second", "third", "fourth"].map((place) => [came(place)]);
+  expect(callFunction(meta(matrix("a")), down, [rows], true)).toEqual([
     [1],
-    [came],
+    [came("second")],
+    [came("third")],
     [new CellError("#N/A")],
   ]);
+  const across = () => [[1, bare, bare]];
+  const columns = [[came("first"), came("second"), came("third")]];
+  expect(callFunction(meta(matrix("a")), across, [columns], true)).toEqual([[1, came("second"), came("third")]]);
 });
 
 test("an error says which function made it, also when another hands it on", () => {

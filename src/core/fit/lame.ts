@@ -1,4 +1,5 @@
 import { clash } from "../errors";
+import { numberText } from "../measure";
 
 /** A bush of bore and outside in a housing, and what both are made of. Diameters in one unit, moduli in one unit. */
 export interface Ring {
@@ -61,7 +62,7 @@ export function checkDiameters(bore: number, outside: number, housing: number | 
   if (housing !== undefined && outside >= housing)
     throw clash(housingName, `${housingName} must be above the bush's outside, got ${mm(housing)} and ${mm(outside)}`);
 }
-const mm = (value: number): string => `${Number(value.toPrecision(7))} mm`;
+const mm = (value: number): string => `${numberText(value, 7)} mm`;
 
 /** Polymers yield at a strain of some 4 to 10 % (common practice, no source): beyond a tenth no elastic estimate means anything. */
 export function checkStrain(interference: number, outside: number): void {
@@ -69,6 +70,6 @@ export function checkStrain(interference: number, outside: number): void {
   if (strain > 0.1)
     throw clash(
       "interference",
-      `interference over outside must be at most 0.1, got ${Number(strain.toPrecision(3))}: no bush stays elastic so far`,
+      `interference over outside must be at most 0.1, got ${numberText(strain, 3)}: no bush stays elastic so far`,
     );
 }

@@ -1,5 +1,6 @@
 import { clash } from "../errors";
 import { formula } from "../formula";
+import { numberText } from "../measure";
 
 /** The steepest slope, degrees: up to it the small angles of beam theory are within a few thousandths. */
 export const steepest = 5;
@@ -78,7 +79,7 @@ export const SHAFTSLOPE = formula(
     if (most > steepest)
       throw clash(
         "load",
-        `load bends the shaft by ${Number(most.toPrecision(3))}°, at most ${steepest}° is small enough for the theory of beams`,
+        `load bends the shaft by ${numberText(most, 3)}°, at most ${steepest}° is small enough for the theory of beams`,
       );
     return slopes;
   },

@@ -48,7 +48,14 @@ export function scaleOf(name: string, kind: Kind, unit: string): Scale {
 
 function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
   checkLength(name, unit);
-  if (meantBy(unit)) return wrongUnit(name, kind, unit);
+  const meant = meantBy(unit);
+  if (meant === undefined) return scaleWithin(name, kind, unit);
+  const isOfKind = !(scaleWithin(name, kind, meant) instanceof BushError);
+  return wrongUnit(name, kind, unit, isOfKind ? meant : undefined);
+}
+
+/** By the units of a kind alone, whatever slip its spelling may be. */
+function scaleWithin(name: string, kind: Kind, unit: string): Scale | BushError {
   const simple = bare[kind];
   if (simple) {
     const factor = simple[unit];
@@ -68,7 +75,7 @@ function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
   return Number.isFinite(factor) ? { offset: 0, factor } : wrongUnit(name, kind, unit);
 }
 
-function wrongUnit(name: string, kind: Kind, unit: string): BushError {
+function wrongUnit(name: string, kind: Kind, unit: string, meant?: string): BushError {
   const { metric, inch } = kinds[kind];
   const accepted =
     kind === "percent"
@@ -78,7 +85,7 @@ function wrongUnit(name: string, kind: Kind, unit: string): BushError {
         : metric === inch
           ? `in ${metric}`
           : `in a unit like ${metric} or ${inch}`;
-  return mustBe(name, `${accepted}${askedFor(meantBy(unit))}`, unit);
+  return mustBe(name, `${accepted}${askedFor(meant)}`, unit);
 }
 
 const systemScales = new Map<string, Scale>();

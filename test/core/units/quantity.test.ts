@@ -243,6 +243,7 @@ test.each<[string, string, number]>([
   ["acres", "m²", 4046.8564224],
   ["hp", "ft·lbf/s", 550],
   ["kips", "lbf", 1000],
+  ["kip", "N", 4448.2216152605],
 ])("one %s is exactly so many %s", (from, to, factor) => {
   close(convert(1, from, to), factor, 1e-15);
 });
@@ -253,6 +254,23 @@ test.each<[string, Kind, string]>([
   ["0.1 mPa*m/s", "pv", "MPa*m/s"],
 ])("%s is a slip of the shift key, and the unit that was meant is named", (text, kind, meant) => {
   expect(() => readQuantity("value", kind, text, "metric")).toThrow(`did you mean ${meant}?`);
+});
+
+test("a unit that would not do either is not proposed", () => {
+  expect(() => readQuantity("load", "force", "5 mPa", "metric")).toThrow(
+    'load must be in a unit like N or lbf, got "mPa"',
+  );
+});
+
+test.each<[string, (from: string, to: string) => unknown]>([
+  ["a quantity's", (from, name) => readQuantity(name, "length", `5 ${from}`, "metric")],
+  ["UNIT's", (from, to) => convert(5, from, to)],
+])("of %s spellings without end no more than some thousands are kept", (_, read) => {
+  const cleared = jest.spyOn(Map.prototype, "clear");
+  const spaced = (count: number) => "mm".padEnd(2 + count);
+  for (let i = 0; i < 50; i++) for (let j = 0; j < 50; j++) read(spaced(i), spaced(j));
+  expect(cleared).toHaveBeenCalled();
+  cleared.mockRestore();
 });
 
 describe("UNIT's conversion", () => {
