@@ -263,7 +263,7 @@ test("a unit that would not do either is not proposed", () => {
 });
 
 test.each<[string, (from: string, to: string) => unknown]>([
-  ["a quantity's", (from, name) => readQuantity(name, "length", `5 ${from}`, "metric")],
+  ["a quantity's", (one, other) => readQuantity(`${one}, ${other}`, "length", "5 mm", "metric")],
   ["UNIT's", (from, to) => convert(5, from, to)],
 ])("of %s spellings without end no more than some thousands are kept", (_, read) => {
   const cleared = jest.spyOn(Map.prototype, "clear");
