@@ -37,7 +37,8 @@ function page(rows) {
 
 Code of these packages stands in the built files of \`dist/\` (functions, pane, local sheet), or is installed with the npm
 package. Their licence texts are in \`dist/third-party-notices.txt\`, which every build writes. A build stops where a
-package has a licence other than MIT, Apache-2.0, BSD or ISC, or names none.
+package has a licence other than MIT, Apache-2.0, BSD or ISC, or none. What its \`package.json\` names counts; where that
+names none, the opening words of the licence text that comes with it.
 
 | package | version | licence | in |
 |---|---|---|---|
