@@ -4,7 +4,7 @@ import type { Check, Criterion } from "../../src/core/duties";
 import type { Between } from "../../src/core/formula";
 import { findGrade, libraryOf, property } from "../../src/core/grades/model";
 import type { Grade } from "../../src/core/grades/model";
-import { measure } from "../../src/core/measure";
+import { measureText } from "../../src/core/measure";
 import { tradeLine } from "../../src/core/teach/notation";
 import { sourceTexts } from "../../src/core/sources";
 import { modelErrors } from "../../test/reference/measured/compare";
@@ -95,7 +95,7 @@ function worked(criterion: Criterion, example: Example): string[] {
   const known = Object.entries(working.known).map(([symbol, { value, text }]) => [
     symbol,
     text,
-    measure(value.kind, value.value, "metric"),
+    measureText(value.kind, value.value, "metric"),
   ]);
   return [
     title,
@@ -128,7 +128,7 @@ function picture(criterion: Criterion, { duty, grade, check }: Example): string[
     chart({
       id: "picture",
       title: "Use of the limit over the load",
-      text: `The duty above with another load, all else alike; at its own ${measure("force", load, "metric")} the use is ${Number((100 * useAt(load)!).toPrecision(3))} %. Above 1 the criterion fails.`,
+      text: `The duty above with another load, all else alike; at its own ${measureText("force", load, "metric")} the use is ${Number((100 * useAt(load)!).toPrecision(3))} %. Above 1 the criterion fails.`,
       x: { label: "load, N", from: 0, to: 1.6 * load },
       y: { label: "use", from: 0, to: Math.ceil(most * 5) / 5 },
       series: [

@@ -5,7 +5,7 @@ import { cellOf, originText, properties, standardLibrary } from "../../src/core/
 import type { Grade } from "../../src/core/grades/model";
 import { ratingText } from "../../src/core/grades/model/media";
 import { Measure } from "../../src/core/formula";
-import { measure } from "../../src/core/measure";
+import { measureText } from "../../src/core/measure";
 import { sourceTitle } from "../../src/core/sources";
 import { table } from "../reference/tables";
 import type { MarkdownPage } from "./page";
@@ -58,7 +58,7 @@ function figureRows(grade: Grade): string[][] {
     if (cell === undefined) return p.kind === "curve" ? [] : [[p.heading, "no data", ""]];
     // what was printed in other units has no more digits than it had there
     const value =
-      cell instanceof Measure ? measure(cell.kind, Number(cell.value.toPrecision(3)), "metric") : String(cell);
+      cell instanceof Measure ? measureText(cell.kind, Number(cell.value.toPrecision(3)), "metric") : String(cell);
     return [[p.heading, value, originText(grade, p.key)]];
   });
 }

@@ -21,7 +21,7 @@ export function percentText(use: number): string {
 }
 
 /** A working value with its unit in the sheet's system. */
-export function measure(kind: Kind, value: number, system: System, digits = 6): string {
+export function measureText(kind: Kind, value: number, system: System, digits = 6): string {
   if (kind === "percent") return `${numberText(value * 100, digits)} %`;
   return `${numberText(fromWorking(kind, value, system), digits)} ${kinds[kind][system]}`.trim();
 }

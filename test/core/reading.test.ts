@@ -1,4 +1,4 @@
-import { measure, percentText } from "../../src/core/measure";
+import { measureText, percentText } from "../../src/core/measure";
 import { splitNumber } from "../../src/core/numbers";
 import { readSpan } from "../../src/core/span";
 import { convert } from "../../src/core/units/conversion";
@@ -77,6 +77,11 @@ test("the degrees of Rankine, Fahrenheit, Celsius and Kelvin", () => {
 });
 
 test("a percentage is shown in %, whatever the sheet's units", () => {
-  expect([0, 0.02, 0.0225, 0.07].map((x) => measure("percent", x, "metric"))).toEqual(["0 %", "2 %", "2.25 %", "7 %"]);
-  expect(measure("percent", 0.29, "inch")).toBe("29 %");
+  expect([0, 0.02, 0.0225, 0.07].map((x) => measureText("percent", x, "metric"))).toEqual([
+    "0 %",
+    "2 %",
+    "2.25 %",
+    "7 %",
+  ]);
+  expect(measureText("percent", 0.29, "inch")).toBe("29 %");
 });

@@ -3,7 +3,7 @@ import { formula } from "../formula";
 import type { Answer } from "../formula";
 import type { Library } from "../grades/model";
 import type { System } from "../kinds";
-import { measure, percentText } from "../measure";
+import { measureText, percentText } from "../measure";
 import { cautionsOf, standingCautions } from "../grades/cautionsOf";
 import { evaluateAll } from "./evaluateQuote";
 import type { Currency } from "./pricing";
@@ -75,7 +75,7 @@ function boughtLines(best: RankedQuote, ranked: readonly RankedQuote[], currency
       "price",
       `${money(pricing!.unitPrice, currency)} each for ${pricing!.quantity}, ${money(pricing!.landed, currency)} landed, order value ${money(pricing!.orderValue, currency)}`,
     ],
-    ...(judged!.life === undefined ? [] : [["shortest life", measure("time", judged!.life, system, 3)] as const]),
+    ...(judged!.life === undefined ? [] : [["shortest life", measureText("time", judged!.life, system, 3)] as const]),
     ...(yearly === undefined ? [] : [["cost a year", money(yearly, currency)] as const]),
     ...(best.remarks.length > 0 ? [["note", best.remarks.join("; ")] as const] : []),
     ...(next ? runnerUpLines(best, next, currency, system) : [["runner-up", "none: no other offer fits"] as const]),
@@ -120,7 +120,7 @@ function turningLines(
   const share = lifeShare(best, next);
   lines.push([
     "turns round",
-    `life below ${percentText(share)} of that counted: ${measure("time", share * best.judged!.life!, system, 3)}`,
+    `life below ${percentText(share)} of that counted: ${measureText("time", share * best.judged!.life!, system, 3)}`,
   ]);
   const { below, above } = quantitiesBetween(best, next, currency);
   if (below !== undefined) lines.push(["turns round", `orders of ${below} pieces or fewer`]);

@@ -5,7 +5,7 @@ import { gradeKey } from "../grades/model/library";
 import { property } from "../grades/model";
 import type { Grade } from "../grades/model";
 import type { System } from "../kinds";
-import { measure } from "../measure";
+import { measureText } from "../measure";
 import { fromWorking, toWorking } from "../units/scale";
 import { quoteHeading } from "./quoteFields";
 import type { QuoteField } from "./quoteFields";
@@ -104,9 +104,9 @@ function sizeRemarks({ values }: Quote, { values: asked, part }: NamedDuty, syst
   const own = part === "washer" ? values.bore : values.bore;
   const wanted = part === "washer" ? asked.inner : asked.bore;
   if (own !== undefined && typeof wanted === "number" && Math.abs(own - wanted) > alike * wanted)
-    remarks.push(`bore ${measure("length", own, system)}, the duty's is ${measure("length", wanted, system)}`);
+    remarks.push(`bore ${measureText("length", own, system)}, the duty's is ${measureText("length", wanted, system)}`);
   if (values.wall === undefined && values.outside === undefined && typeof asked.wall === "number")
-    remarks.push(`no ${quoteHeading("wall")}: the duty's ${measure("length", asked.wall, system)} taken`);
+    remarks.push(`no ${quoteHeading("wall")}: the duty's ${measureText("length", asked.wall, system)} taken`);
   return remarks;
 }
 
@@ -138,7 +138,7 @@ function whatItTakes(grade: Grade, duty: NamedDuty, system: System): string[] {
   const steps = system === "metric" ? 10 : 100;
   const shown = Math.ceil(fromWorking("length", high, system) * steps) / steps;
   const rounded = toWorking("length", shown, system);
-  return holds(rounded) ? [`would hold with ${measure("length", rounded, system)} length`] : [];
+  return holds(rounded) ? [`would hold with ${measureText("length", rounded, system)} length`] : [];
 }
 
 /** One judging for each grade and size, however many offers name it. */

@@ -14,7 +14,7 @@ import { property as propertyOf } from "./model/properties";
 import type { PropertyKey } from "./model/properties";
 import { gradesArg } from "./model/table";
 import type { System } from "../kinds";
-import { measure } from "../measure";
+import { measureText } from "../measure";
 
 /** How each limit is found at a temperature. */
 const limits: ReadonlyMap<PropertyKey, (values: Grade["values"], span: Span) => Limit> = new Map<
@@ -53,7 +53,7 @@ export function numberOf(limit: Limit, grade: Grade, system: System): number {
     case "beyond":
       throw noDatum(
         "temperature",
-        `temperature is beyond the curve "${propertyOf(limit.key).heading}", which ends at ${measure("temperature", limit.ends.high, system)}`,
+        `temperature is beyond the curve "${propertyOf(limit.key).heading}", which ends at ${measureText("temperature", limit.ends.high, system)}`,
       );
   }
 }
@@ -90,7 +90,7 @@ export const ALLOWABLE = formula(
     const { kind } = propertyOf(key);
     return new Measure(
       numberOf(limitAt(found.values, temperature), found, system),
-      kind as Parameters<typeof measure>[0],
+      kind as Parameters<typeof measureText>[0],
     );
   },
 );

@@ -4,7 +4,7 @@ import { missingText, reasonOf } from "../duties/judging/verdict";
 import type { Grade, Library } from "./model/library";
 import { property } from "./model/properties";
 import type { System } from "../kinds";
-import { measure } from "../measure";
+import { measureText } from "../measure";
 import { sourceTitle } from "../sources";
 
 /** What every verdict of this add-in carries, whatever the grade. */
@@ -78,7 +78,7 @@ function temperatureCautions({ values }: Grade, { temperature }: Duty, system: S
   const isExcursion =
     highest !== undefined && short !== undefined && temperature.high > highest && temperature.high <= short;
   return isExcursion
-    ? [`Short excursions to ${measure("temperature", short, system)} may be borne; the duty counts as lasting.`]
+    ? [`Short excursions to ${measureText("temperature", short, system)} may be borne; the duty counts as lasting.`]
     : [];
 }
 

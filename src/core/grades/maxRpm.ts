@@ -3,7 +3,7 @@ import { formula, Measure } from "../formula";
 import type { System } from "../kinds";
 import { gradeArg } from "./grade";
 import { gradesArg } from "./model/table";
-import { measure } from "../measure";
+import { measureText } from "../measure";
 import { Bounds, sizingTemperature } from "./sizing";
 import type { Asked } from "./sizing";
 
@@ -19,7 +19,7 @@ function limitsFor(asked: AskedForSpeed, system: System = "metric") {
   const pressure = asked.load / (asked.bore * asked.length);
   const isAbove = pressure > bounds.pressure(0) * (1 + 1e-9);
   if (isAbove) {
-    const [found, limit] = [pressure, bounds.pressure(0)].map((p) => measure("pressure", p, system));
+    const [found, limit] = [pressure, bounds.pressure(0)].map((p) => measureText("pressure", p, system));
     throw noDatum("load", `load: no shaft speed is allowed, running pressure ${found} is above its limit ${limit}`);
   }
   return {

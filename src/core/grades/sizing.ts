@@ -10,7 +10,7 @@ import { property } from "./model/properties";
 import { halved } from "../halved";
 import { boreAt, statedAt } from "../heat/derating";
 import type { System } from "../kinds";
-import { measure } from "../measure";
+import { measureText } from "../measure";
 import { numberOf, requireTemperature } from "./allowable";
 
 export interface Asked {
@@ -56,7 +56,7 @@ export class Bounds {
   /** The greatest pressure that a speed allows: below its limit at the bore's temperature, and below PV_a/v. */
   greatestPressure(speed: number): number {
     if (speed > this.speed * (1 + 1e-9)) {
-      const [found, limit] = [speed, this.speed].map((v) => measure("speed", v, this.system));
+      const [found, limit] = [speed, this.speed].map((v) => measureText("speed", v, this.system));
       throw noDatum("speed", `speed ${found} is above its limit ${limit}: no size holds`);
     }
     const cold = this.pressure(0);

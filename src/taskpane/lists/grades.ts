@@ -2,7 +2,7 @@ import { BushError, clash } from "../../core/errors";
 import { Measure } from "../../core/formula";
 import { cellOf, gradeReading, headingOf, kindOf, parseGrades, properties, property } from "../../core/grades/model";
 import type { PropertyKey, Values } from "../../core/grades/model";
-import { measure } from "../../core/measure";
+import { measureText } from "../../core/measure";
 import { fromUnit } from "../../core/units/scale";
 import type { Sort } from "./sort";
 
@@ -88,7 +88,7 @@ export const grades: Sort = {
     const values = { [key]: value } as Values;
     const cell = cellOf({ name: String(value), kind: "own", values, origins: {}, extra: [] }, propertyAt(key), system);
     if (cell instanceof BushError) throw cell;
-    return cell instanceof Measure ? measure(cell.kind, cell.value, system) : String(cell);
+    return cell instanceof Measure ? measureText(cell.kind, cell.value, system) : String(cell);
   },
   judge(cells, system) {
     const { grades: found, faults } = parseGrades(cells, system, name);

@@ -3,7 +3,7 @@ import type { QuoteField } from "../../core/cost";
 import { clash } from "../../core/errors";
 import { kinds } from "../../core/kinds";
 import type { Kind } from "../../core/kinds";
-import { measure } from "../../core/measure";
+import { measureText } from "../../core/measure";
 import type { Judged, Sort } from "./sort";
 
 const fieldOf = (key: string) => quoteFields[key as QuoteField];
@@ -56,9 +56,9 @@ export const offers: Sort = {
       const { amount, currency = "without a currency" } = value as { amount: number; currency?: string };
       return `${amount} ${currency}`;
     }
-    if (kind === "lead") return measure("days", value as number, system);
+    if (kind === "lead") return measureText("days", value as number, system);
     if (kind === "count" || (kind === "pieces" && typeof value === "number")) return `${value as number} pieces`;
-    if (kind in kinds) return measure(kind as Kind, value as number, system);
+    if (kind in kinds) return measureText(kind as Kind, value as number, system);
     if (typeof value !== "object" || value === null) return String(value);
     const { from, to } = value as { from: number; to?: number };
     return to === undefined ? `from ${from} pieces` : `${from} to ${to} pieces`;

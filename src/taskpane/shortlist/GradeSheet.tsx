@@ -7,7 +7,7 @@ import type { Check, NamedDuty, Ranked } from "../../core/duties";
 import { cellOf, kindText, originText, properties } from "../../core/grades/model";
 import type { Grade, Library, Property } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
-import { measure, percentText } from "../../core/measure";
+import { measureText, percentText } from "../../core/measure";
 import { quantityText } from "../state/quantity";
 import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { useShared } from "../parts/styles";
@@ -169,7 +169,7 @@ function Value({ grade, property, system }: { grade: Grade; property: Property; 
   const s = useShared();
   const cell = cellOf(grade, property, system);
   if (cell === undefined) return <span className={own.none}>no data</span>;
-  const text = cell instanceof Measure ? measure(cell.kind, cell.value, system) : String(cell);
+  const text = cell instanceof Measure ? measureText(cell.kind, cell.value, system) : String(cell);
   const hasSource = property.group !== "identity";
   return (
     <>

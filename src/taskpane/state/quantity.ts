@@ -5,14 +5,15 @@ import { Deviations } from "../../core/fit/zone";
 import type { Span } from "../../core/formula";
 import { isDimensional, kinds } from "../../core/kinds";
 import type { Kind, System } from "../../core/kinds";
-import { measure } from "../../core/measure";
+import { measureText } from "../../core/measure";
 import { fromWorking } from "../../core/units/scale";
 import { kindOf } from "./fields";
 import type { Form, Texts } from "./form";
 
 /** What the pane computes is shown to four digits. */
 const digits = 4;
-export const quantityText = (kind: Kind, value: number, system: System): string => measure(kind, value, system, digits);
+export const quantityText = (kind: Kind, value: number, system: System): string =>
+  measureText(kind, value, system, digits);
 export const bareNumber = (kind: Kind, value: number, system: System): string =>
   String(Number(fromWorking(kind, value, system).toPrecision(digits)));
 
@@ -23,7 +24,7 @@ export function readBack(key: FieldKey, value: NonNullable<FieldValues[FieldKey]
   const { kind: of } = field(key);
   if (typeof value === "string" || (of !== "span" && !(of in kinds))) return String(value);
   const kind = kindOf(key);
-  const said = (x: number) => measure(kind, x, system);
+  const said = (x: number) => measureText(kind, x, system);
   if (typeof value === "number") return said(value);
   const { low, high } = value as Band | Span;
   const ends = low === high ? said(low) : `${said(low)} to ${said(high)}`;

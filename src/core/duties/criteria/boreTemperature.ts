@@ -2,7 +2,7 @@ import misses from "../../../../data/misses.json";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { statedAt } from "../../heat/derating";
 import type { System } from "../../kinds";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import {
   criterion,
   figure,
@@ -106,7 +106,7 @@ function both(system: System, implied: Finding, values: Values, duty: Duty): str
   if (rises === undefined || isMissing(rises)) return [];
   const at = ({ least, greatest }: Ends): string => {
     const [low, high] = [least, greatest].map((rise) =>
-      measure("temperature", duty.temperature.high + rise, system, 4),
+      measureText("temperature", duty.temperature.high + rise, system, 4),
     );
     if (!Number.isFinite(greatest)) return `${low} or far more`;
     return low === high ? low! : `${low} to ${high}`;
@@ -114,7 +114,9 @@ function both(system: System, implied: Finding, values: Values, duty: Duty): str
   const { surfaces } = rises;
   const ways = surfaces ? `sleeve ${at(surfaces.sleeve)}, flange ${at(surfaces.flange)}` : at(rises);
   const limit =
-    implied.value === undefined ? [] : [`${measure("temperature", implied.value, system, 4)} as the PV limit implies`];
+    implied.value === undefined
+      ? []
+      : [`${measureText("temperature", implied.value, system, 4)} as the PV limit implies`];
   return [...limit, `${ways} by the ways out for the heat`];
 }
 
@@ -145,7 +147,7 @@ function byLimit(values: Values, duty: Duty): Finding {
   if (limit <= straightUpTo || surroundings + bent * rise <= limit + rounding)
     return inFigures("fits", figures, value, limit, use, property, notes, upper);
   const say = (system: System) =>
-    `bore ${measure("temperature", value, system, 4)}: friction that falls with heat may take it above ${measure("temperature", limit, system, 4)}`;
+    `bore ${measureText("temperature", value, system, 4)}: friction that falls with heat may take it above ${measureText("temperature", limit, system, 4)}`;
   return { word: "care", figures, value, limit, upper, use, property, notes, say };
 }
 
@@ -166,8 +168,8 @@ function byPaths(values: Values, duty: Duty): Finding | undefined {
   if (holds(most)) return { word: "fits", ...found, value: greatest, use: most };
   if (!holds(use)) return { word: "fails", ...found, value: least, use };
   const say = (system: System) => {
-    const low = measure("temperature", least, system, 4);
-    const high = Number.isFinite(greatest) ? ` to ${measure("temperature", greatest, system, 4)}` : " or far more";
+    const low = measureText("temperature", least, system, 4);
+    const high = Number.isFinite(greatest) ? ` to ${measureText("temperature", greatest, system, 4)}` : " or far more";
     return `bore ${low}${high}: find out the housing's conductance`;
   };
   return { word: "care", ...found, value: least, use, say };
@@ -176,5 +178,5 @@ function byPaths(values: Values, duty: Duty): Finding | undefined {
 const figures: readonly PropertyKey[] = ["pvLimit", "highestTemperature"];
 const property = "highestTemperature";
 const tellUpper: Finding["notes"] = (system, { upper }) => [
-  `up to ${measure("temperature", upper!, system, 4)} where friction is at its high figure`,
+  `up to ${measureText("temperature", upper!, system, 4)} where friction is at its high figure`,
 ];

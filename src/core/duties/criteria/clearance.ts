@@ -1,5 +1,5 @@
 import type { System } from "../../kinds";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import misses from "../../../../data/misses.json";
 import { assemblyTemperature } from "../../fit/running";
 import { criterion, figure, isMissing, joined, rounding, withoutData } from "../judging/criterion";
@@ -71,14 +71,14 @@ export const clearance = criterion(
       if (warm.length === 0) return { word: "fits", ...finding, notes };
       const narrow = leastBy(warm, leastOf);
       const say = (system: System) =>
-        `clearance ${measure("length", leastOf(narrow), system, 3)} when ${narrow.name} with the bore ${measure("rise", by, system, 2)} warmer than its PV implies, as was measured`;
+        `clearance ${measureText("length", leastOf(narrow), system, 3)} when ${narrow.name} with the bore ${measureText("rise", by, system, 2)} warmer than its PV implies, as was measured`;
       return { word: "care", ...finding, notes, say };
     }
     const say = (system: System) => {
-      const told = measure("length", value, system, 3);
+      const told = measureText("length", value, system, 3);
       return value <= 0
         ? `clearance ${told} ${when}: the shaft binds`
-        : `clearance ${told} ${when}, ${measure("length", limit, system, 3)} wanted`;
+        : `clearance ${told} ${when}, ${measureText("length", limit, system, 3)} wanted`;
     };
     return { word: "fails", ...finding, say };
   },
@@ -90,7 +90,7 @@ const leastOf = (state: FitState): number => state.clearance.least;
 function ifNoneKept({ ifNothingKept }: FitStates, given: Given, system: System): string[] {
   if (!ifNothingKept.some((state) => clearanceFault(state, given) !== undefined)) return [];
   const least = Math.min(...ifNothingKept.map(leastOf));
-  return [`${measure("length", least, system, 3)} with nothing of the press fit kept`];
+  return [`${measureText("length", least, system, 3)} with nothing of the press fit kept`];
 }
 
 const { thickness } = misses.direction;
@@ -105,7 +105,7 @@ function ifThicker({ states }: FitStates, given: Given, system: System): string[
   });
   const narrow = leastBy(thicker, leastOf);
   if (clearanceFault(narrow, given) === undefined) return [];
-  const told = measure("length", leastOf(narrow), system, 3);
+  const told = measureText("length", leastOf(narrow), system, 3);
   return [
     `${told} when ${narrow.name} where its wall grows ${thickness} times as much through its thickness, as pressed plates did`,
   ];

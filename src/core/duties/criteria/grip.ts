@@ -1,6 +1,6 @@
 import misses from "../../../../data/misses.json";
 import type { System } from "../../kinds";
-import { measure, percentText } from "../../measure";
+import { measureText, percentText } from "../../measure";
 import { criterion, figure, holds, isMissing, joined, lacking, withoutData } from "../judging/criterion";
 import type { Working } from "../judging/criterion";
 import type { FieldKey, Given } from "../model/fields";
@@ -97,7 +97,7 @@ export const grip = criterion(
     const finding = { figures: found.figures, value: least.grip, limit: 0 } as const;
     if (gripFault(least) !== undefined) {
       const say = (system: System) => {
-        const by = measure("length", -least.grip, system, 3);
+        const by = measureText("length", -least.grip, system, 3);
         return least.name === "assembly"
           ? `grip: loose in the housing by ${by}`
           : `grip lost when ${least.name}, by ${by}`;
@@ -129,7 +129,7 @@ export const grip = criterion(
     const warm = isKept ? undefined : warmerStates(found, values, duty).find((state) => gripFault(state) !== undefined);
     if (warm) {
       const say = (system: System) =>
-        `grip lost when ${warm.name}, with the bore ${measure("rise", riseUntold(values, duty), system, 2)} warmer than its PV implies, as was measured`;
+        `grip lost when ${warm.name}, with the bore ${measureText("rise", riseUntold(values, duty), system, 2)} warmer than its PV implies, as was measured`;
       return { word: "care", ...judged, say };
     }
     return { word: "fits", ...judged };

@@ -1,4 +1,4 @@
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { criterion, inFigures, lacking, rounding } from "../judging/criterion";
 
 export const highestTemperature = criterion(
@@ -26,7 +26,7 @@ export const highestTemperature = criterion(
       limit,
       property: "highestTemperature",
       say: (system) => {
-        const [found, most] = [value, limit].map((t) => measure("temperature", t, system));
+        const [found, most] = [value, limit].map((t) => measureText("temperature", t, system));
         return isAbove ? `temperature ${found} above ${most}` : `temperature ${found} leaves no room for friction heat`;
       },
     };

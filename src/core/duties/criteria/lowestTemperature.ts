@@ -1,4 +1,4 @@
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { criterion, inFigures, lacking, rounding } from "../judging/criterion";
 
 /** Limits are stated at room temperature: only a colder duty asks how cold the material may become, °C (ISO 1). */
@@ -20,8 +20,8 @@ export const lowestTemperature = criterion(
     const value = temperature.low;
     if (limit === undefined) return lacking("lowestTemperature", value);
     if (value >= limit - rounding) return inFigures("fits", figures, value, limit, undefined, "lowestTemperature");
-    const say = (system: Parameters<typeof measure>[2]) =>
-      `temperature ${measure("temperature", value, system)} below ${measure("temperature", limit, system)}`;
+    const say = (system: Parameters<typeof measureText>[2]) =>
+      `temperature ${measureText("temperature", value, system)} below ${measureText("temperature", limit, system)}`;
     return { word: "fails", figures, value, limit, property: "lowestTemperature", say };
   },
 );

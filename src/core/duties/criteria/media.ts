@@ -1,6 +1,6 @@
 import type { Rated } from "../../grades/model/media";
 import type { Values } from "../../grades/model/properties";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { criterion, lacking, rounding, together } from "../judging/criterion";
 import type { Finding } from "../judging/criterion";
 
@@ -30,7 +30,7 @@ function findingOf({ media: known }: Values, medium: string, hottest: number): F
 const hotter =
   ({ medium, rating }: Rated, to: number, hottest: number): Finding["say"] =>
   (system) => {
-    const [rated, found] = [to, hottest].map((t) => measure("temperature", t, system));
+    const [rated, found] = [to, hottest].map((t) => measureText("temperature", t, system));
     return `${medium}: rated ${said[rating]} to ${rated} only, here ${found}`;
   };
 

@@ -3,7 +3,7 @@ import { pressureLimit } from "../../grades/model/limits";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { endsOf } from "../../grades/model/curve";
 import { statedAt } from "../../heat/derating";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import type { Span } from "../../formula";
 import { figure, joined, lacking, ratio } from "../judging/criterion";
 import type { Finding, Working } from "../judging/criterion";
@@ -58,8 +58,8 @@ export function pressureFinding(key: PressureKey, pressure: number, values: Valu
     }
     default: {
       const { high } = endsOf(values.pressureCurve!);
-      const say = (system: Parameters<typeof measure>[2]) =>
-        `pressure: the bore is beyond the curve, which ends at ${measure("temperature", high, system)}`;
+      const say = (system: Parameters<typeof measureText>[2]) =>
+        `pressure: the bore is beyond the curve, which ends at ${measureText("temperature", high, system)}`;
       return { word: "fails", figures, value, property: "pressureCurve", say };
     }
   }

@@ -2,7 +2,7 @@ import { endsOf } from "../../grades/model/curve";
 import { pvLimit } from "../../grades/model/limits";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { statedAt } from "../../heat/derating";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { criterion, figure, joined, lacking, ratio } from "../judging/criterion";
 import type { Finding, Working } from "../judging/criterion";
 import type { Duty } from "../model/duty";
@@ -98,7 +98,7 @@ export const pv = criterion(
           value,
           property: "pvCurve",
           say: (system) =>
-            `PV: surroundings beyond its curve, which ends at ${measure("temperature", endsOf(values.pvCurve!).high, system)}`,
+            `PV: surroundings beyond its curve, which ends at ${measureText("temperature", endsOf(values.pvCurve!).high, system)}`,
         };
     }
   },

@@ -1,6 +1,6 @@
 import { property as propertyOf } from "../../grades/model/properties";
 import type { PropertyKey, Rating, Values } from "../../grades/model/properties";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { criterion, lacking, together } from "../judging/criterion";
 import type { Finding } from "../judging/criterion";
 import type { Duty } from "../model/duty";
@@ -31,8 +31,8 @@ function hardness({ shaftHardness: least }: Values, found: number): Finding {
   if (least === undefined) return missing("shaftHardness", found);
   const shown = { figures: ["shaftHardness"], value: found, limit: least, property: "shaftHardness" } as const;
   if (found >= least) return { word: "fits", ...shown };
-  const say = (system: Parameters<typeof measure>[2]) =>
-    `shaft ${measure("hardness", found, system)}, at least ${measure("hardness", least, system)} wanted`;
+  const say = (system: Parameters<typeof measureText>[2]) =>
+    `shaft ${measureText("hardness", found, system)}, at least ${measureText("hardness", least, system)} wanted`;
   return { word: "care", ...shown, say };
 }
 

@@ -1,5 +1,5 @@
 import type { PropertyKey } from "../../grades/model/properties";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { criterion, figure, lacking, rounding } from "../judging/criterion";
 import { boreRise } from "../model/temperatures";
 
@@ -46,8 +46,8 @@ export const shortPeak = criterion(
       property: "shortTermTemperature",
     } as const;
     if (value <= limit + rounding) return { word: "fits", ...found };
-    const say = (system: Parameters<typeof measure>[2]) =>
-      `short peak ${measure("temperature", value, system, 4)} above ${measure("temperature", limit, system, 4)}`;
+    const say = (system: Parameters<typeof measureText>[2]) =>
+      `short peak ${measureText("temperature", value, system, 4)} above ${measureText("temperature", limit, system, 4)}`;
     return { word: "fails", ...found, say };
   },
 );

@@ -1,5 +1,5 @@
 import { edgeContact, EDGEPRESSURE } from "../../loading/edgePressure";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { readLine } from "../../teach/working";
 import { contactWorking, loadWorking, onSlope, onSlopeOf, slopeWorking, tilted } from "../model/contacts";
 import type { Layers } from "../model/contacts";
@@ -39,7 +39,7 @@ function touching(layers: Layers, value: number): Finding {
   const limit = (Math.atan((layer.clearance + upper.depth) / layer.length) * 180) / Math.PI;
   const found = { figures: layers.figures, value, limit } as const;
   if (!isJammed) return { word: "fits", ...found };
-  const say = (system: Parameters<typeof measure>[2]) =>
-    `tilt ${measure("angle", value, system, 2)}: both ends of the bush touch the shaft at ${measure("angle", limit, system, 2)}`;
+  const say = (system: Parameters<typeof measureText>[2]) =>
+    `tilt ${measureText("angle", value, system, 2)}: both ends of the bush touch the shaft at ${measureText("angle", limit, system, 2)}`;
   return { word: "fails", ...found, say };
 }

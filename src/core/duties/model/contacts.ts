@@ -4,7 +4,7 @@ import { findMetal } from "../../fit/metals";
 import type { Between, Formula } from "../../formula";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { kinds } from "../../kinds";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { workOf } from "../../teach/worksheet";
 import { figure, isMissing, metalFigure, unstated, withoutData } from "../judging/criterion";
 import type { CriterionSpec, Finding, Known, Missing, Working } from "../judging/criterion";
@@ -141,7 +141,7 @@ const tooSteep = (bend: number): Finding => ({
   word: "fails",
   figures: [],
   say: (system) =>
-    `the load bends the shaft by ${measure("angle", bend, system, 3)} at the bush, above ${measure("angle", steepest, system)}`,
+    `the load bends the shaft by ${measureText("angle", bend, system, 3)} at the bush, above ${measureText("angle", steepest, system)}`,
 });
 
 /** What the criteria on a sloping shaft have in common. */

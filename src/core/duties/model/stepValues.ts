@@ -2,7 +2,7 @@ import { clash, isMissing, mustBe } from "../../errors";
 import type { Span } from "../../formula";
 import type { Motion } from "../../grades/model/limits";
 import { motions } from "../../grades/model/limits";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { checkRing } from "../../loading/washerPressure";
 import { checkFit, wallOf } from "../fit/assembly";
 import { field, fieldKeys, isAskedFor, parts } from "./fields";
@@ -140,7 +140,7 @@ function checkWall(given: Given): void {
   if (flangeOutside !== undefined && bore !== undefined && flangeOutside <= bore + 2 * wall)
     throw mustBe("flange outside", `above the bush's outside of ${bore + 2 * wall} mm`, flangeOutside);
   if (allowance !== undefined && allowance >= wall)
-    throw mustBe("wear allowance", `below the wall of ${measure("length", wall, "metric")}`, allowance);
+    throw mustBe("wear allowance", `below the wall of ${measureText("length", wall, "metric")}`, allowance);
 }
 
 /** How the fields of one duty stand to each other, and to the temperatures of all its steps. */

@@ -1,7 +1,7 @@
 import classes from "../../../../data/media.json";
 import { clash, mustBe, orList } from "../../errors";
 import type { System } from "../../kinds";
-import { measure } from "../../measure";
+import { measureText } from "../../measure";
 import { normal, unknownName } from "../../names";
 import { readQuantity } from "../../units/quantity";
 import type { Origin } from "./origin";
@@ -56,7 +56,7 @@ function readMedium(name: string, part: string, system: System): Rated {
 }
 
 export const ratingText = ({ rating, to }: Rated, system: System): string =>
-  to === undefined ? rating : `${rating} to ${measure("temperature", to, system)}`;
+  to === undefined ? rating : `${rating} to ${measureText("temperature", to, system)}`;
 
 export const mediaText = (media: Media, system: System): string =>
   media.map((rated) => `${rated.medium}: ${ratingText(rated, system)}`).join("; ");
