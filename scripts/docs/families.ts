@@ -1,7 +1,7 @@
 import wearFactors from "../../data/wearFactors.json";
 import texts from "../../data/grades/families.json";
 import notes from "../../data/grades/mediaNotes.json";
-import { cellOf, originText, properties, standardLibrary } from "../../src/core/grades/model";
+import { propertyCell, originText, properties, standardLibrary } from "../../src/core/grades/model";
 import type { Grade } from "../../src/core/grades/model";
 import { ratingText } from "../../src/core/grades/model/media";
 import { Measure } from "../../src/core/formula";
@@ -54,7 +54,7 @@ function familyPage(grade: Grade): MarkdownPage {
 function figureRows(grade: Grade): string[][] {
   return properties.flatMap((p) => {
     if (p.group === "identity" || p.key === "media") return [];
-    const cell = cellOf(grade, p, "metric");
+    const cell = propertyCell(grade, p, "metric");
     if (cell === undefined) return p.kind === "curve" ? [] : [[p.heading, "no data", ""]];
     // what was printed in other units has no more digits than it had there
     const value =

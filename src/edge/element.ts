@@ -24,7 +24,7 @@ export function element(name: string, arg: Arg, raw: unknown): Element {
 
 export const isRange = (e: Element): boolean => e.rows * e.cols > 1;
 
-export const cellOf = (e: Element, row: number, col: number): unknown =>
+export const rawCell = (e: Element, row: number, col: number): unknown =>
   e.cells[e.rows > 1 ? row : 0]![e.cols > 1 ? col : 0];
 
 /** One shape, one row, one column or one value combine; anything else is an error that names both. */
@@ -72,6 +72,6 @@ export function checkCurrencies(elements: readonly Element[], row: number, col: 
   if (amounts.length > 1)
     checkOneCurrency(
       amounts[0]!.name,
-      amounts.map((e) => cellOf(e, row, col)),
+      amounts.map((e) => rawCell(e, row, col)),
     );
 }

@@ -5,7 +5,7 @@ import type { Formula, NumberArg } from "../core/formula";
 import type { System } from "../core/kinds";
 import { columnReader } from "../core/units/quantity";
 import { scaleIn } from "../core/units/scale";
-import { cellOf, checkCurrencies, isRange, readElement } from "./element";
+import { rawCell, checkCurrencies, isRange, readElement } from "./element";
 import type { Element } from "./element";
 
 /**
@@ -110,7 +110,7 @@ export class PlainRows {
     }
     for (let i = 0; i < words.length; i++) {
       const { e, at } = words[i]!;
-      view.others[at] = readElement(e, cellOf(e, row, col), this.system);
+      view.others[at] = readElement(e, rawCell(e, row, col), this.system);
     }
     return view.values;
   }

@@ -3,19 +3,19 @@ import { BushError, clash, isMissing, mustBe } from "../core/errors";
 import type { Answer, ArgumentReader, Cell, Formula, ListArg } from "../core/formula";
 import type { System } from "../core/kinds";
 import { matrixOf, plainCell } from "./cells";
-import { cellOf, checkCurrencies, isRange, readElement } from "./element";
+import { rawCell, checkCurrencies, isRange, readElement } from "./element";
 import { firstWhere, shapeOf } from "./shape";
 import type { Shape, Whole } from "./shape";
 import { inSheetUnits, kindAt } from "./write";
 
 /** The unit system that a row asks for; metric where none is named. */
 export const systemAt = ({ units }: Shape, row: number, col: number): System =>
-  units ? (readElement(units, cellOf(units, row, col), "metric") as System) : "metric";
+  units ? (readElement(units, rawCell(units, row, col), "metric") as System) : "metric";
 
 /** Every argument of one place by its name, as the calculation takes it; throws what is wrong with the first that is wrong. */
 export function valuesAt(shape: Shape, system: System, row: number, col: number): Record<string, unknown> {
   const values: Record<string, unknown> = {};
-  for (const e of shape.elements) values[e.name] = readElement(e, cellOf(e, row, col), system);
+  for (const e of shape.elements) values[e.name] = readElement(e, rawCell(e, row, col), system);
   checkCurrencies(shape.elements, row, col);
   return Object.assign(values, wholeValues(shape, system));
 }

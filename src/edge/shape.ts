@@ -4,7 +4,7 @@ import type { Arg, ChoiceArg, Formula, ListArg, RestArg, TableArg } from "../cor
 import { systems } from "../core/kinds";
 import type { System } from "../core/kinds";
 import { plainCell } from "./cells";
-import { cellOf, combinedShape, element, isRange } from "./element";
+import { rawCell, combinedShape, element, isRange } from "./element";
 import type { Element } from "./element";
 
 const unitsArg: ChoiceArg = {
@@ -65,7 +65,7 @@ export function isBlankRow({ deciding }: Shape, row: number, col: number): boole
   let zeros = 0;
   let impossible = false;
   for (const e of deciding) {
-    const cell = cellOf(e, row, col);
+    const cell = rawCell(e, row, col);
     if (cell === 0) {
       zeros++;
       impossible ||= isNumberArg(e.arg) && excludesZero(e.arg);

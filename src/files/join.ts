@@ -89,7 +89,7 @@ export function joined<L extends EntryList>(
     const owned = columns.some((column) => idOf(column) === ownerId) || !needsOwner ? -1 : ids.indexOf(ownerId);
     own.forEach((row, r) => {
       const cells = Array<ListCell>(ids.length).fill(null);
-      for (const place of placed) cells[place.to] = cellOf((row[place.column.index] ?? null) as ListCell, place);
+      for (const place of placed) cells[place.to] = joinedCell((row[place.column.index] ?? null) as ListCell, place);
       if (owned >= 0) cells[owned] = source.of;
       rows.push(cells);
       from.push([s, r]);
@@ -106,7 +106,7 @@ function defaultUnit(list: EntryList, { key }: Column, system: System): string {
 }
 
 /** Text in a column of numbers that is one number becomes it, with its unit where that must stand in the cell; other text stays. */
-function cellOf(cell: ListCell, { unit, isNumber, isAmount }: Placed): ListCell {
+function joinedCell(cell: ListCell, { unit, isNumber, isAmount }: Placed): ListCell {
   if (!isNumber || cell === null) return cell;
   if (typeof cell === "number") return Number.isFinite(cell) ? withUnit(cell, unit) : cell;
   if (isAmount && unit !== "") return inCurrency(cell, unit);

@@ -9,7 +9,7 @@ export type { Check, Criterion, Finding, Word } from "./judging/criterion";
 export { statedDuty } from "./model/duty";
 export { greatest } from "./duties";
 export type { Duty, Face, Stated, Step } from "./model/duty";
-export { field, fieldHeadings, fieldKeys, fields, headingOf as fieldHeading, isAskedFor, parts } from "./model/fields";
+export { field, fieldHeadings, fieldKeys, fields, fieldHeading, isAskedFor, parts } from "./model/fields";
 export type { FieldEntry, FieldKey, FieldValues, Part } from "./model/fields";
 export { DUTYROOM } from "./dutyRoom";
 export { DUTYSWEEP } from "./dutySweep";

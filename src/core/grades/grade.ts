@@ -13,7 +13,7 @@ import type { Property } from "./model/properties";
 import { gradesArg } from "./model/table";
 
 /** A property as a cell shows it; `undefined` where the grade has no data. */
-export function cellOf(grade: Grade, p: Property, system: System): Answer | undefined {
+export function propertyCell(grade: Grade, p: Property, system: System): Answer | undefined {
   if (p.key === "grade") return grade.name;
   if (p.key === "kind") return kindText[grade.kind];
   const value = grade.values[p.key];
@@ -59,7 +59,7 @@ export const GRADE = formula(
   ({ grade, property, grades }, system = "metric"): Answer => {
     const found = findGrade(grade, grades);
     const p = findProperty(property);
-    const cell = cellOf(found, p, system);
+    const cell = propertyCell(found, p, system);
     if (cell === undefined) throw lacks(found, p.heading);
     return cell;
   },

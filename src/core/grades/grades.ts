@@ -1,9 +1,9 @@
 import { formula } from "../formula";
 import type { Answer } from "../formula";
 import { findProperty } from "./model/find";
-import { cellOf } from "./grade";
+import { propertyCell } from "./grade";
 import { standardLibrary } from "./model/library";
-import { headingOf, properties, property } from "./model/properties";
+import { propertyHeading, properties, property } from "./model/properties";
 import { gradesArg } from "./model/table";
 
 export const GRADES = formula(
@@ -32,9 +32,9 @@ export const GRADES = formula(
     const columns = [...new Set([property("grade"), property("kind"), ...named])];
     const extra = wanted ? [] : grades.unknownColumns;
     return [
-      [...columns.map((p) => headingOf(p, system)), ...extra],
+      [...columns.map((p) => propertyHeading(p, system)), ...extra],
       ...grades.grades.map((grade) => [
-        ...columns.map((p) => cellOf(grade, p, system) ?? ""),
+        ...columns.map((p) => propertyCell(grade, p, system) ?? ""),
         ...extra.map((heading) => grade.extra.find(([name]) => name === heading)?.[1] ?? ""),
       ]),
     ];

@@ -1,7 +1,7 @@
 import { formula } from "../formula";
 import { sourceTitle } from "../sources";
 import { findGrade, findProperty } from "./model/find";
-import { cellOf, gradeArg, lacks } from "./grade";
+import { propertyCell, gradeArg, lacks } from "./grade";
 import { kindText } from "./model/library";
 import type { Grade } from "./model/library";
 import type { Media } from "./model/media";
@@ -51,7 +51,7 @@ export const SOURCE = formula(
   ({ grade, property, grades }) => {
     const found = findGrade(grade, grades);
     const p = findProperty(property);
-    if (cellOf(found, p, "metric") === undefined) throw lacks(found, p.heading);
+    if (propertyCell(found, p, "metric") === undefined) throw lacks(found, p.heading);
     return originText(found, p.key);
   },
 );

@@ -51,12 +51,12 @@ function Turns(props: { found: readonly Found[]; side: "least" | "greatest"; wor
   const { found, side, word, args } = props;
   if (found.length === 0) return <Answer text={turnText(undefined, side, word)} />;
   return found.map(({ room, row }) => (
-    <Answer key={row} text={turnText(room, side, word)} formula={cellOf(room, row, side, word, args)} />
+    <Answer key={row} text={turnText(room, side, word)} formula={roomFormula(room, row, side, word, args)} />
   ));
 }
 
 /** The cell of DUTYROOM's answer that holds it. */
-function cellOf(room: Room, row: number, side: "least" | "greatest", word: string, args: string): string {
+function roomFormula(room: Room, row: number, side: "least" | "greatest", word: string, args: string): string {
   const isHolding = word !== "fails" && word !== "no data";
   const column = (side === "least") === isHolding ? 4 : 7;
   return (room.least ?? room.greatest) ? `=INDEX(BUSH.DUTYROOM(${args}),${row},${column})` : "";

@@ -57,12 +57,12 @@ async function read(context: Excel.RequestContext, place: Place): Promise<ReadCe
   await context.sync();
   return range.values.map((line, r) =>
     line.map((value: string | number | boolean, c) =>
-      cellOf(value, range.text[r]![c]!, String(range.formulas[r]![c]), range.valueTypes[r]![c]!),
+      excelCell(value, range.text[r]![c]!, String(range.formulas[r]![c]), range.valueTypes[r]![c]!),
     ),
   );
 }
 
-const cellOf = (
+const excelCell = (
   value: string | number | boolean,
   text: string,
   formula: string,

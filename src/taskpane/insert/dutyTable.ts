@@ -77,7 +77,7 @@ function stepCells(duty: NamedDuty, i: number, system: System): Cells {
   return {
     ...(i === 0 && { duty: duty.name }),
     motion: isAtRest ? "static" : motion,
-    ...Object.fromEntries(keys.map((key) => [key, cellOf(key, values[key]!, system)])),
+    ...Object.fromEntries(keys.map((key) => [key, fieldCell(key, values[key]!, system)])),
   };
 }
 
@@ -85,7 +85,7 @@ function stepCells(duty: NamedDuty, i: number, system: System): Cells {
 const movement: ReadonlySet<FieldKey> = new Set(["rpm", "swing", "stroke", "cycles"]);
 
 /** A value as a table reads it under its heading: plain in the heading's unit. */
-function cellOf(key: FieldKey, value: NonNullable<FieldValues[FieldKey]>, system: System): string | number {
+function fieldCell(key: FieldKey, value: NonNullable<FieldValues[FieldKey]>, system: System): string | number {
   const { kind, typeZero, blankZero } = field(key);
   if (value instanceof Deviations) return value.toString(system);
   if (Array.isArray(value)) return value.join(", ");

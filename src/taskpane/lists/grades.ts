@@ -1,6 +1,14 @@
 import { BushError, clash } from "../../core/errors";
 import { Measure } from "../../core/formula";
-import { cellOf, gradeReading, headingOf, kindOf, parseGrades, properties, property } from "../../core/grades/model";
+import {
+  propertyCell,
+  gradeReading,
+  propertyHeading,
+  kindOf,
+  parseGrades,
+  properties,
+  property,
+} from "../../core/grades/model";
 import type { PropertyKey, Values } from "../../core/grades/model";
 import { measureText } from "../../core/measure";
 import { fromUnit } from "../../core/units/scale";
@@ -69,7 +77,7 @@ export const grades: Sort = {
   takesUnit: (key) => kindOf(propertyAt(key)) !== undefined,
   headingOf(key, unit, system) {
     const p = propertyAt(key);
-    return unit === "" ? headingOf(p, system) : `${p.heading} [${unit}]`;
+    return unit === "" ? propertyHeading(p, system) : `${p.heading} [${unit}]`;
   },
   checkUnit(key, unit) {
     const p = propertyAt(key);
@@ -86,7 +94,11 @@ export const grades: Sort = {
   },
   told(key, value, system) {
     const values = { [key]: value } as Values;
-    const cell = cellOf({ name: String(value), kind: "own", values, origins: {}, extra: [] }, propertyAt(key), system);
+    const cell = propertyCell(
+      { name: String(value), kind: "own", values, origins: {}, extra: [] },
+      propertyAt(key),
+      system,
+    );
     if (cell instanceof BushError) throw cell;
     return cell instanceof Measure ? measureText(cell.kind, cell.value, system) : String(cell);
   },

@@ -4,7 +4,7 @@ import type { ReactNode } from "react";
 import { Measure } from "../../core/formula";
 import { criteria, found, reasonOf, verdictText } from "../../core/duties";
 import type { Check, NamedDuty, Ranked } from "../../core/duties";
-import { cellOf, kindText, originText, properties } from "../../core/grades/model";
+import { propertyCell, kindText, originText, properties } from "../../core/grades/model";
 import type { Grade, Library, Property } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import { measureText, percentText } from "../../core/measure";
@@ -167,7 +167,7 @@ function Checked({ check, system }: { check: Check; system: System }) {
 function Value({ grade, property, system }: { grade: Grade; property: Property; system: System }) {
   const own = useStyles();
   const s = useShared();
-  const cell = cellOf(grade, property, system);
+  const cell = propertyCell(grade, property, system);
   if (cell === undefined) return <span className={own.none}>no data</span>;
   const text = cell instanceof Measure ? measureText(cell.kind, cell.value, system) : String(cell);
   const hasSource = property.group !== "identity";

@@ -8,7 +8,7 @@ import { motions } from "../../../src/core/grades/model";
 import { kinds } from "../../../src/core/kinds";
 import type { Kind } from "../../../src/core/kinds";
 import { normal } from "../../../src/core/names";
-import { headingOf, properties } from "../../../src/core/grades/model";
+import { propertyHeading, properties } from "../../../src/core/grades/model";
 
 /** Of a field of a duty a typical cell and what it reads as. */
 const typical: { readonly [K in FieldKey]?: readonly [cell: unknown, value: unknown] } = {
@@ -189,5 +189,5 @@ test("each field is judged by a criterion, told as not judged, or a name or a co
 test("a table of grades is never taken for one of duties, nor the other way round, by its first columns", () => {
   const shared = properties.filter((p) => p.key !== "grade" && fieldHeadings.find(p.heading) !== undefined);
   // what stands in both lists means the surroundings here and what the grade bears there
-  expect(shared.map((p) => headingOf(p, "metric"))).toEqual(["dirt", "damping", "media", "vacuum"]);
+  expect(shared.map((p) => propertyHeading(p, "metric"))).toEqual(["dirt", "damping", "media", "vacuum"]);
 });

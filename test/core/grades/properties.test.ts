@@ -3,7 +3,13 @@ import path from "node:path";
 import { functions } from "../../../src/core";
 import type { Bounds } from "../../../src/core/domain";
 import type { Cell } from "../../../src/core/formula";
-import { headingOf, parseGrades, properties, propertyNamed, standardLibrary } from "../../../src/core/grades/model";
+import {
+  propertyHeading,
+  parseGrades,
+  properties,
+  propertyNamed,
+  standardLibrary,
+} from "../../../src/core/grades/model";
 import type { Property, Values } from "../../../src/core/grades/model";
 import { normal } from "../../../src/core/names";
 import { call, one } from "../host";
@@ -31,7 +37,7 @@ const lacking = (p: Property): Cell[][] | null =>
   p.key === "grade" || p.key === "kind" || valueOf(complete.values, p) !== undefined
     ? null
     : [
-        ["grade", headingOf(p, "metric")],
+        ["grade", propertyHeading(p, "metric")],
         [complete.name, typical(p)],
       ];
 const read = (heading: string, cell: Cell) =>

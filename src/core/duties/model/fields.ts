@@ -52,7 +52,7 @@ export function isAskedFor(key: FieldKey, part: Part, motion: Motion): boolean {
 }
 
 /** "load [N]". */
-export function headingOf(key: FieldKey, system: System): string {
+export function fieldHeading(key: FieldKey, system: System): string {
   const { heading, kind } = field(key);
   const unit = kind === "span" ? kinds.temperature[system] : kind in kinds ? kinds[kind as Kind][system] : "";
   return unit === "" ? heading : `${heading} [${unit}]`;

@@ -1,7 +1,7 @@
 import { Measure, UnitLabel } from "../../formula";
-import { cellOf } from "../../grades/grade";
+import { propertyCell } from "../../grades/grade";
 import type { Grade } from "../../grades/model/library";
-import { headingOf, property } from "../../grades/model/properties";
+import { propertyHeading, property } from "../../grades/model/properties";
 import type { PropertyKey } from "../../grades/model/properties";
 import { originText } from "../../grades/source";
 import type { System } from "../../kinds";
@@ -16,11 +16,11 @@ export function figureLines(all: Grade, duty: NamedDuty, keys: readonly Property
   const grade = { ...all, values: { ...all.values, media } };
   return keys.map((key) => {
     const p = property(key);
-    const cell = cellOf(grade, p, system);
+    const cell = propertyCell(grade, p, system);
     if (cell === undefined) return wordLine(p.heading, "no data");
     const isNumber = cell instanceof Measure;
     return [
-      isNumber ? p.heading : headingOf(p, system),
+      isNumber ? p.heading : propertyHeading(p, system),
       "",
       "",
       cell,

@@ -38,10 +38,11 @@ const notation = 'two or more points as "23: 40; 80: 25"';
 export const curveText = (curve: Curve, kind: Bounds["kind"], system: System): string =>
   curve
     .map(
-      ({ at, value }) => `${tidy(fromWorking("temperature", at, system))}: ${tidy(fromWorking(kind, value, system))}`,
+      ({ at, value }) =>
+        `${rounded(fromWorking("temperature", at, system))}: ${rounded(fromWorking(kind, value, system))}`,
     )
     .join("; ");
-const tidy = (x: number): number => Number(x.toPrecision(10));
+const rounded = (x: number): number => Number(x.toPrecision(10));
 
 export const endsOf = (curve: Curve): Span => ({ low: curve[0]!.at, high: curve[curve.length - 1]!.at });
 

@@ -73,7 +73,7 @@ export function propertyNamed(heading: string): Property | undefined {
 }
 
 /** "PV limit [MPa·m/s]", "PV at temperature [°C: MPa·m/s]", "swelling saturated [ratio]". */
-export function headingOf(p: Property, system: System): string {
+export function propertyHeading(p: Property, system: System): string {
   const kind = kindOf(p);
   const unit = kind === "percent" ? "ratio" : kind ? kinds[kind][system] : "";
   if (unit === "") return p.heading;
