@@ -198,6 +198,147 @@ test("nothing is overwritten, and what was written can be undone in one step", a
   expect(await textAt("Kept cells", "C2")).toBe("mine");
 });
 
+test("a verdict that waits for a field of the duty leads to it", async () => {
+  await stateDuty({ ...greenhouseShaft, hours: "500", allowance: "0.2" });
+  await tab("Shortlist");
+  await pane.getByText(/^The duty does not state bore zone, shaft zone, outside zone, housing zone, housing/).waitFor();
+  await button("State bore zone").click();
+  await eventually(async () =>
+    expect(await sheet.page.evaluate(() => (document.activeElement as HTMLElement).dataset.field)).toBe("boreZone"),
+  );
+});
+
+test("the tightest zones that hold a swinging pivot from frost to heat go into the form, a chart onto the clipboard, the record into the sheet", async () => {
+  await stateDuty({
+    ...{ motion: "swinging", duty: "Vent pivot", load: "600", bore: "20", length: "20", swing: "90", cycles: "4" },
+    ...{ temperature: "-30 to 60", moisture: "wet", assemblyMoisture: "dry", keptGrip: "50", impactFactor: "1.5" },
+    ...{ housing: "carbon steel", shaft: "hardened steel", outside: "23", housingZone: "H7", shaftZone: "h9" },
+    ...{ boreZone: "D10", outsideZone: "s7", hours: "2000", allowance: "0.2" },
+  });
+  await tab("Shortlist");
+  await eventually(async () => expect(await listed("Demo Quince")).toMatch(/\nfails, grip lost when cold again/));
+  for (const box of await pane.getByRole("checkbox", { checked: true }).all()) await box.uncheck();
+  await pane.getByRole("checkbox", { name: "Choose Demo Quince to compare" }).check();
+  await tab("Charts");
+  await button("Find the tightest zones that never bind and stay put").click();
+  const [zones = ""] = await pane.getByRole("list", { name: "Zones found" }).getByRole("listitem").allInnerTexts();
+  const [, bore, outside] = /^bore (\w+), outside (\w+): clearance .*, fits/.exec(zones)!;
+  await button(`Use ${bore} and ${outside}`).click();
+  await pane.getByText(/^Demo Quince: fits: assembly; .*cold again\. Wear is not in it\.$/).waitFor();
+
+  await sheet.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+  await pane
+    .getByRole("region", { name: "Clearance and grip" })
+    .getByRole("button", { name: "Copy as picture" })
+    .click();
+  await pane.getByText("The picture is on the clipboard.").waitFor();
+  const { isDrawn, ...size } = await sheet.page.evaluate(async () => {
+    const [item] = await navigator.clipboard.read();
+    const picture = await createImageBitmap(await item!.getType("image/png"));
+    const { width, height } = picture;
+    const ink = new OffscreenCanvas(width, height).getContext("2d")!;
+    ink.drawImage(picture, 0, 0);
+    const colours = new Set(new Uint32Array(ink.getImageData(0, 0, width, height).data.buffer));
+    return { width, isTall: height > 300, isDrawn: colours.size > 20 };
+  });
+  expect([size, isDrawn]).toEqual([{ width: 960, isTall: true }, true]);
+
+  await freshSheet("Pivot");
+  await tab("Insert");
+  await pane.getByRole("radio", { name: "Calculation record" }).check();
+  await button("Insert at A1 on Pivot").click();
+  const record = () => sheet.read({ sheet: "Pivot", row: 0, col: 0, rows: 300, cols: 7 });
+  const verdict = async () =>
+    (await record()).find(([section, what]) => section!.text === what!.text && what!.text === "verdict");
+  await eventually(async () => expect((await verdict())?.[4]?.text).toMatch(/^care, shock fair; wear life/));
+  await tab("Shortlist");
+  expect(await listed("Demo Quince")).toContain((await verdict())![4]!.text);
+});
+
+/** Five invented offers, each in another way of writing numbers. */
+const fiveOffers = {
+  Alder: [
+    "part no,material,bore [mm],length [mm],wall [mm],unit price,order quantity,MOQ",
+    'AL-20,Demo Quince,20,20,1.5,EUR 2.15,"1,000",200',
+  ],
+  Birke: [
+    "part no;material;bore [mm];length [mm];wall [mm];unit price;order quantity;MOQ",
+    "7-20;Demo Lovage;20,0;20,0;1,50;1,180 €;1.000;100",
+  ],
+  Charme: [
+    "part no\tmaterial\tbore [mm]\tlength [mm]\twall [mm]\tunit price\torder quantity\tMOQ",
+    "CH 20\tDemo Sorrel\t20\t20,0\t1,5\t2,35 €\t1\u202f000\t250",
+  ],
+  Dohle: [
+    "part no;material;bore [mm];length [mm];wall [mm];unit price [CHF];order quantity;MOQ",
+    "D'20;Demo Medlar;20.0;18.5;1.5;1.95;1'000;1'000",
+  ],
+  Erle: [
+    "part no,material,bore [in],length [in],wall [in],unit price [EUR],order quantity,MOQ",
+    '007,Erle blue,0.79,3/4 in,1/16 in,1.60,"1,000","1,000"',
+  ],
+};
+
+test("five offers in five ways of writing become one decision, in the sheet and on a page to print", async () => {
+  await stateDuty({
+    ...greenhouseShaft,
+    load: "300",
+    length: "20",
+    rpm: "60",
+    hours: "800",
+    allowance: "0.25",
+    piecesAYear: "1200",
+    labour: "40",
+    downtime: "90",
+  });
+  await tab("Offers");
+  for (const [i, [of, lines]] of Object.entries(fiveOffers).entries()) {
+    await pane.getByLabel("Paste offers").fill(lines.join("\n"));
+    await button("Read the list").click();
+    await typeInto(pane.getByLabel("Whose it is").nth(i), of);
+  }
+  await button("Confirm and write 5 offers").click();
+  const written = await pane.getByText(/^5 offers stand in the table/).innerText();
+  const table = /name it as (\w+)\./.exec(written)![1]!;
+  // the same price and pieces whichever way they were written
+  const place = (
+    (await sheet.page.evaluate(() => handle().tables())) as { name: string; place: Parameters<Opened["read"]>[0] }[]
+  ).find(({ name }) => name === table)!.place;
+  const cells = (await sheet.read(place)).map((row) => row.map(({ value }) => value));
+  const column = (heading: string) => cells.map((row) => row[cells[0]!.indexOf(heading)]).slice(1);
+  expect(column("price")).toEqual(["EUR 2.15", "1.180 €", "2.35 €", "1.95 CHF", "1.6 EUR"]);
+  expect(column("order quantity")).toEqual([1000, 1000, 1000, 1000, 1000]);
+  expect(column("part")).toEqual(["AL-20", "7-20", "CH 20", "D'20", "007"]);
+
+  const said = pane.getByRole("region", { name: "The decision" });
+  await said.getByText("7-20 from Birke (Demo Lovage)").waitFor();
+  await freshSheet("Chosen");
+  await button("Insert the decision at A1").click();
+  const lines = async () =>
+    (await sheet.read({ sheet: "Chosen", row: 3, col: 0, rows: 30, cols: 2 }))
+      .map((row) => row.map(({ text }) => text))
+      .filter(([what]) => what !== "");
+  await eventually(async () => expect((await lines())[1]).toEqual(["buy", "7-20 from Birke (Demo Lovage)"]));
+  expect((await sheet.cell("Chosen", "A4")).formula).toBe(`=BUSH.DECISION(${table},A1:M2,,OwnGrades)`);
+  const decision = (await lines()).slice(1);
+  // which, why, what turns it round, what to ask
+  for (const what of ["because", "turns round", "ask Erle", "not ranked"])
+    expect(decision.map(([name]) => name)).toContain(what);
+  const text = await said.innerText();
+  for (const [, answer] of decision) expect(text).toContain(answer);
+
+  const [page] = await Promise.all([sheet.page.waitForEvent("download"), button("Save as a page to print").click()]);
+  const paper = await sheet.page.context().newPage();
+  await paper.setContent(readFileSync(await page.path(), "utf8"));
+  const printed = await paper.locator("body").innerText();
+  for (const [, answer] of decision) expect(printed).toContain(answer);
+  // one page of A4: the count of the page tree's root
+  expect((await paper.pdf({ format: "A4" })).toString("latin1")).toMatch(
+    /\/Type \/Pages\s[^>]*\/Count 1\b|\/Count 1\s[^>]*\/Type \/Pages\b/,
+  );
+  await paper.close();
+});
+
 test("a selected row is read by its headings, units included", async () => {
   await freshSheet("Rows of duties");
   await sheet.write({ sheet: "Rows of duties", row: 0, col: 0 }, [
@@ -374,6 +515,9 @@ test("five hundred grades stay in hand", async () => {
   await button("Confirm and write 500 grades").click();
   await pane.getByText(/500 grades stand in the table/).waitFor();
   await tab("Shortlist");
+  await eventually(async () => expect(await pane.getByRole("status").first().innerText()).toMatch(/^5\d\d grades, /));
+  await button("Show 200 more of 500").click();
+  await button("Show 100 more of 500").click();
   await eventually(async () => expect(await pane.locator("ol > li").count()).toBeGreaterThan(500));
   await pane.locator("ol > li").last().scrollIntoViewIfNeeded();
   await pane.getByLabel("Find by name, family or word").fill("many 499");

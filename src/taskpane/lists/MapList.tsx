@@ -60,7 +60,7 @@ export function MapList({ list, sort, system, understood, asksDecimals, onChange
         </FieldBox>
         <FieldBox label="Decimals">
           <Choice value={list.decimals} onChange={(_, { value }) => onChange({ ...list, decimals: value as Decimals })}>
-            <option value="ask">{asksDecimals ? "not told: choose" : "as the list tells"}</option>
+            <option value="ask">{asksDecimals ? "not told: choose" : "by the list"}</option>
             <option value="comma">comma: 1.180 is 1180</option>
             <option value="point">point: 1.180 is 1.18</option>
           </Choice>

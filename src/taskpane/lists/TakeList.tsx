@@ -17,6 +17,9 @@ interface Props {
   onList(list: List, of: string): void;
 }
 
+/** Characters that a page lays out in a box of text in no time; a longer paste is read at once. */
+const mostInBox = 20_000;
+
 /** Takes a list as it comes: pasted, from a file, from cells of the sheet. */
 export function TakeList({ sort, port, isFurther, onList }: Props) {
   const s = useShared();
@@ -40,6 +43,8 @@ export function TakeList({ sort, port, isFurther, onList }: Props) {
       setBusy(undefined);
     }
   };
+  const takeText = (lines: string) =>
+    void take(async (progress) => (await readers()).readText(lines, sort.kind, progress), "");
   const fromCells = async (): Promise<List> => {
     const { readCells } = await readers();
     const place = await port.selection();
@@ -57,13 +62,23 @@ export function TakeList({ sort, port, isFurther, onList }: Props) {
         sends and stores nothing elsewhere.
       </p>
       <FieldBox label={`Paste ${sort.kind}`}>
-        <Textarea value={text} rows={4} onChange={(_, { value }) => setText(value)} />
+        <Textarea
+          value={text}
+          rows={4}
+          onChange={(_, { value }) => setText(value)}
+          onPaste={(event) => {
+            const pasted = event.clipboardData.getData("text");
+            if (pasted.length <= mostInBox || busy) return;
+            event.preventDefault();
+            takeText(pasted);
+          }}
+        />
       </FieldBox>
       <div className={s.row}>
         <Button
           appearance={isFurther ? "secondary" : "primary"}
           disabled={text.trim() === "" || busy !== undefined}
-          onClick={() => void take(async (progress) => (await readers()).readText(text, sort.kind, progress), "")}
+          onClick={() => takeText(text)}
         >
           Read the list
         </Button>
