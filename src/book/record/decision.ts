@@ -20,7 +20,8 @@ export function decisionBody(decision: readonly RecordLine[], quotes?: readonly 
   const lines = decision.slice(1).map(([what, answer]) => [String(what), answer] as const);
   const of = (wanted: string) => lines.filter(([what]) => what === wanted).map(([, answer]) => answer);
   const [chosen, ...more] = lines.filter(([what]) => answers.has(what));
-  const asked = lines.filter(([what]) => what.startsWith("ask "));
+  const asked = lines.filter(([what]) => what.startsWith("ask ")).map(question);
+  const open = [...asked, ...of("state in the duty").map((answer) => `State in the duty: ${answer}.`)];
   const [headings = [], ...rows] = quotes ?? [];
   const offers = rows.filter(([rank]) => rank !== "note");
   const duties = [...new Set(offers.map((row) => row[headings.indexOf("for duty")]))].filter(Boolean);
@@ -29,7 +30,7 @@ export function decisionBody(decision: readonly RecordLine[], quotes?: readonly 
     duties.length > 0 ? element("p", `For ${duties.map(text).join(", ")}.`) : "",
     element("dl", [item(chosen, "chosen"), ...more.map((line) => item(line))].join("")),
     list("What would turn the order round, each alone", of("turns round")),
-    list("What to ask", asked.length > 0 ? asked.map(question) : ["Nothing: every figure is there."]),
+    list("What to ask", open.length > 0 ? open : ["Nothing: every figure is there."]),
     list("Not ranked", of("not ranked")),
     offers.length > 0 ? offersTable(headings, offers) : "",
     list("Exchange rates", of("rate")),

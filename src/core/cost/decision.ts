@@ -39,6 +39,7 @@ export const DECISION = formula(
     return [
       ...(best ? boughtLines(best, ranked, currency, system) : nothingLines(ranked)),
       ...questionLines(ranked),
+      ...unstatedLines(ranked),
       ...leftOutLines(ranked),
       ...rateLines(currency),
       ...cautionLines(best, system, given.grades),
@@ -153,6 +154,15 @@ function questionLines(ranked: readonly RankedQuote[]): Line[] {
     bySupplier.set(supplier, [...asked, `for ${part}: ${[...new Set(questions)].join(", ")}`]);
   }
   return [...bySupplier].map(([supplier, asked]) => [`ask ${supplier}`, `Please state ${asked.join("; ")}.`]);
+}
+
+/** What no supplier can tell: fields that the duty leaves open, each with the offers that it keeps from being judged. */
+function unstatedLines(ranked: readonly RankedQuote[]): Line[] {
+  const byField = new Map<string, string[]>();
+  for (const one of ranked)
+    for (const heading of one.judged?.unstated ?? [])
+      byField.set(heading, [...(byField.get(heading) ?? []), nameOf(one)]);
+  return [...byField].map(([heading, names]) => ["state in the duty", `${heading}, to judge ${names.join(", ")}`]);
 }
 
 const leftOutLines = (ranked: readonly RankedQuote[]): Line[] =>

@@ -22,6 +22,8 @@ export interface Judged {
   readonly life: number | undefined;
   /** Figures of the grade that would be needed. */
   readonly lacking: readonly string[];
+  /** Fields that the duty would have to state. */
+  readonly unstated: readonly string[];
   /** What else is to be said: a size taken from the duty, what it would take to hold. */
   readonly remarks: readonly string[];
 }
@@ -62,6 +64,7 @@ export function judgeQuote(quote: Quote, duty: NamedDuty, grade: Grade, system: 
   const life = lifeOf(asked === whole ? checks : judge(grade, whole));
   const noData = checks.filter(({ word }) => word === "no data");
   const lacking = noData.filter((check) => check.property).map(missingText);
+  const unstated = [...new Set(noData.filter((check) => check.field).map(missingText))];
   if (wears && grade.values.wearHigh === undefined) lacking.push(property("wearHigh").heading);
   return {
     duty: asked,
@@ -71,9 +74,10 @@ export function judgeQuote(quote: Quote, duty: NamedDuty, grade: Grade, system: 
     use: verdict.use,
     life,
     lacking: [...new Set(lacking)],
+    unstated,
     remarks: [
       ...sizeRemarks(quote, duty, system),
-      ...noData.filter((check) => check.field).map((check) => `the duty does not say ${missingText(check)}`),
+      ...unstated.map((heading) => `the duty does not say ${heading}`),
       ...(verdict.word === "fails" ? whatItTakes(grade, asked, system) : []),
     ],
   };

@@ -90,3 +90,10 @@ test("a sentence for each supplier asks for every missing figure by name; what i
   expect(lines.get("not ranked")).toEqual(["b from Supplier B (Demo Sorrel): no price"]);
   expect(lines.get("caution")).toContain("Preliminary sizing: test in the application before use.");
 });
+
+test("a field that the duty leaves open is asked of whoever states the duty, with the offers that wait for it", () => {
+  // a rate of flat tests needs the clearance, and that the bore's zone
+  const lines = decide(table({ part: "flat", grade: "PTFE fabric", wall: 2 }, { part: "known", wall: 2 }));
+  expect(lines.get("state in the duty")).toEqual(["bore zone, to judge flat from Supplier A (PTFE fabric)"]);
+  expect(decide(two).has("state in the duty")).toBe(false);
+});
