@@ -240,6 +240,10 @@ test("room and sweep say what DUTYROOM and DUTYSWEEP answer", () => {
   const load = rooms.find(({ field }) => field === "load")!;
   expect(load.greatest!.at).toBeGreaterThan(600);
   const swept = drawn(sweepFigure(subject, "load", 300, load.greatest!.at * 1.5));
+  // no part of the range is left without a word, and a part with a turn in it has the worse
+  expect(swept.bands.map(({ from }) => from)).toEqual(swept.values.slice(0, -1));
+  expect(swept.bands.map(({ to }) => to)).toEqual(swept.values.slice(1));
+  for (const { to, word } of swept.bands) expect(word === subject.one.word).toBe(to <= load.greatest!.at);
   const past = swept.values.filter((value) => value > load.greatest!.at);
   expect(past.length).toBeGreaterThan(0);
   for (const row of swept.numbers.rows)

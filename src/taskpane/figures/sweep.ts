@@ -33,9 +33,11 @@ export function sweepFigure(
   );
   const verdicts = lines.map((line) => answerText(line[5], system));
   const wordAt = (i: number): Word | undefined => words.find((word) => verdicts[i]!.startsWith(word));
+  // where the verdict turns between two values, the worse counts from the better one on
   const bands = values.slice(1).flatMap((value, i) => {
-    const word = wordAt(i);
-    return word && word === wordAt(i + 1) ? [{ from: values[i]!, to: value, word }] : [];
+    const ends = [wordAt(i), wordAt(i + 1)];
+    const word = ends.includes(undefined) ? undefined : words.find((one) => ends.includes(one));
+    return word ? [{ from: values[i]!, to: value, word }] : [];
   });
   return {
     heading,
