@@ -36,7 +36,7 @@ export function sweepFigure(
   // where the verdict turns between two values, the worse counts from the better one on
   const bands = values.slice(1).flatMap((value, i) => {
     const ends = [wordAt(i), wordAt(i + 1)];
-    const word = ends.includes(undefined) ? undefined : words.find((one) => ends.includes(one));
+    const word = ends.includes(undefined) ? undefined : words.find((worst) => ends.includes(worst));
     return word ? [{ from: values[i]!, to: value, word }] : [];
   });
   return {
