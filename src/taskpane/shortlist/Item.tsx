@@ -76,6 +76,5 @@ export const Item = memo(
       </li>
     );
   },
-  (a, b) =>
-    a.one === b.one && a.isChosen === b.isChosen && a.system === b.system && (a.isChosen || a.toggle === b.toggle),
+  (a, b) => a.one === b.one && a.isChosen === b.isChosen && a.system === b.system,
 );

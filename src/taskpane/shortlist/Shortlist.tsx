@@ -1,5 +1,5 @@
 import { Button, mergeClasses } from "@fluentui/react-components";
-import { Fragment, useDeferredValue, useMemo, useState } from "react";
+import { Fragment, useCallback, useDeferredValue, useMemo, useState } from "react";
 import type { Ranked } from "../../core/duties";
 import { standingCautions } from "../../core/grades/cautionsOf";
 import { kindText } from "../../core/grades/model";
@@ -33,6 +33,15 @@ export function Shortlist({ pane }: { pane: PaneState }) {
   const wanted = useDeferredValue(filter);
   const { list, fault } = useMemo(() => filterRanked(ranked, wanted, order, system), [ranked, wanted, order, system]);
 
+  // of what is chosen when the box is ticked, since an item that did not change is not drawn anew
+  const toggle = useCallback(
+    (name: string) =>
+      setChosen((now) =>
+        now.includes(name) ? now.filter((other) => other !== name) : [...now, name].slice(-mostChosen),
+      ),
+    [setChosen],
+  );
+
   if (!duty)
     return (
       <section className={s.panel} aria-label="Shortlist">
@@ -44,8 +53,6 @@ export function Shortlist({ pane }: { pane: PaneState }) {
   if (sheet.length > 0)
     return <GradeSheet ranked={sheet} duty={duty} library={library} system={system} onBack={() => setShown([])} />;
 
-  const toggle = (name: string) =>
-    setChosen(chosen.includes(name) ? chosen.filter((other) => other !== name) : [...chosen, name].slice(-mostChosen));
   return (
     <section className={s.panel} aria-label="Shortlist">
       <FilterBar filter={filter} setFilter={setFilter} order={order} setOrder={setOrder} system={system} />

@@ -1,4 +1,5 @@
 import { useMemo, useState } from "react";
+import type { Dispatch, SetStateAction } from "react";
 import type { FieldKey } from "../../core/duties";
 import type { System } from "../../core/kinds";
 import type { PaneHost } from "../host/host";
@@ -25,7 +26,7 @@ export interface PaneState extends Ranking {
   readonly chosen: readonly string[];
   /** Grades that the shortlist shows in full in place of its list. */
   readonly shown: readonly string[];
-  setChosen(names: readonly string[]): void;
+  readonly setChosen: Dispatch<SetStateAction<readonly string[]>>;
   setShown(names: readonly string[]): void;
   goTo(tab: TabName): void;
   /** The field that the form is to show, until it does. */
