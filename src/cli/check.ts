@@ -2,7 +2,7 @@ import { functions } from "../core";
 import { readDuties } from "../core/duties";
 import type { Cell } from "../core/formula";
 import type { System } from "../core/kinds";
-import { answered, isUnread, shown } from "../edge/shown";
+import { answered, isUnread, asShown } from "../edge/shown";
 import type { Shown } from "../edge/shown";
 import { inLines } from "./files";
 import type { FileTable } from "./files";
@@ -30,7 +30,7 @@ export function check(
   const own = duties.map(({ number }) => rows[number - first]!);
   const lines = duties.map(({ number }, i) => [
     table.lines[number - 2] ?? table.line,
-    ...own[i]!.map((cell) => told(shown(cell))),
+    ...own[i]!.map((cell) => told(asShown(cell))),
   ]);
   const verdict = 1 + heading.indexOf("verdict");
   return {

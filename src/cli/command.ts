@@ -115,7 +115,7 @@ function runRecord(file: string, duty: string, setting: Setting, { out, err }: S
   const grades = ownGrades(setting, err);
   const table = dutyTableOf(file);
   say(table, err);
-  const page = told(table, () => record(cellsOf(table, "duties", decimals, system), duty, grades, system));
+  const page = refusingIn(table, () => record(cellsOf(table, "duties", decimals, system), duty, grades, system));
   if (given.out === undefined) out(page);
   else writePage(given.out, page);
   return 0;
@@ -135,7 +135,7 @@ function runCheck(file: string, setting: Setting, { out, err }: Streams): number
   const table = dutyTableOf(file);
   say(table, err);
   const cells = cellsOf(table, "duties", decimals, system);
-  const checked = told(table, () => check(cells, table, grades, system));
+  const checked = refusingIn(table, () => check(cells, table, grades, system));
   for (const heading of checked.unknownColumns) err(`${file}: column "${heading}" is not used\n`);
   out(given.table ? asTable(checked) : asCsv(checked));
   err(`\n${standingCautions.join("\n")}\n`);
@@ -171,7 +171,7 @@ const say = ({ name, remarks }: FileTable, err: Streams["err"]): void => {
   for (const remark of remarks) err(`${name}: ${remark}\n`);
 };
 
-function told<T>(table: FileTable, read: () => T): T {
+function refusingIn<T>(table: FileTable, read: () => T): T {
   try {
     return read();
   } catch (error) {

@@ -6,7 +6,7 @@ import type { Cell, Formula } from "../core/formula";
 import type { System } from "../core/kinds";
 import type { Decimals } from "../core/table/decimals";
 import { OpenDecimals } from "../core/table/decimals";
-import { answered, isUnread, shown } from "../edge/shown";
+import { answered, isUnread, asShown } from "../edge/shown";
 import type { Shown } from "../edge/shown";
 import { joined } from "../files/join";
 import { Refusal } from "./files";
@@ -42,10 +42,14 @@ export function offersOf(tables: readonly FileTable[], decimals: Decimals, syste
 /** QUOTES, and what DECISION answers, on the same cells. */
 export function decideOn(offers: Cell[][], { duties, duty, grades, rates, system }: Asked) {
   const given = [offers, duties, duty ?? null, grades, rates, system];
-  return { ranking: told(functions.QUOTES, given), decision: told(functions.DECISION, given) };
+  return { ranking: offered(functions.QUOTES, given), decision: offered(functions.DECISION, given) };
 }
 
-function told(f: Formula, given: readonly unknown[]): Offered & { hasUnread: boolean } {
+function offered(f: Formula, given: readonly unknown[]): Offered & { hasUnread: boolean } {
   const { heading, lines } = answered(f, given);
-  return { heading, lines: lines.map((line) => line.map(shown)), hasUnread: lines.some((line) => line.some(isUnread)) };
+  return {
+    heading,
+    lines: lines.map((line) => line.map(asShown)),
+    hasUnread: lines.some((line) => line.some(isUnread)),
+  };
 }

@@ -18,7 +18,7 @@ const host = { error: (code: string, message?: string) => new Unread(code, messa
 export const isUnread = (cell: Answered): boolean => cell instanceof Unread;
 
 const digits = 6;
-export const shown = (cell: Answered): Shown =>
+export const asShown = (cell: Answered): Shown =>
   cell instanceof Unread
     ? `cannot be read: ${cell.message}`
     : typeof cell === "number"

@@ -15,12 +15,12 @@ export function call(id: string, given: readonly unknown[]): unknown {
   if (!f) throw new Error(`${id} is not a function of Bushcell`);
   const cells = answer(f, given.map(received), sheets);
   const [[first]] = cells as [[unknown]];
-  if (cells.length > 1 || cells[0]!.length > 1) return cells.map((line) => line.map(shown));
+  if (cells.length > 1 || cells[0]!.length > 1) return cells.map((line) => line.map(textOrCell));
   if (first instanceof SheetsError) throw new Error(first.message);
   return first;
 }
 
-const shown = (cell: unknown): unknown => (cell instanceof SheetsError ? cell.text : cell);
+const textOrCell = (cell: unknown): unknown => (cell instanceof SheetsError ? cell.text : cell);
 
 /** Text that an answer of ours left in a cell as an error passes through as that error. */
 function received(raw: unknown): unknown {

@@ -30,7 +30,7 @@ function namedBy(heading: string): { key: FieldKey; unit?: string | undefined } 
 }
 
 /** A value as it was read, with its unit; words and bands as they were typed. */
-function shown(key: FieldKey, cell: Cell, value: unknown): [Answer, Answer] {
+function cellAndUnit(key: FieldKey, cell: Cell, value: unknown): [Answer, Answer] {
   const { kind } = field(key);
   if (typeof value === "number") return [new Measure(value, kind as Kind), new UnitLabel(kind as Kind)];
   return [cell instanceof BushError ? cell : String(cell ?? ""), ""];
@@ -85,7 +85,7 @@ export const DUTYSWEEP = formula(
         const checks = judge(judged, swept);
         const verdict = verdictOf(checks);
         return [
-          ...shown(key, cell, value),
+          ...cellAndUnit(key, cell, value),
           judged.name,
           verdict.use ?? "",
           verdict.governing.criterion.heading,
@@ -93,7 +93,7 @@ export const DUTYSWEEP = formula(
         ];
       } catch (error) {
         if (!(error instanceof BushError)) throw error;
-        return [...shown(key, cell, value), held?.name ?? "", "", "", ofValues(error)];
+        return [...cellAndUnit(key, cell, value), held?.name ?? "", "", "", ofValues(error)];
       }
     });
   },

@@ -26,7 +26,7 @@ export function keptPressure(ring: Ring, kept: number): number {
 }
 
 /** A hold that leaves R of the modulus: the set grows by (1 − R_e)·δ. */
-export function held(ring: Ring, state: State, kept: number): State {
+export function relax(ring: Ring, state: State, kept: number): State {
   const left = keptPressure(ring, kept);
   const set = state.set + (1 - left) * Math.max(0, state.interference);
   return { interference: state.interference, pressure: state.pressure * left, set };

@@ -18,11 +18,11 @@ export class OpenDecimals extends BushError {
     super(
       "value",
       argument,
-      `${place} ${show(text)} could be ${shown(comma)} or ${shown(point)}: decimal comma or point?`,
+      `${place} ${show(text)} could be ${asRead(comma)} or ${asRead(point)}: decimal comma or point?`,
     );
   }
 }
-const shown = (text: string): string => {
+const asRead = (text: string): string => {
   const found = splitNumber(text);
   return found ? `${found.value} ${found.rest}`.trim() : text;
 };

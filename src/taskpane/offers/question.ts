@@ -5,7 +5,7 @@ import type { PieceOrder } from "../insert/blocks";
 import { placedAt } from "../insert/placed";
 import { spilled } from "../insert/spill";
 import type { Given } from "../insert/spill";
-import { answered, shown } from "../../edge/shown";
+import { answered, asShown } from "../../edge/shown";
 import type { Shown } from "../../edge/shown";
 import { richCell } from "../../port/sheet";
 import type { NamedTable, SheetPort } from "../../port/sheet";
@@ -57,7 +57,7 @@ export async function decided(
   ];
   const lines = (id: "DECISION" | "QUOTES"): Lines => {
     const { heading, lines: rows } = answered(functions[id], args);
-    return [heading, ...rows.map((row) => row.map(shown))];
+    return [heading, ...rows.map((row) => row.map(asShown))];
   };
   return { decision: lines("DECISION"), ranking: lines("QUOTES") };
 }

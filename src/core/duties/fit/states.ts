@@ -1,4 +1,4 @@
-import { boreIn, held, stateAt } from "../../fit/history";
+import { boreIn, relax, stateAt } from "../../fit/history";
 import type { State } from "../../fit/history";
 import type { Limits } from "../../fit/iso286";
 import { closeInOf, compliances, heldStrain, hoopStressOf } from "../../fit/lame";
@@ -155,7 +155,7 @@ const hottestOf = (assembly: Assembly, all: readonly Climate[]): Climate =>
 /** The joint after its hottest hold. */
 function afterHold(course: Course, interference: number): State {
   const { ring } = course.assembly;
-  return held(ring, stateAt(ring, interference, mismatchOf(course.assembly, course.hottest), 0), course.kept);
+  return relax(ring, stateAt(ring, interference, mismatchOf(course.assembly, course.hottest), 0), course.kept);
 }
 
 /** The joint in one state, of a bush and a housing that began with one interference. */

@@ -29,12 +29,12 @@ export function inputLines(duty: NamedDuty, checks: readonly Check[], system: Sy
 }
 
 const inputLine = (key: FieldKey, place: string, value: Value, system: System): Line => {
-  const [result, unit] = shown(key, value, system);
+  const [result, unit] = valueAndUnit(key, value, system);
   return [field(key).heading + place, "", labelOf(field(key).text), result, unit, "as read"];
 };
 
 /** A value of a field and its unit, in the sheet's units. */
-function shown(key: FieldKey, value: Value, system: System): [Answer, Answer] {
+function valueAndUnit(key: FieldKey, value: Value, system: System): [Answer, Answer] {
   const { kind } = field(key);
   if (typeof value === "number") return [new Measure(value, kind as Kind), new UnitLabel(kind as Kind)];
   if (value instanceof Band) return [bandText(value, kind as Kind, system), new UnitLabel(kind as Kind)];
@@ -96,6 +96,6 @@ export const askedLines = ({ askedBy = [] }: Criterion, duty: NamedDuty, system:
   askedBy.flatMap((key) => {
     const value = duty.values[key];
     if (value === undefined) return [];
-    const [result, unit] = shown(key, value, system);
+    const [result, unit] = valueAndUnit(key, value, system);
     return [[field(key).heading, "", "", result, unit, "input"] as const];
   });
