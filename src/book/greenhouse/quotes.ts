@@ -62,7 +62,7 @@ const answerTop = 7;
 export const quotes: BookSheet = {
   name: "Quotes",
   // all of them stand beside the pane at 1440 px
-  widths: [9, 8.5, 12, 7, 7, 7, 7.7, 5, 8, 6, 9.7, 7.5, 7, 9.5, 5, 9.5],
+  widths: [8.2, 8.5, 12.5, 7, 7, 7, 8.4, 5, 8, 6, 9.7, 7.8, 6.8, 9.9, 4.4, 9.7],
   frozen: { rows: 1, columns: 0 },
   heights: { 1: 1.6, 4: 3, 5: 3, [quotesTop]: 3 },
   growing: [`B${answerTop}:B${answerTop + answerLines - 1}`],

@@ -25,6 +25,7 @@ import { gridPort, newSheet } from "./port";
 import type { GridPort } from "./port";
 import { takeOnlyWhatIsMeant } from "./proposals";
 import { fitRows } from "./rowHeights";
+import { forgetLeftTabs } from "./tabs";
 import { themeOf } from "./theme";
 import { keepTyped } from "./typed";
 
@@ -94,6 +95,7 @@ export function mountGrid(
   const file = openFile(api, kept, example);
   keepTyped(univer.__getInjector());
   takeOnlyWhatIsMeant(api, univer.__getInjector());
+  forgetLeftTabs(api, univer.__getInjector());
   fitRows(api, example);
   const focus = (): void => univer.__getInjector().get(ILayoutService).focus();
   // a click on a sheet's tab would leave the keyboard there; one that came from the pane leaves it in the pane
