@@ -1,3 +1,4 @@
+import { CellError, plainHost as host } from "../src/edge/host";
 import { gathered } from "../src/edge/gathered";
 import type { Arg, Formula } from "../src/core/formula";
 import { isNumberArg } from "../src/core/formula";
@@ -7,15 +8,8 @@ import { convert } from "../src/core/units/conversion";
 import { fromWorking } from "../src/core/units/scale";
 import { answer } from "../src/edge/sheet";
 
-/** An error cell as the tests' host sees it. */
-export class CellError {
-  constructor(
-    readonly code: string,
-    readonly message?: string,
-  ) {}
-}
-
-export const host = { error: (code: string, message?: string) => new CellError(code, message) };
+/** The host of the tests and its error cells. */
+export { CellError, host };
 
 /** The message of an answer whose first cell is an error. */
 export const message = (cells: unknown[][]): string | undefined => (cells[0]![0] as CellError).message;

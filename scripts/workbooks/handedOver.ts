@@ -1,6 +1,6 @@
 /** A book of formulas as it is without the add-in. */
 import type { Book, BookCell, BookSheet } from "../../src/book/book";
-import { CellError } from "../../src/book/formula/values";
+import { CellError } from "../../src/edge/host";
 import type { Value } from "../../src/book/formula/values";
 import type { HandedSheet } from "../../src/book/native/cells";
 import { handOver } from "../../src/book/native/handOver";

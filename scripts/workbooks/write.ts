@@ -10,7 +10,7 @@ import { looks, markStyles } from "../../src/book/looks";
 import type { LookStyle } from "../../src/book/looks";
 import { devDependencies, version } from "../../package.json";
 import type { FileBook, FileSheet } from "./book";
-import { CellError } from "../../src/book/formula/values";
+import { CellError } from "../../src/edge/host";
 import type { Value } from "../../src/book/formula/values";
 import { evaluate } from "./evaluate";
 import type { Answered } from "./evaluate";

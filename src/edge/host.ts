@@ -7,6 +7,17 @@ export interface Host {
   argument?(raw: unknown): unknown;
 }
 
+/** An error as an object of its own, for hosts that are ours. */
+export class CellError {
+  constructor(
+    readonly code: string,
+    readonly message?: string,
+  ) {}
+}
+
+/** A host whose errors are such objects. */
+export const plainHost: Host = { error: (code, message) => new CellError(code, message) };
+
 const codes = { value: "#VALUE!", missing: "#N/A" } as const;
 
 /** Error texts of spreadsheets: a cell that holds one is an error that came in. */

@@ -1,34 +1,27 @@
 import { BushError } from "../core/errors";
 import type { Formula } from "../core/formula";
+import { CellError, plainHost } from "./host";
 import { answer } from "./sheet";
 
 /** What a line of an answer shows. */
 export type Shown = string | number;
 
-/** A cell that cannot be computed, with its reason. */
-class Unread {
-  constructor(
-    readonly code: string,
-    readonly message = code,
-  ) {}
-}
-export type Answered = Shown | Unread;
+export type Answered = Shown | CellError;
 
-const host = { error: (code: string, message?: string) => new Unread(code, message) };
-export const isUnread = (cell: Answered): boolean => cell instanceof Unread;
+export const isUnread = (cell: Answered): boolean => cell instanceof CellError;
 
 const digits = 6;
 export const asShown = (cell: Answered): Shown =>
-  cell instanceof Unread
-    ? `cannot be read: ${cell.message}`
+  cell instanceof CellError
+    ? `cannot be read: ${cell.message ?? cell.code}`
     : typeof cell === "number"
       ? Number(cell.toPrecision(digits))
       : cell;
 
 /** Headings and lines as a function of tables answers them, for faces that show text; throws what it refuses as a whole. */
 export function answered(f: Formula, given: readonly unknown[]) {
-  const [heading, ...lines] = answer(f, given, host) as [string[], ...Answered[][]];
+  const [heading, ...lines] = answer(f, given, plainHost) as [string[], ...Answered[][]];
   const [first] = heading as [Answered];
-  if (first instanceof Unread) throw new BushError("value", f.spec.id, first.message);
+  if (first instanceof CellError) throw new BushError("value", f.spec.id, first.message ?? first.code);
   return { heading, lines };
 }

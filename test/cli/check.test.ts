@@ -6,9 +6,9 @@ import { command } from "../../src/cli/command";
 import { answer } from "../../src/edge/sheet";
 import { dutyCells, dutyHeadings, dutyRows } from "../../src/book/greenhouse/dutyRows";
 import { temporaryFolder } from "../package/run";
+import { host } from "../support";
 
 const folder = temporaryFolder();
-const host = { error: (code: string, message?: string) => ({ code, message }) };
 const bush = (id: string, ...given: unknown[]) =>
   answer(
     catalogue.find((f) => f.spec.id === id)!,

@@ -8,7 +8,7 @@ import { convert, officePath } from "../../scripts/lib/office";
 import type { FileBook } from "../../scripts/workbooks/book";
 import { books } from "../../scripts/workbooks/books";
 import { evaluate } from "../../scripts/workbooks/evaluate";
-import { CellError } from "../../src/book/formula/values";
+import { CellError } from "../../src/edge/host";
 import { writeBook } from "../../scripts/workbooks/write";
 import { run, temporaryFolder } from "./run";
 import { cellsOf, elements, partsOf } from "./xlsx";

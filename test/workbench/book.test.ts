@@ -1,6 +1,6 @@
 import quotes from "../../data/greenhouse/quotes.json";
 import { evaluate } from "../../scripts/workbooks/evaluate";
-import { CellError } from "../../src/book/formula/values";
+import { CellError } from "../../src/edge/host";
 import { catalogue, functions } from "../../src/core";
 import { field, fieldHeadings, readDuties } from "../../src/core/duties";
 import { BushError } from "../../src/core/errors";

@@ -1,4 +1,5 @@
-import { arithmetic, CellError, passing, same, spread } from "./values";
+import { CellError } from "../../edge/host";
+import { arithmetic, passing, same, spread } from "./values";
 import type { Grid } from "./values";
 
 type Native = (given: readonly Grid[]) => Grid;

@@ -1,8 +1,9 @@
+import { CellError, plainHost } from "../../edge/host";
 import { catalogue } from "../../core";
 import { gathered } from "../../edge/gathered";
 import { answer } from "../../edge/sheet";
 import { native } from "./natives";
-import { arithmetic, CellError, passing, same, spread } from "./values";
+import { arithmetic, passing, same, spread } from "./values";
 import type { Grid, Value } from "./values";
 
 /** Where a formula finds what it refers to; each may throw what is not there. */
@@ -110,7 +111,6 @@ export class Reader {
   private isEmptyArgument = (): boolean => [",", ")"].includes(this.tokens[this.at]?.text ?? "");
 }
 
-const host = { error: (code: string, message?: string) => new CellError(code, message) };
 const formulas = new Map(catalogue.map((f) => [f.spec.id, f]));
 
 /** An argument left out is null; STEPS takes the arguments behind its first as one list. */
@@ -118,6 +118,6 @@ function bush(id: string, given: readonly Grid[]): Grid {
   const f = formulas.get(id);
   if (!f) throw new Error(`no function BUSH.${id}`);
   const raw = given.map((grid) => (grid.length === 0 ? null : grid.map((line) => line.map(asGiven))));
-  return answer(f, gathered(f, raw), host) as Grid;
+  return answer(f, gathered(f, raw), plainHost) as Grid;
 }
 const asGiven = (cell: Value): unknown => (cell instanceof CellError ? cell.code : cell);

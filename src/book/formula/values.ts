@@ -1,10 +1,6 @@
-/** What a cell holds while formulas are read: an error is an object of its own. */
-export class CellError {
-  constructor(
-    readonly code: string,
-    readonly message?: string,
-  ) {}
-}
+import { CellError } from "../../edge/host";
+
+/** What a cell holds while formulas are read. */
 export type Value = number | string | boolean | null | CellError;
 export type Grid = Value[][];
 

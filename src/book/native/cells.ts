@@ -3,7 +3,7 @@ import { addressOf, areaOf } from "../../port/address";
 import { referencesIn } from "../../port/references";
 import type { BookSheet } from "../book";
 import { Reader } from "../formula/reader";
-import { CellError } from "../formula/values";
+import { CellError } from "../../edge/host";
 import { isOneRange } from "./given";
 import type { Grid, Value } from "../formula/values";
 

@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { functions } from "../../../src/core";
 import { answer } from "../../../src/edge/sheet";
 import { seed } from "../../laws/check";
+import { host } from "../../support";
 
 const { LANDED, PRICEAT, RUNCOST } = functions;
 
-const host = { error: (code: string, message?: string) => ({ code, message }) };
 const first = (f: Parameters<typeof answer>[0], given: unknown[]) => answer(f, given, host)[0]![0];
 
 describe("LANDED", () => {

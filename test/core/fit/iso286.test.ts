@@ -4,9 +4,8 @@ import { functions } from "../../../src/core";
 import { isoDeviations } from "../../../src/core/fit/iso286";
 import { readFit, readZone, ToleranceClass } from "../../../src/core/fit/zone";
 import { answer } from "../../../src/edge/sheet";
-import { message } from "../../support";
+import { host, message } from "../../support";
 
-const host = { error: (code: string, message?: string) => ({ code, message }) };
 const zone = (letter: string, grade: number, size: number) => isoDeviations(new ToleranceClass(letter, grade), size);
 
 /** Geometric mean of a range's ends, the D of the standard's formulas; the first range counts from 1 mm. */

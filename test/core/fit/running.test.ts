@@ -3,8 +3,8 @@ import { findMetal, metals } from "../../../src/core/fit/metals";
 import { answer } from "../../../src/edge/sheet";
 import metalData from "../../../data/metals.json";
 import sources from "../../../data/sources.json";
+import { host } from "../../support";
 
-const host = { error: (code: string, message?: string) => ({ code, message }) };
 type HostError = { code: string; message: string };
 const first = (out: unknown[][]) => out[0]![0] as HostError;
 

@@ -4,8 +4,8 @@ import { shaftConductance, wallConductance } from "../../../src/core/heat/paths"
 import { fromWorking } from "../../../src/core/units/scale";
 import { answer } from "../../../src/edge/sheet";
 import { seed } from "../../laws/check";
+import { host } from "../../support";
 
-const host = { error: (code: string, message?: string) => ({ code, message }) };
 const message = (f: Parameters<typeof answer>[0], given: unknown[]) =>
   (answer(f, given, host)[0]![0] as { message: string }).message;
 

@@ -1,8 +1,8 @@
 import { functions } from "../../../src/core";
 import { fromWorking } from "../../../src/core/units/scale";
 import { answer } from "../../../src/edge/sheet";
+import { host } from "../../support";
 
-const host = { error: (code: string, message?: string) => ({ code, message }) };
 const own = [
   [
     "grade",

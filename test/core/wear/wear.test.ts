@@ -2,10 +2,9 @@ import fc from "fast-check";
 import { functions } from "../../../src/core";
 import { fromWorking } from "../../../src/core/units/scale";
 import { answer } from "../../../src/edge/sheet";
-import { call } from "../../support";
+import { host, call } from "../../support";
 import { seed } from "../../laws/check";
 
-const host = { error: (code: string, message?: string) => ({ code, message }) };
 const message = (f: Parameters<typeof answer>[0], given: unknown[]) =>
   (answer(f, given, host)[0]![0] as { message: string }).message;
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
