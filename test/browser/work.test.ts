@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
+import { addressOf } from "../../src/port/address";
 import type { ReadCell } from "../../src/port/sheet";
-import { eventually, openSheet } from "./page";
+import { corner, eventually, openSheet } from "./page";
 import type { Opened } from "./page";
 
 /** What is typed, kept, saved and opened again, as a person does it: by keys and buttons. */
@@ -42,6 +43,35 @@ test("whatever is typed stays what it was, and a formula typed after it answers"
   await eventually(async () => expect(await value("B1")).toBe(3));
   const cells = await sheet.read({ sheet: "Mine", row: 0, col: 0, rows: typed.length, cols: 1 });
   expect(cells.map(([text]) => text!.value)).toEqual(typed.map(([, held]) => held));
+}, 240000);
+
+/** What the grid calls the first sheet that a person adds. */
+const own = "Sheet1";
+/** Keys into neighbouring cells; what follows waits until the last one is entered, and so the selection has gone on. */
+async function typeAcross(address: string, texts: readonly string[], key: "Tab" | "Enter"): Promise<void> {
+  await sheet.select(own, address);
+  for (const text of texts) {
+    await sheet.page.keyboard.type(text);
+    await sheet.page.keyboard.press(key);
+  }
+  const { row, col } = corner(address);
+  const next = key === "Tab" ? addressOf(row, col + texts.length) : addressOf(row + texts.length, col);
+  await eventually(async () => expect(await sheet.strip()).toContain(`${next} on ${own}`));
+}
+
+test("twenty variants are typed below their headings on a new sheet, and filled down", async () => {
+  // p = F/(d·L), the definition of mean pressure on the projected area
+  const loads = Array.from({ length: 20 }, (_, i) => 150 + 37 * i);
+  await sheet.page.locator('[data-u-comp="sheet-bar-append-button"]').first().click();
+  await eventually(async () => expect(await sheet.strip()).toContain(`A1 on ${own}`));
+  await typeAcross("A1", ["load [N]", "bore [mm]", "length [mm]", "pressure [MPa]"], "Tab");
+  // Enter goes on below the load, not below where the Tabs began
+  await typeAcross("A2", loads.map(String), "Enter");
+  await typeAcross("B2", ["20", "15", "=BUSH.PRESSURE(A2,B2,C2)"], "Tab");
+  const place = { sheet: own, ...corner("B2"), rows: 20, cols: 3 };
+  await sheet.page.evaluate((filled) => handle().select(filled), place);
+  await sheet.page.keyboard.press("Control+d");
+  await eventually(async () => expect((await sheet.cell(own, "D21")).value).toBeCloseTo(loads[19]! / (20 * 15), 12));
 }, 240000);
 
 test("what was typed is there after the page was opened anew", async () => {
