@@ -14,8 +14,8 @@ import { isMissing, rounding, words } from "./judging/criterion";
 import type { Word } from "./judging/criterion";
 import type { Duty } from "./model/duty";
 import { field } from "./model/fields";
-import { bandOf, fitStates, warmerStates } from "./fit/states";
-import type { FitState } from "./fit/states";
+import { bandOf, fitStates, leastBy, warmerStates } from "./fit/states";
+import type { FitState, FitStates } from "./fit/states";
 import type { NamedDuty } from "./model/namedDuty";
 import { dutiesArg } from "./model/readDuties";
 
@@ -68,6 +68,21 @@ function judged(state: FitState, { values }: Grade, { given }: Duty, isSupposed:
   return { ...state, band: bandOf(state.course, state), isSupposed, word, reasons: reasons.filter(isTold) };
 }
 
+/** Of the states with the bore warmer the narrowest and the loosest that fail, where none of those told does. */
+function warmerFaults({ states }: FitStates, { given }: Duty, warmer: readonly FitState[]): FitState[] {
+  const worst = (fault: (state: FitState) => string | undefined, of: (state: FitState) => number): FitState[] => {
+    const failing = warmer.filter((state) => fault(state) !== undefined);
+    return failing.length === 0 || states.some((state) => fault(state) !== undefined) ? [] : [leastBy(failing, of)];
+  };
+  return [
+    ...worst(
+      (state) => clearanceFault(state, given),
+      ({ clearance }) => clearance.least,
+    ),
+    ...worst(gripFault, ({ grip }) => grip),
+  ];
+}
+
 /** The states at one corner of the duty's bands. */
 function rowsAt(duty: Duty, grade: Grade): FitRow[] {
   const found = fitStates(grade.values, duty);
@@ -81,9 +96,9 @@ function rowsAt(duty: Duty, grade: Grade): FitRow[] {
     // the moment of pressing in is one, however moist the bush
     ...states.filter(({ name }, i) => i === 0 || name !== "assembly").map((state) => judged(state, grade, duty, false)),
     ...ifNothingKept.map((state) => judged(state, grade, duty, true)),
-    ...warmerStates(found, grade.values, duty)
-      .filter((state) => clearanceFault(state, duty.given) ?? gripFault(state))
-      .map((state) => judged({ ...state, name: `${state.name}, bore warmer` }, grade, duty, true)),
+    ...warmerFaults(found, duty, warmerStates(found, grade.values, duty)).map((state) =>
+      judged({ ...state, name: `${state.name}, bore warmer` }, grade, duty, true),
+    ),
   ];
 }
 
