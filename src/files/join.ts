@@ -109,7 +109,9 @@ function defaultUnit(list: EntryList, { key }: Column, system: System): string {
 function joinedCell(cell: ListCell, { unit, isNumber, isAmount }: Placed): ListCell {
   if (!isNumber || cell === null) return cell;
   if (typeof cell === "number") return Number.isFinite(cell) ? withUnit(cell, unit) : cell;
-  if (isAmount && unit !== "") return inCurrency(cell, unit);
+  return isAmount && unit !== "" ? inCurrency(cell, unit) : fromText(cell, unit);
+}
+function fromText(cell: string, unit: string): ListCell {
   const found = splitNumber(cell);
   const isPlain = found?.rest === "" && !("isFraction" in found) && Number.isFinite(found.value);
   if (!isPlain) return unit !== "" && /[\d½¼¾]$/.test(cell) ? `${cell} ${unit}` : cell;

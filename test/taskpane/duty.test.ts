@@ -130,7 +130,10 @@ describe("the form", () => {
       speed: "0.1257 m/s",
       pv: "0.3351 MPa·m/s",
     });
-    const words = dutyWords(read({ ...shaft, impactFactor: "2", moisture: "wet", designFactor: "1.5" }).duty!, "metric");
+    const words = dutyWords(
+      read({ ...shaft, impactFactor: "2", moisture: "wet", designFactor: "1.5" }).duty!,
+      "metric",
+    );
     expect(words).toEqual([
       "turning",
       "2.667 MPa × 2",

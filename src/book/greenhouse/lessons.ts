@@ -25,10 +25,22 @@ export const lessons: readonly Lesson[] = [
     [55, 0.75, 1, "inch"],
     " in inches",
   ),
-  lesson(functions.WASHERPRESSURE, "A thrust collar carries the nutrient mixer. How hard is it pressed?", [150, 18, 36]),
+  lesson(
+    functions.WASHERPRESSURE,
+    "A thrust collar carries the nutrient mixer. How hard is it pressed?",
+    [150, 18, 36],
+  ),
   lesson(functions.SPEED, "The seed drum turns steadily. How fast does its spindle slide in the bush?", [15, 120]),
-  lesson(functions.SWINGSPEED, "A roof vent opens and closes again and again. How fast does its pivot slide on average?", [20, 70, 0.5]),
-  lesson(functions.PVVALUE, "Pressure times speed tells how much heat a bush must bear. What is it here?", [0.6, 0.0942]),
+  lesson(
+    functions.SWINGSPEED,
+    "A roof vent opens and closes again and again. How fast does its pivot slide on average?",
+    [20, 70, 0.5],
+  ),
+  lesson(
+    functions.PVVALUE,
+    "Pressure times speed tells how much heat a bush must bear. What is it here?",
+    [0.6, 0.0942],
+  ),
   lesson(functions.MAXLOAD, "What may the roof vent weigh on a bush that moves slowly in a warm house?", [
     "Demo Sorrel",
     20,
