@@ -1,10 +1,10 @@
 /**
  * `npm run mutants [-- --only=src/core/heat --every=10 --workers=2]`: plants one small fault after the other in the core's
  * formulas and limits and runs the core's tests on each. A fault that no test notices is a survivor. --every takes a sample,
- * every tenth fault. A whole run writes the score and the survivors to docs/mutation.md.
+ * every tenth fault. A whole run writes the score and the survivors to dist/docs/mutation.md.
  */
 import { fork } from "node:child_process";
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { options, stop } from "../lib/command.mjs";
 import { mutationsOf } from "./mutations.mjs";
@@ -101,6 +101,7 @@ const survivors = outcomes.filter(({ noticed }) => !noticed);
 console.log(`${outcomes.length} faults planted, ${survivors.length} not noticed: ${score(outcomes)} %.`);
 if (only === undefined && every === 1) {
   const judged = JSON.parse(readFileSync(path.join(root, "scripts/mutants/judged.json"), "utf8"));
-  writeFileSync(path.join(root, "docs/mutation.md"), report(outcomes, judged, root));
+  mkdirSync(path.join(root, "dist/docs"), { recursive: true });
+  writeFileSync(path.join(root, "dist/docs/mutation.md"), report(outcomes, judged, root));
 }
 process.exit(0);

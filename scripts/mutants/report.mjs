@@ -1,6 +1,6 @@
 import path from "node:path";
 
-/** docs/mutation.md: the score of each part of the core, and every fault that no test notices with what was judged of it. */
+/** dist/docs/mutation.md: the score of each part of the core, and every fault that no test notices with what was judged of it. */
 export function report(outcomes, judged, root) {
   const placed = outcomes.map(({ mutation, noticed }) => ({
     ...mutation,
