@@ -10,16 +10,20 @@ export function unknownName(argument: string, name: string, names: readonly stri
 }
 
 const suggested = 3;
+/** Pairs of names whose keystrokes are counted out for one name: a tall list of names that are all alike takes no longer. */
+const countedOut = 4000;
 
-/** Up to three names that contain, or are contained in, or are few keystrokes from the one given. */
+/** Up to three names that contain, or are contained in, or are few keystrokes from the one given; of a tall list, the nearest of those counted out. */
 export function nearest(name: string, names: readonly string[]): string[] {
   const wanted = comparable(name);
   if (wanted.text === "") return [];
   const found: { readonly name: string; readonly far: number }[] = [];
   let farthest = Math.max(1, Math.floor(wanted.text.length / 3));
+  let pairs = countedOut;
   for (const candidate of comparables(names)) {
-    const far = distance(wanted, candidate, farthest);
-    if (far > farthest) continue;
+    let far = settled(wanted, candidate, farthest);
+    if (far === undefined && pairs-- > 0) far = keystrokes(wanted.text, candidate.text, farthest);
+    if (far === undefined || far > farthest) continue;
     const behind = found.findIndex((other) => other.far > far);
     found.splice(behind < 0 ? found.length : behind, 0, { name: candidate.name, far });
     found.splice(suggested);
@@ -54,18 +58,16 @@ function comparables(names: readonly string[]): readonly Comparable[] {
 }
 
 /**
- * Keystrokes from one to the other, not counted out where they must be above `most`; a name inside the other is one away.
- * Each letter that the other lacks is a keystroke, which settles most pairs of a long list.
+ * Keystrokes from one to the other where that is settled without counting them out: a name inside the other is one away, and
+ * each letter that the other lacks is a keystroke, which makes most pairs of a long list too far.
  */
-function distance(a: Comparable, b: Comparable, most: number): number {
+function settled(a: Comparable, b: Comparable, most: number): number | undefined {
   if (a.text === b.text) return 0;
   const [missing, surplus] = [bitsOf(b.letters & ~a.letters), bitsOf(a.letters & ~b.letters)];
   const mayContain = (missing === 0 || surplus === 0) && a.text.length > 1 && b.text.length > 1;
   if (mayContain && (a.text.includes(b.text) || b.text.includes(a.text))) return 1;
-  if (Math.max(missing, surplus, Math.abs(a.text.length - b.text.length)) > most) return Infinity;
-  return keystrokes(a.text, b.text, most);
+  return Math.max(missing, surplus, Math.abs(a.text.length - b.text.length)) > most ? Infinity : undefined;
 }
-
 function bitsOf(bits: number): number {
   let count = 0;
   for (let left = bits; left !== 0; left &= left - 1) count++;
