@@ -1,4 +1,10 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
+import os from "node:os";
+import path from "node:path";
+import { readXlsx } from "hucre/xlsx";
+import { convert, officePath } from "../../scripts/lib/office";
+import { typedFormula } from "../../src/book/storedFormula";
 import { addressOf } from "../../src/port/address";
 import type { ReadCell } from "../../src/port/sheet";
 import { corner, eventually, openSheet } from "./page";
@@ -47,6 +53,20 @@ test("whatever is typed stays what it was, and a formula typed after it answers"
 
 /** What the grid calls the first sheet that a person adds. */
 const own = "Sheet1";
+/** p = F/(d·L), the definition of mean pressure on the projected area. */
+const loads = Array.from({ length: 20 }, (_, i) => 150 + 37 * i);
+const pressures = loads.map((load) => load / (20 * 15));
+const variants = () => sheet.read({ sheet: own, row: 1, col: 0, rows: 20, cols: 4 });
+const expectVariants = () =>
+  eventually(async () => {
+    const filled = await variants();
+    expect(filled.map(([load]) => load!.value)).toEqual(loads);
+    filled.forEach((line, i) => expect(line[3]!.value).toBeCloseTo(pressures[i]!, 12));
+    expect(filled.map((line) => line[3]!.formula)).toEqual(
+      filled.map((_, i) => `=BUSH.PRESSURE(A${i + 2},B${i + 2},C${i + 2})`),
+    );
+    expect((await sheet.cell(own, "H2")).value).toBe(0.21);
+  }, 60000);
 /** Keys into neighbouring cells; what follows waits until the last one is entered, and so the selection has gone on. */
 async function typeAcross(address: string, texts: readonly string[], key: "Tab" | "Enter"): Promise<void> {
   await sheet.select(own, address);
@@ -59,19 +79,23 @@ async function typeAcross(address: string, texts: readonly string[], key: "Tab" 
   await eventually(async () => expect(await sheet.strip()).toContain(`${next} on ${own}`));
 }
 
-test("twenty variants are typed below their headings on a new sheet, and filled down", async () => {
-  // p = F/(d·L), the definition of mean pressure on the projected area
-  const loads = Array.from({ length: 20 }, (_, i) => 150 + 37 * i);
-  await sheet.page.locator('[data-u-comp="sheet-bar-append-button"]').first().click();
+test("twenty variants and a grade of one's own are typed below their headings on a new sheet, and filled down", async () => {
+  const { page } = sheet;
+  await page.locator('[data-u-comp="sheet-bar-append-button"]').first().click();
   await eventually(async () => expect(await sheet.strip()).toContain(`A1 on ${own}`));
   await typeAcross("A1", ["load [N]", "bore [mm]", "length [mm]", "pressure [MPa]"], "Tab");
   // Enter goes on below the load, not below where the Tabs began
   await typeAcross("A2", loads.map(String), "Enter");
   await typeAcross("B2", ["20", "15", "=BUSH.PRESSURE(A2,B2,C2)"], "Tab");
-  const place = { sheet: own, ...corner("B2"), rows: 20, cols: 3 };
-  await sheet.page.evaluate((filled) => handle().select(filled), place);
-  await sheet.page.keyboard.press("Control+d");
-  await eventually(async () => expect((await sheet.cell(own, "D21")).value).toBeCloseTo(loads[19]! / (20 * 15), 12));
+  await typeAcross("F1", ["grade", "PV limit [MPa·m/s]"], "Tab");
+  await typeAcross("F2", ["Own mix", "0.21", '=BUSH.GRADE(F2,"PV limit",F1:G2)'], "Tab");
+  const select = (at: string, rows: number, cols: number) =>
+    page.evaluate((place) => handle().select(place), { sheet: own, ...corner(at), rows, cols });
+  await select("A1", 1, 4);
+  await page.keyboard.press("Control+b");
+  await select("B2", 20, 3);
+  await page.keyboard.press("Control+d");
+  await expectVariants();
 }, 240000);
 
 test("what was typed is there after the page was opened anew", async () => {
@@ -81,6 +105,7 @@ test("what was typed is there after the page was opened anew", async () => {
   await eventually(async () => expect(await value("F1")).toBe("grade"));
   await eventually(async () => expect(await sheet.work()).toContain("Kept in this browser at"));
   await sheet.reopen(() => sheet.page.reload());
+  await expectVariants();
   // p = F/(d·L), the definition of mean pressure on the projected area
   await eventually(async () => expect(await value("D2")).toBeCloseTo(800 / (20 * 15), 12));
   await eventually(async () => expect(await value("F1")).toBe("grade"));
@@ -97,7 +122,7 @@ test("a second tab says that the first one holds the file", async () => {
   await other.close();
 }, 240000);
 
-const names = ["Start here", "Duties", "Shortlist", "Grades", "Fit", "Quotes", "Worked example", "Mine"];
+const names = ["Start here", "Duties", "Shortlist", "Grades", "Fit", "Quotes", "Worked example", "Mine", own];
 /** What the sheets hold, by address; the empty cells stay in the page, since they are nine in ten. */
 const everything = () =>
   sheet.page.evaluate(
@@ -112,6 +137,31 @@ const everything = () =>
 
 const duty = async () => (await sheet.cell("Duties", "B5")).text;
 
+/** Values, formulas and styles of every cell. */
+async function cellsOf(file: Uint8Array) {
+  const { sheets } = await readXlsx(file, { readStyles: true });
+  return sheets.map(({ name, rows, cells }) => ({ name, rows, cells }));
+}
+
+/** LibreOffice opens and saves it: what the variants hold is the same, in the names that it lowers. */
+async function expectSameInOffice(saved: Uint8Array): Promise<void> {
+  if (!officePath()) return console.log("LibreOffice is not installed: it does not open the saved file.");
+  const folder = mkdtempSync(path.join(os.tmpdir(), "bushcell-saved-"));
+  writeFileSync(path.join(folder, "saved.xlsx"), saved);
+  const [out] = convert([path.join(folder, "saved.xlsx")], "xlsx:Calc MS Excel 2007 XML", path.join(folder, "out"));
+  const [mine, office] = await Promise.all(
+    [saved, new Uint8Array(await readFile(out!))].map(async (file) => {
+      const { rows, cells } = (await cellsOf(file)).find(({ name }) => name === own)!;
+      const formulas = [...(cells ?? [])].flatMap(([at, { formula }]) =>
+        formula ? [[at, typedFormula(formula)]] : [],
+      );
+      return { rows: rows.map((row) => row.slice(0, 3)), formulas, isBold: cells?.get("0,0")?.style?.font?.bold };
+    }),
+  );
+  expect(mine!.isBold).toBe(true);
+  expect(office).toEqual(mine);
+}
+
 test("a saved file opens again with every value, formula and text the same, and undo goes back across it", async () => {
   await eventually(async () => expect(await duty()).not.toBe(""));
   const before = await everything();
@@ -120,13 +170,13 @@ test("a saved file opens again with every value, formula and text the same, and 
   const [saved] = await Promise.all([sheet.page.waitForEvent("download"), sheet.page.keyboard.press("Control+s")]);
   await eventually(async () => expect(await sheet.work()).toContain("Saved as Rooftop greenhouse.xlsx."));
 
+  const file = await readFile(await saved.path());
+  await expectSameInOffice(new Uint8Array(file));
+
   await sheet.type("Mine", "D1", "900");
   const chooser = sheet.page.waitForEvent("filechooser");
   await button("Open …").click();
-  const file = await saved.path();
-  await sheet.reopen(async () =>
-    (await chooser).setFiles({ name: "mine.xlsx", mimeType: "", buffer: await readFile(file) }),
-  );
+  await sheet.reopen(async () => (await chooser).setFiles({ name: "mine.xlsx", mimeType: "", buffer: file }));
   expect(await sheet.work()).toContain("Opened mine.xlsx.");
   // once the slowest sheet has answered, so that the page is not asked for everything while it still computes
   await eventually(async () => expect(await duty()).not.toBe(""), 60000);
