@@ -80,6 +80,16 @@ const round = (value: number): number => Math.round(value * 10) / 10;
 
 const signed = (value: number): string => String(value).replace("-", "−");
 
+/** The line of a limit, or of another figure that is the same all along. */
+export const level = (label: string, value: number, from: number, to: number): Series => ({
+  label,
+  look: "limit",
+  points: [
+    [from, value],
+    [to, value],
+  ],
+});
+
 /** A line through `count` points of a curve. */
 export const curve = (of: (x: number) => number, from: number, to: number, count = 80): Point[] =>
   Array.from({ length: count + 1 }, (_, i) => {

@@ -8,7 +8,7 @@ import { measureText } from "../../src/core/measure";
 import { tradeLine } from "../../src/core/teach/notation";
 import { sourceTexts } from "../../src/core/sources";
 import { modelErrors } from "../../test/reference/measured/compare";
-import { chart, curve } from "./chart";
+import { chart, curve, level } from "./chart";
 import { measuredLine } from "./measured";
 import type { MarkdownPage } from "./page";
 import { table } from "../reference/tables";
@@ -131,17 +131,7 @@ function picture(criterion: Criterion, { duty, grade, check }: Example): string[
       text: `The duty above with another load, all else alike; at its own ${measureText("force", load, "metric")} the use is ${Number((100 * useAt(load)!).toPrecision(3))} %. Above 1 the criterion fails.`,
       x: { label: "load, N", from: 0, to: 1.6 * load },
       y: { label: "use", from: 0, to: Math.ceil(most * 5) / 5 },
-      series: [
-        { label: criterion.heading, look: "first", points },
-        {
-          label: "limit",
-          look: "limit",
-          points: [
-            [0, 1],
-            [1.6 * load, 1],
-          ],
-        },
-      ],
+      series: [{ label: criterion.heading, look: "first", points }, level("limit", 1, 0, 1.6 * load)],
     }),
   ];
 }

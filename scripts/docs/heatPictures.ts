@@ -1,5 +1,5 @@
 import { functions } from "../../src/core";
-import { curve } from "./chart";
+import { curve, level } from "./chart";
 import type { Chart, Point } from "./chart";
 import { afterStep } from "../../src/core/heat/firstOrder";
 
@@ -32,14 +32,7 @@ export const heatPictures: Readonly<Record<string, () => Chart>> = {
         { label: "surroundings of 23 °C", look: "first", points: curve(bore(23), 0, 0.14) },
         { label: "surroundings of 45 °C", look: "second", points: curve(bore(45), 0, 0.14) },
         { label: "surroundings of 70 °C", look: "third", points: curve(bore(70), 0, 0.14, 280) },
-        {
-          label: "highest temperature",
-          look: "limit",
-          points: [
-            [0, 90],
-            [0.14, 90],
-          ],
-        },
+        level("highest temperature", 90, 0, 0.14),
       ],
     };
   },
@@ -76,14 +69,7 @@ export const heatPictures: Readonly<Record<string, () => Chart>> = {
         { label: "wall 3 mm", look: "second", points: curve(share(3), 0, 0.4) },
         { label: "wall 1.5 mm", look: "first", points: curve(share(1.5), 0, 0.4) },
         { label: "wall 0.75 mm", look: "third", points: curve(share(0.75), 0, 0.4) },
-        {
-          label: "taken unless given",
-          look: "limit",
-          points: [
-            [0, 0.5],
-            [0.4, 0.5],
-          ],
-        },
+        level("taken unless given", 0.5, 0, 0.4),
       ],
     };
   },
@@ -112,14 +98,7 @@ export const heatPictures: Readonly<Record<string, () => Chart>> = {
         { label: "time constant 4 min", look: "first", points: course(4) },
         { label: "time constant 12 min", look: "second", points: course(12) },
         { label: "time constant 60 min", look: "third", points: course(60) },
-        {
-          label: "rise of the mean PV",
-          look: "limit",
-          points: [
-            [0, (steady * on) / (on + off)],
-            [48, (steady * on) / (on + off)],
-          ],
-        },
+        level("rise of the mean PV", (steady * on) / (on + off), 0, 48),
       ],
     };
   },

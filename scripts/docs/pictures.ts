@@ -3,7 +3,7 @@ import { NamedDuty, stepValues } from "../../src/core/duties";
 import { fitStates } from "../../src/core/duties/fit/states";
 import { isMissing } from "../../src/core/duties/judging/criterion";
 import { readZone } from "../../src/core/fit/zone";
-import { chart, curve } from "./chart";
+import { chart, curve, level } from "./chart";
 import type { Chart, Point } from "./chart";
 import { heatPictures } from "./heatPictures";
 import { wearPictures } from "./wearPictures";
@@ -27,14 +27,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
         { label: "ν = 0.45", look: "second", points: curve(peak(0.45), 0, 0.3) },
         { label: "ν = 0.4", look: "first", points: curve(peak(0.4), 0, 0.3) },
         { label: "ν = 0.3", look: "third", points: curve(peak(0.3), 0, 0.3) },
-        {
-          label: "mean pressure",
-          look: "limit",
-          points: [
-            [0, mean],
-            [0.3, mean],
-          ],
-        },
+        level("mean pressure", mean, 0, 0.3),
       ],
     };
   },
@@ -51,14 +44,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
       series: [
         { label: "upper edge pressure", look: "first", points: curve(edge(1), 0, touching) },
         { label: "lower edge pressure", look: "second", points: curve(edge(0), 0, touching) },
-        {
-          label: "mean pressure",
-          look: "limit",
-          points: [
-            [0, mean],
-            [0.32, mean],
-          ],
-        },
+        level("mean pressure", mean, 0, 0.32),
       ],
     };
   },
@@ -128,14 +114,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
       series: [
         { label: "dry", look: "first", points: curve(at(0), -60, 100, 160) },
         { label: "swollen by 0.3 %", look: "second", points: curve(at(0.003), -60, 100, 160) },
-        {
-          label: "0: the shaft binds",
-          look: "limit",
-          points: [
-            [-60, 0],
-            [100, 0],
-          ],
-        },
+        level("0: the shaft binds", 0, -60, 100),
       ],
     };
   },
@@ -163,14 +142,7 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
           points: states.map((s, i) => at(i, s.grip)),
         },
         { label: "interference, nothing lost", look: "third", marked: true, points: kept.map((s, i) => at(i, s.grip)) },
-        {
-          label: "0: binds, or is loose",
-          look: "limit",
-          points: [
-            [-0.4, 0],
-            [states.length - 0.6, 0],
-          ],
-        },
+        level("0: binds, or is loose", 0, -0.4, states.length - 0.6),
       ],
     };
   },

@@ -1,5 +1,5 @@
 import { functions } from "../../src/core";
-import { curve } from "./chart";
+import { curve, level } from "./chart";
 import type { Chart } from "./chart";
 
 const bush = { load: 750, bore: 20, length: 15 };
@@ -20,14 +20,7 @@ export const wearPictures: Readonly<Record<string, () => Chart>> = {
       series: [
         { label: "clearance 0.3 mm", look: "second", points: curve(peak(0.3), 0.002, 0.2) },
         { label: "clearance 0.08 mm", look: "first", points: curve(peak(0.08), 0.0005, 0.2, 200) },
-        {
-          label: "4/π of the mean",
-          look: "limit",
-          points: [
-            [0, least],
-            [0.2, least],
-          ],
-        },
+        level("4/π of the mean", least, 0, 0.2),
       ],
     };
   },
@@ -60,14 +53,7 @@ export const wearPictures: Readonly<Record<string, () => Chart>> = {
       series: [
         { label: "tilt 0.2°", look: "second", points: curve(bedded(0.2), 0.1, 4) },
         { label: "tilt 0.1°", look: "first", points: curve(bedded(0.1), 0.05, 4) },
-        {
-          label: "mean pressure",
-          look: "limit",
-          points: [
-            [0, pressure],
-            [4, pressure],
-          ],
-        },
+        level("mean pressure", pressure, 0, 4),
       ],
     };
   },
