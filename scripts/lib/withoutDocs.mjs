@@ -37,14 +37,22 @@ const isCallOf = (node, name) => node.type === "CallExpression" && node.callee.n
 function ofFormula(spec, code) {
   const { properties } = spec;
   const cuts = properties.filter((entry) => shownBeside.has(nameOf(entry)));
-  if (properties.some((entry) => nameOf(entry) === "working")) return [...cuts, ...behindLabels(spec, code)];
-  cuts.push(...properties.filter((entry) => nameOf(entry) === "text"));
+  const texts = properties.filter((entry) => nameOf(entry) === "text");
+  const isWorked = properties.some((entry) => nameOf(entry) === "working");
+  if (isWorked) return [...cuts, ...(hasNamedAnswer(spec) ? texts : behindLabels(spec, code))];
+  cuts.push(...texts);
   for (const entry of properties.filter((each) => ["args", "result"].includes(nameOf(each))))
     visit(entry.value, (within) => within.type === "Property" && nameOf(within) === "text" && cuts.push(within));
   return cuts;
 }
 
 const nameOf = (entry) => entry.key?.name;
+
+/** Whether STEPS names what a function answers by the answer's own words, and so not by those of the function. */
+function hasNamedAnswer({ properties }) {
+  const answer = properties.find((entry) => nameOf(entry) === "result")?.value;
+  return answer?.properties?.some((entry) => ["label", "text", "columns"].includes(nameOf(entry))) ?? false;
+}
 
 /** What of an object's own text stands behind its label, which ends at the first stop. */
 const behindLabels = ({ properties }, code) =>
