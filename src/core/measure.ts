@@ -8,6 +8,9 @@ export function numberText(value: number, digits = 6): string {
   return String(Number(value.toPrecision(digits)));
 }
 
+/** A size in mm, whatever the sheet's system: zones and rings are written so. */
+export const millimetres = (size: number): string => `${numberText(size, 7)} mm`;
+
 /** A use in percent, whole numbers; more digits where it is small, or where rounding would hide on which side of 100 it is. */
 export function percentText(use: number): string {
   const percent = use * 100;

@@ -105,7 +105,7 @@ const alike = 0.01;
 
 function sizeRemarks({ values }: Quote, { values: asked, part }: NamedDuty, system: System): string[] {
   const remarks: string[] = [];
-  const own = part === "washer" ? values.bore : values.bore;
+  const own = values.bore;
   const wanted = part === "washer" ? asked.inner : asked.bore;
   if (own !== undefined && typeof wanted === "number" && Math.abs(own - wanted) > alike * wanted)
     remarks.push(`bore ${measureText("length", own, system)}, the duty's is ${measureText("length", wanted, system)}`);

@@ -18,6 +18,7 @@ import { bandOf, fitStates, leastBy, warmerStates } from "./fit/states";
 import type { FitState, FitStates } from "./fit/states";
 import type { NamedDuty } from "./model/namedDuty";
 import { dutiesArg } from "./model/readDuties";
+import { riseUntold } from "./model/temperatures";
 
 /** One state of a fit with its word, and the reasons for it. */
 export interface FitRow extends FitState {
@@ -96,7 +97,7 @@ function rowsAt(duty: Duty, grade: Grade): FitRow[] {
     // the moment of pressing in is one, however moist the bush
     ...states.filter(({ name }, i) => i === 0 || name !== "assembly").map((state) => judged(state, grade, duty, false)),
     ...ifNothingKept.map((state) => judged(state, grade, duty, true)),
-    ...warmerFaults(found, duty, warmerStates(found, grade.values, duty)).map((state) =>
+    ...warmerFaults(found, duty, warmerStates(found, riseUntold(grade.values, duty), duty)).map((state) =>
       judged({ ...state, name: `${state.name}, bore warmer` }, grade, duty, true),
     ),
   ];

@@ -1,6 +1,7 @@
 import tolerances from "../../../data/iso286/tolerances.json";
 import deviations from "../../../data/iso286/deviations.json";
 import { clash, mustBe, noDatum } from "../errors";
+import { millimetres } from "../measure";
 import { Deviations, gradeText, ToleranceClass } from "./zone";
 import type { Zone } from "./zone";
 
@@ -28,17 +29,17 @@ const rangeOf = (upTo: readonly number[], size: number): number => upTo.findInde
 export function deviationsOf(zone: Zone, size: number, of: { zone: string; size: string }): Deviations {
   if (zone instanceof Deviations) {
     if (zone.lower < size / 2) return zone;
-    throw mustBe(of.zone, `deviations from ${inMillimetres(size)}, as "+0.05/+0.10", not sizes`, zone.toString());
+    throw mustBe(of.zone, `deviations from ${millimetres(size)}, as "+0.05/+0.10", not sizes`, zone.toString());
   }
   if (zone.size !== undefined && Math.abs(zone.size - size) > hair * size)
-    throw clash(of.zone, `${of.zone} is for ${inMillimetres(zone.size)}, but ${of.size} is ${inMillimetres(size)}`);
+    throw clash(of.zone, `${of.zone} is for ${millimetres(zone.size)}, but ${of.size} is ${millimetres(size)}`);
   if (!(size > 0 && rangeOf(tolerances.upTo, size) >= 0))
-    throw mustBe(of.size, `above 0 mm and at most ${greatestSize} mm for an ISO 286 class`, inMillimetres(size));
+    throw mustBe(of.size, `above 0 mm and at most ${greatestSize} mm for an ISO 286 class`, millimetres(size));
   const found = isoDeviations(zone, size);
   if (!found)
     throw noDatum(
       of.zone,
-      `${of.zone} ${String(zone)} at ${inMillimetres(size)} is not held here: the ISO 286-1 tables of this add-in lack it`,
+      `${of.zone} ${String(zone)} at ${millimetres(size)} is not held here: the ISO 286-1 tables of this add-in lack it`,
     );
   return found;
 }
@@ -56,7 +57,7 @@ export function limitsIn(zone: Zone, size: number, of: { zone: string; size: str
   if (least < 0)
     throw clash(
       of.size,
-      `${of.size} ${inMillimetres(size)} is too small for ${String(zone)}: its least limit would be ${inMillimetres(least)}`,
+      `${of.size} ${millimetres(size)} is too small for ${String(zone)}: its least limit would be ${millimetres(least)}`,
     );
   return { least, greatest: size + upper };
 }
@@ -68,8 +69,6 @@ export function checkFeature(name: string, zone: Zone, feature: "hole" | "shaft"
     feature === "hole" ? 'a hole class (capital letter), as "H7"' : 'a shaft class (small letter), as "f7"';
   throw mustBe(name, `${accepted}, or two deviations`, String(zone));
 }
-
-const inMillimetres = (size: number): string => `${Number(size.toPrecision(7))} mm`;
 
 /** Undefined where the tables have no such class at this size. */
 export function isoDeviations({ letter, grade, isHole }: ToleranceClass, size: number): Deviations | undefined {

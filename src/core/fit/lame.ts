@@ -1,5 +1,5 @@
 import { clash } from "../errors";
-import { numberText } from "../measure";
+import { millimetres, numberText } from "../measure";
 
 /** A bush of bore and outside in a housing, and what both are made of. Diameters in one unit, moduli in one unit. */
 export interface Ring {
@@ -58,11 +58,14 @@ export const heldStrain = (bush: number, housing: number, bushPoisson: number): 
 
 /** Diameters must grow outwards; the error names the one that does not. */
 export function checkDiameters(bore: number, outside: number, housing: number | undefined, housingName: string): void {
-  if (bore >= outside) throw clash("bore", `bore must be below outside, got ${mm(bore)} and ${mm(outside)}`);
+  if (bore >= outside)
+    throw clash("bore", `bore must be below outside, got ${millimetres(bore)} and ${millimetres(outside)}`);
   if (housing !== undefined && outside >= housing)
-    throw clash(housingName, `${housingName} must be above the bush's outside, got ${mm(housing)} and ${mm(outside)}`);
+    throw clash(
+      housingName,
+      `${housingName} must be above the bush's outside, got ${millimetres(housing)} and ${millimetres(outside)}`,
+    );
 }
-const mm = (value: number): string => `${numberText(value, 7)} mm`;
 
 /** Polymers yield at a strain of some 4 to 10 % (common practice, no source): beyond a tenth no elastic estimate means anything. */
 export function checkStrain(interference: number, outside: number): void {

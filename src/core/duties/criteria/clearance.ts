@@ -1,10 +1,10 @@
-import type { System } from "../../kinds";
-import { measureText } from "../../measure";
 import misses from "../../../../data/misses.json";
 import { assemblyTemperature } from "../../fit/running";
+import type { System } from "../../kinds";
+import { measureText } from "../../measure";
 import { criterion, figure, isMissing, joined, rounding, withoutData } from "../judging/criterion";
 import type { Given } from "../model/fields";
-import { riseUntold } from "../model/temperatures";
+import { riseUntold, warmerText } from "../model/temperatures";
 import { fitFields } from "../fit/assembly";
 import { fitProperties, fitStates, leastBy, mayClose, narrowest, warmerStates } from "../fit/states";
 import type { FitState, FitStates } from "../fit/states";
@@ -66,12 +66,14 @@ export const clearance = criterion(
         ...ifThicker(found, duty.given, system),
       ];
       const by = riseUntold(values, duty);
-      if (by === 0 || !mayClose(worst.course, by, value - limit)) return { word: "fits", ...finding, notes };
-      const warm = warmerStates(found, values, duty).filter((state) => clearanceFault(state, duty.given) !== undefined);
+      const mayMiss = by > 0 && mayClose(worst.course, by, value - limit);
+      const warm = mayMiss
+        ? warmerStates(found, by, duty).filter((state) => clearanceFault(state, duty.given) !== undefined)
+        : [];
       if (warm.length === 0) return { word: "fits", ...finding, notes };
       const narrow = leastBy(warm, leastOf);
       const say = (system: System) =>
-        `clearance ${measureText("length", leastOf(narrow), system, 3)} when ${narrow.name} with the bore ${measureText("rise", by, system, 2)} warmer than its PV implies, as was measured`;
+        `clearance ${measureText("length", leastOf(narrow), system, 3)} when ${narrow.name} ${warmerText(by, system)}`;
       return { word: "care", ...finding, notes, say };
     }
     const say = (system: System) => {

@@ -4,7 +4,7 @@ import { measureText, percentText } from "../../measure";
 import { criterion, figure, holds, isMissing, joined, lacking, withoutData } from "../judging/criterion";
 import type { Working } from "../judging/criterion";
 import type { FieldKey, Given } from "../model/fields";
-import { riseUntold } from "../model/temperatures";
+import { riseUntold, warmerText } from "../model/temperatures";
 import { fitFields } from "../fit/assembly";
 import { fitProperties, fitStates, leastBy, neededShareOf, warmerStates } from "../fit/states";
 import type { FitState, FitStates } from "../fit/states";
@@ -125,11 +125,10 @@ export const grip = criterion(
     if (untold.includes("assemblyMoisture"))
       return { word: "care", ...judged, say: () => "grip: moisture at assembly not told" };
     // with the whole of the press fit kept a warmer hold takes nothing from it
-    const isKept = duty.given.keptGrip === 1;
-    const warm = isKept ? undefined : warmerStates(found, values, duty).find((state) => gripFault(state) !== undefined);
+    const by = duty.given.keptGrip === 1 ? 0 : riseUntold(values, duty);
+    const warm = warmerStates(found, by, duty).find((state) => gripFault(state) !== undefined);
     if (warm) {
-      const say = (system: System) =>
-        `grip lost when ${warm.name}, with the bore ${measureText("rise", riseUntold(values, duty), system, 2)} warmer than its PV implies, as was measured`;
+      const say = (system: System) => `grip lost when ${warm.name}, ${warmerText(by, system)}`;
       return { word: "care", ...judged, say };
     }
     return { word: "fits", ...judged };

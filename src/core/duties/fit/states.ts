@@ -11,7 +11,7 @@ import { assemblyOf, elasticFigures } from "./assembly";
 import type { Assembly } from "./assembly";
 import { climates, moisturesOf, swellingKey } from "./climates";
 import type { Climate, Moisture } from "./climates";
-import { boreRise, riseUntold } from "../model/temperatures";
+import { boreRise } from "../model/temperatures";
 
 /** Bush, housing and shaft in one state. */
 export interface FitState extends Climate {
@@ -105,9 +105,8 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
   };
 }
 
-/** The states that a bore changes which is warmer than told: running, and cold again after it. */
-export function warmerStates({ states }: FitStates, values: Values, duty: Duty): FitState[] {
-  const by = riseUntold(values, duty);
+/** The states that a bore changes which is so much warmer than told, K: running, and cold again after it. */
+export function warmerStates({ states }: FitStates, by: number, duty: Duty): FitState[] {
   if (by === 0) return [];
   const surroundings = duty.temperature.high;
   const warmer = (climate: Climate): Climate => {

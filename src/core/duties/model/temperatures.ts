@@ -1,7 +1,11 @@
 import misses from "../../../../data/misses.json";
 import type { Span } from "../../formula";
+import { valueAt } from "../../grades/model/curve";
+import type { Curve } from "../../grades/model/curve";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { boreAt, statedAt } from "../../heat/derating";
+import type { System } from "../../kinds";
+import { measureText } from "../../measure";
 import { isMissing } from "../judging/criterion";
 import type { Duty } from "./duty";
 import { pathRises } from "./heatPaths";
@@ -29,20 +33,15 @@ export function boreRise(values: Values, duty: Duty): number | PropertyKey {
 
 const { at90, at150, at250 } = misses.boreLowBy;
 /** By how much measured bores were warmer than the straight line has them, K, over the highest temperature of the bush, °C. */
-const measured = [
-  [statedAt, 0],
-  [90, at90],
-  [150, at150],
-  [250, at250],
-] as const;
-
-/** Between the measurements in proportion, beyond them as between the last two. */
-function lowBy(highest: number): number {
-  const next = measured.findIndex(([at]) => at >= highest);
-  const i = next === -1 ? measured.length - 1 : Math.max(1, next);
-  const [[a, low], [b, high]] = [measured[i - 1]!, measured[i]!];
-  return Math.max(0, low + ((high - low) * (highest - a)) / (b - a));
-}
+const measured: Curve = [
+  { at: statedAt, value: 0 },
+  { at: 90, value: at90 },
+  { at: 150, value: at150 },
+  { at: 250, value: at250 },
+];
+/** Hotter than was measured it rises as between the last two points. */
+const lowBy = (highest: number): number =>
+  valueAt(measured, highest) ?? at250 + ((at250 - at150) * (highest - 250)) / (250 - 150);
 
 /**
  * How much warmer than `boreRise` the bore may be, K, since friction that falls with heat is higher below the PV limit: as was
@@ -57,6 +56,10 @@ export function riseUntold(values: Values, duty: Duty): number {
   const warmer = Math.min(implied + Math.min(implied, lowBy(highest)), highest - duty.temperature.high);
   return Math.max(0, warmer - told);
 }
+
+/** Says of a state that its bore is so much warmer than told. */
+export const warmerText = (by: number, system: System): string =>
+  `with the bore ${measureText("rise", by, system, 2)} warmer than its PV implies, as was measured`;
 
 /** The temperatures that the bore takes on, from the cold surroundings at rest to the warm ones in motion. */
 export function boreSpan(values: Values, duty: Duty): Span | PropertyKey {
