@@ -25,10 +25,13 @@ export function finishFile(
   const parts = unzipSync(file);
   changePart(parts, "xl/workbook.xml", (text) => text.replace(/<calcPr[^>]*\/>/, `<calcPr calcId="${calculation}"/>`));
   changePart(parts, "docProps/app.xml", (text) => text.replace(/<Application>[^<]*/, `<Application>${application}`));
-  for (const name of Object.keys(parts).filter((part) => /^xl\/worksheets\/sheet\d+\.xml$/.test(part))) {
-    const text = strFromU8(parts[name]!);
+  for (const [name, part] of Object.entries(parts)) {
+    if (!/^xl\/worksheets\/sheet\d+\.xml$/.test(name)) continue;
     parts[name] = strToU8(
-      text.replace(/ t="str"((?:(?!<\/c>).)*<v>#(?:N\/A|VALUE!|DIV\/0!|NUM!|REF!|NAME\?)<\/v>)/g, ' t="e"$1'),
+      strFromU8(part).replace(
+        / t="str"((?:(?!<\/c>).)*<v>#(?:N\/A|VALUE!|DIV\/0!|NUM!|REF!|NAME\?)<\/v>)/g,
+        ' t="e"$1',
+      ),
     );
   }
   more?.(parts);

@@ -1,14 +1,15 @@
 import { CellError } from "../../edge/host";
 import { arithmetic, passing, same, spread } from "./values";
-import type { Grid } from "./values";
+import type { Grid, Value } from "./values";
 
-type Native = (given: readonly Grid[]) => Grid;
+/** Takes what stands in the formula; one that gets too little throws. */
+type Native = (...given: readonly Grid[]) => Grid;
 
 /** One of the few of a spreadsheet's own functions that the workbooks use. */
 export function native(name: string, given: readonly Grid[]): Grid {
   const calculate = natives.get(name);
   if (!calculate) throw new Error(`${name} is not among the functions that the workbooks use`);
-  return calculate(given);
+  return calculate(...given);
 }
 
 const numbersIn = (given: readonly Grid[]): number[] =>
@@ -17,43 +18,51 @@ const numbersIn = (given: readonly Grid[]): number[] =>
 /** A function of one number, cell by cell. */
 const ofOne =
   (calculate: (x: number) => number): Native =>
-  ([grid]) =>
-    spread([grid!], ([a]) => passing([a!]) ?? arithmetic(a!, 0, calculate));
+  (grid) =>
+    spread([grid], (a) => passing([a]) ?? arithmetic(a, 0, calculate));
 
-function sumProduct(given: readonly Grid[]): Grid {
+/** The one cell of an argument that is no range. */
+const cellOf = (grid: Grid): Value => {
+  const [[cell] = []] = grid;
+  if (cell === undefined) throw new Error("an argument is empty");
+  return cell;
+};
+
+function sumProduct(...given: readonly Grid[]): Grid {
   const lists = given.map((grid) => grid.flat());
   const terms = (lists[0] ?? []).map((_, i) => lists.reduce((product, list) => product * Number(list[i] ?? 0), 1));
   return [[terms.reduce((sum, term) => sum + term, 0)]];
 }
 
-const round: Native = ([numbers, digits]) => {
-  const by = 10 ** Number(digits![0]![0]);
-  return ofOne((x) => (Math.sign(x) * Math.round(Math.abs(x) * by)) / by)([numbers!]);
-};
+function round(numbers: Grid, digits: Grid): Grid {
+  const by = 10 ** Number(cellOf(digits));
+  return ofOne((x) => (Math.sign(x) * Math.round(Math.abs(x) * by)) / by)(numbers);
+}
 
-const either: Native = (given) => {
-  const [tests, yes, no = [[false]]] = given as [Grid, Grid, Grid?];
+function either(tests: Grid, yes: Grid, no: Grid = [[false]]): Grid {
+  const [first = [], ...others] = tests;
   // one test chooses a whole range, as Excel has it
-  if (tests.length === 1 && tests[0]!.length === 1) {
-    const error = passing(tests[0]!);
-    return error ? [[error]] : tests[0]![0] ? yes : no;
+  if (others.length === 0 && first.length === 1) {
+    const error = passing(first);
+    return error ? [[error]] : first[0] ? yes : no;
   }
-  return spread([tests, yes, no], ([test, a, b]) => passing([test!]) ?? (test ? a! : b!));
-};
+  return spread([tests, yes, no], (test, a, b) => passing([test]) ?? (test ? a : b));
+}
 
-const match: Native = ([wanted, list]) => {
-  const place = list!.flat().findIndex((cell) => same(cell, wanted![0]![0]!));
+function match(wanted: Grid, list: Grid): Grid {
+  const sought = cellOf(wanted);
+  const place = list.flat().findIndex((cell) => same(cell, sought));
   return [[place < 0 ? new CellError("#N/A") : place + 1]];
-};
+}
 
-const repeat: Native = ([texts, counts]) =>
-  spread([texts!, counts!], ([text, times]) => passing([text!, times!]) ?? String(text).repeat(Number(times)));
+const repeat: Native = (texts, counts) =>
+  spread([texts, counts], (text, times) => passing([text, times]) ?? String(text).repeat(Number(times)));
 
 const natives: ReadonlyMap<string, Native> = new Map<string, Native>([
   ["PI", () => [[Math.PI]]],
-  ["MIN", (given) => [[Math.min(...numbersIn(given))]]],
-  ["MAX", (given) => [[Math.max(...numbersIn(given))]]],
-  ["SUM", (given) => [[numbersIn(given).reduce((a, b) => a + b, 0)]]],
+  ["MIN", (...given) => [[Math.min(...numbersIn(given))]]],
+  ["MAX", (...given) => [[Math.max(...numbersIn(given))]]],
+  ["SUM", (...given) => [[numbersIn(given).reduce((a, b) => a + b, 0)]]],
   ["SUMPRODUCT", sumProduct],
   ["SQRT", ofOne(Math.sqrt)],
   ["LN", ofOne(Math.log)],
@@ -62,13 +71,17 @@ const natives: ReadonlyMap<string, Native> = new Map<string, Native>([
   ["DEGREES", ofOne((x) => (x * 180) / Math.PI)],
   ["ROUND", round],
   ["REPT", repeat],
-  ["IFERROR", ([a, b]) => spread([a!, b!], ([value, instead]) => (value instanceof CellError ? instead! : value!))],
-  ["ROWS", ([grid]) => [[grid!.length]]],
+  ["IFERROR", ifError],
+  ["ROWS", (grid) => [[grid.length]]],
   ["IF", either],
-  ["INDEX", ([grid, row, col]) => index(grid!, Number(row![0]![0]), Number(col?.[0]?.[0] ?? 1))],
+  ["INDEX", index],
   ["MATCH", match],
 ]);
 
-function index(grid: Grid, row: number, col: number): Grid {
-  return [[grid[row - 1]?.[col - 1] ?? null]];
+function ifError(values: Grid, others: Grid): Grid {
+  return spread([values, others], (value, instead) => (value instanceof CellError ? instead : value));
+}
+
+function index(grid: Grid, row: Grid, col?: Grid): Grid {
+  return [[grid[Number(cellOf(row)) - 1]?.[Number(col?.[0]?.[0] ?? 1) - 1] ?? null]];
 }

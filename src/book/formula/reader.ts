@@ -5,6 +5,7 @@ import { answer } from "../../edge/sheet";
 import { native } from "./natives";
 import { arithmetic, passing, same, spread } from "./values";
 import type { Grid, Value } from "./values";
+import { present } from "../../core/present";
 
 /** Where a formula finds what it refers to; each may throw what is not there. */
 export interface Sources {
@@ -34,7 +35,7 @@ export class Reader {
       const found = token.exec(text);
       if (!found) throw new Error(`cannot read ${text} at ${text.slice(start)}`);
       const kind = found.findIndex((group, i) => i > 0 && group !== undefined);
-      this.tokens.push({ kind, text: found[kind]! });
+      this.tokens.push({ kind, text: present(found[kind]) });
     }
   }
 
@@ -64,10 +65,11 @@ export class Reader {
     if (!here) return this.atom();
     let left = this.level(depth + 1);
     for (;;) {
-      const operator = this.tokens[this.at]?.kind === 7 ? here[this.tokens[this.at]!.text] : undefined;
+      const next = this.tokens[this.at];
+      const operator = next?.kind === 7 ? here[next.text] : undefined;
       if (!operator) return left;
       this.at++;
-      left = spread([left, this.level(depth + 1)], ([a, b]) => passing([a!, b!]) ?? operator(a!, b!));
+      left = spread([left, this.level(depth + 1)], (a, b) => passing([a, b]) ?? operator(a, b));
     }
   }
 
@@ -79,7 +81,7 @@ export class Reader {
     if (kind === 4) return this.reference(text);
     if (kind === 5) return this.call(text);
     if (kind === 6) return [[text === "TRUE"]];
-    if (text === "-") return spread([this.atom()], ([a]) => arithmetic(0, a!, (x, y) => x - y));
+    if (text === "-") return spread([this.atom()], (a) => arithmetic(0, a, (x, y) => x - y));
     if (text !== "(") throw new Error(`cannot read ${this.text}`);
     const inner = this.level(0);
     this.expect(")");
@@ -91,10 +93,12 @@ export class Reader {
   }
 
   private reference(text: string): Grid {
-    const [, sheet, address] = /^(?:'?([^'!]+)'?!)?(.*)$/.exec(text)!;
-    return address!.endsWith("#")
-      ? this.sources.spill(sheet, address!.slice(0, -1).replaceAll("$", ""))
-      : this.sources.range(sheet, address!);
+    const mark = text.lastIndexOf("!");
+    const sheet = mark < 0 ? undefined : text.slice(0, mark).replace(/^'|'$/g, "");
+    const address = text.slice(mark + 1);
+    return address.endsWith("#")
+      ? this.sources.spill(sheet, address.slice(0, -1).replaceAll("$", ""))
+      : this.sources.range(sheet, address);
   }
 
   private call(name: string): Grid {

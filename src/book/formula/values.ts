@@ -20,7 +20,7 @@ export function arithmetic(a: Value, b: Value, calculate: (x: number, y: number)
 }
 
 /** Element by element, as Excel combines ranges. */
-export function spread(grids: readonly Grid[], calculate: (cells: Value[]) => Value): Grid {
+export function spread(grids: readonly Grid[], calculate: (...cells: Value[]) => Value): Grid {
   const rows = Math.max(...grids.map((grid) => grid.length));
   const cols = Math.max(...grids.map((grid) => grid[0]?.length ?? 1));
   const cell = (grid: Grid, r: number, c: number): Value => {
@@ -29,6 +29,6 @@ export function spread(grids: readonly Grid[], calculate: (cells: Value[]) => Va
     return value === undefined ? new CellError("#N/A") : value;
   };
   return Array.from({ length: rows }, (_, r) =>
-    Array.from({ length: cols }, (_, c) => calculate(grids.map((grid) => cell(grid, r, c)))),
+    Array.from({ length: cols }, (_, c) => calculate(...grids.map((grid) => cell(grid, r, c)))),
   );
 }

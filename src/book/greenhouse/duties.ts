@@ -1,4 +1,4 @@
-import { field, fields } from "../../core/duties";
+import { field, fieldHeading, fields } from "../../core/duties";
 import type { FieldKey } from "../../core/duties";
 import { kinds } from "../../core/kinds";
 import { areaOf, columnName } from "../../port/address";
@@ -6,6 +6,7 @@ import type { BookCell, BookSheet, Look, Mark, PickList } from "../book";
 import { dutyCells, dutyColumns, dutyHeadings, dutyRows } from "./dutyRows";
 import { ownGrades } from "./ownGrades";
 import { across } from "./parts";
+import { present } from "../../core/present";
 
 interface Column {
   readonly width: number;
@@ -44,8 +45,13 @@ const isNumber = (key: FieldKey): boolean => field(key).kind in kinds;
 const leastWidth = (key: FieldKey): number =>
   key === "duty" ? 32 : key === "media" ? 22 : key === "shaft" ? 27 : key === "housing" ? 17 : isNumber(key) ? 8 : 14;
 /** No word of a heading is broken; the grid breaks a unit at its slash unless it fits behind its name. */
-const widthOf = (key: FieldKey, heading: string): number =>
-  Math.max(leastWidth(key), ...heading.split(/ (?!\[[^\]]*\/)/).map((word) => word.length + 3));
+const widthOf = (key: FieldKey): number =>
+  Math.max(
+    leastWidth(key),
+    ...fieldHeading(key, "metric")
+      .split(/ (?!\[[^\]]*\/)/)
+      .map((word) => word.length + 3),
+  );
 
 const marks: readonly (readonly [when: (verdict: string) => string, as: Mark["as"]])[] = [
   // an answer that is an error is marked like one that fails
@@ -68,7 +74,7 @@ export function dutyLooks(top: number, last: number) {
   const governing = letterOf("governing");
   const verdict = letterOf("verdict");
   return {
-    widths: [...answered.map(([, { width }]) => width), ...dutyColumns.map((key, i) => widthOf(key, dutyHeadings[i]!))],
+    widths: [...answered.map(([, { width }]) => width), ...dutyColumns.map(widthOf)],
     frozen: { rows: top, columns: 1 },
     growing: ["A", governing, verdict, letterOf("not asked")].map((letter) => below(letter)),
     areas: [
@@ -94,7 +100,7 @@ export const dutyRange = `${dutySheet}!$${firstInput}$${top}:$${lastInput}$${las
 export const answerRange = (name: keyof typeof answers): string =>
   `${dutySheet}!$${letterOf(name)}$${top}:$${letterOf(name)}$${last}`;
 export const nameRange = `${dutySheet}!${firstInput}${top + 1}:${firstInput}${last}`;
-export const firstDuty = dutyRows[0]!.duty as string;
+export const firstDuty = String(present(dutyRows[0]?.duty));
 
 const inputCells = (): [string, BookCell][] =>
   dutyCells.flatMap((row, r) =>

@@ -79,7 +79,7 @@ export const gradeWidths = headings.map(({ width }) => width);
 const lastColumn = columnName(headings.length - 1);
 const lastRow = headingRow + gradeRows.length + spareRows;
 const column = (i: number): string => `${columnName(i)}${headingRow + 1}:${columnName(i)}${lastRow}`;
-const isWords = (i: number): boolean => typeof gradeRows[0]![i] === "string";
+const isWords = (i: number): boolean => typeof gradeRows[0]?.[i] === "string";
 
 /** The table with its heading row and room for more grades. */
 export const gradeTable: BookTable = { name: "OwnGrades", sheet, range: `$A$${headingRow}:$${lastColumn}$${lastRow}` };

@@ -7,6 +7,7 @@ import { marksBy } from "./duties";
 import { dutyRows } from "./dutyRows";
 import { ownGrades } from "./ownGrades";
 import { across, cautionLines, titled } from "./parts";
+import { present } from "../../core/present";
 
 const [first, ...others] = given.rows as readonly (readonly (Scalar | null)[])[];
 
@@ -14,7 +15,7 @@ const [first, ...others] = given.rows as readonly (readonly (Scalar | null)[])[]
 export const quoteHeadings = first as readonly string[];
 export const quoteRows = others;
 
-const duty = { ...dutyRows.find(({ id }) => id === given.duty)!, ...given.running };
+const duty = { ...present(dutyRows.find(({ id }) => id === given.duty)), ...given.running };
 // in the order in which their headings suit the columns of the offers below
 const asked = [
   ...(["duty", "shaft", "temperature", "load", "bore", "length", "motion", "rpm", "hours", "dirt"] as const),

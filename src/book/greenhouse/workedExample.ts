@@ -1,8 +1,8 @@
 import { parametersOf } from "../../core/describe";
 import type { BookCell, BookSheet } from "../book";
 import { lessons } from "./lessons";
-import type { Lesson } from "./lessons";
 import { across, cautionLines, titled } from "./parts";
+import { present } from "../../core/present";
 
 const chosen = "B4";
 const steps = 8;
@@ -33,7 +33,7 @@ function lessonCells(): { cells: Record<string, BookCell>; last: number; heads: 
     row++;
     inputs.forEach((value, i) => {
       cells[`A${row}`] = { value: i + 1, look: "result" };
-      cells[`B${row}`] = { value: parametersOf(formula.spec)[i]!.name };
+      cells[`B${row}`] = { value: present(parametersOf(formula.spec)[i]).name };
       cells[`C${row}`] = { value, look: "answer" };
       row++;
     });
@@ -46,7 +46,7 @@ const column = (letter: string): string => `$${letter}$${lessonTop + 1}:$${lette
 const line = "$G$4";
 const given = Array.from({ length: most }, (_, i) => `G${steps + 1 + i}`);
 
-const firstLesson: Lesson = lessons[1]!;
+const firstLesson = present(lessons[1]);
 const cautions = cautionLines(listed.last + most + 3, "F");
 
 /** A calculation of choice, worked step by step for a class. */

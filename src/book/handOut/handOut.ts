@@ -6,6 +6,7 @@ import { slipOf } from "./slip";
 import type { Slip } from "./slip";
 import { taskOf } from "./tasks";
 import type { Figure, Task } from "./tasks";
+import { present } from "../../core/present";
 
 /** What a trainer asks for. */
 export interface HandOutWish {
@@ -62,7 +63,7 @@ export function mistakeText({ tasks }: HandOut, { task, results, figure, putIn, 
   const { text, symbol, unit } = figure;
   const found = task.asked.map(
     (asked, i) =>
-      `${asked.symbol} = ${figureText({ value: results[i]!, unit: asked.unit })} instead of ${figureText(asked)}`,
+      `${asked.symbol} = ${figureText({ value: present(results[i]), unit: asked.unit })} instead of ${figureText(asked)}`,
   );
   return `The mistake is in task ${tasks.indexOf(task) + 1}, ${why}: ${text} ${symbol} was put in as ${figureText({ value: putIn, unit })} instead of ${figureText(figure)}, so that ${found.join(" and ")} came out.`;
 }

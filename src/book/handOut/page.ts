@@ -6,6 +6,7 @@ import type { RecordLine } from "../record/page";
 import { figureText, forClass, handedIn, mistakeText, toCheck } from "./handOut";
 import type { HandOut } from "./handOut";
 import type { Figure, Task } from "./tasks";
+import { present } from "../../core/present";
 
 const style = `
 .hand-out { font-size: 10pt; line-height: 1.35; }
@@ -34,7 +35,7 @@ function exerciseBody(made: HandOut): string {
   const tasks = made.tasks.map((task, i) => {
     const results = made.slip && handedIn(task, made.slip);
     const asked = task.asked.map(({ symbol, unit, text: what }, k) => {
-      const check = results ? ` To check: ${figureText({ value: results[k]!, unit })}` : "";
+      const check = results ? ` To check: ${figureText({ value: present(results[k]), unit })}` : "";
       return element("p", escaped(`${what}: ${symbol} = ${blank} ${unitText(unit)}${check && `.${check}`}`));
     });
     const known = [...task.given, ...task.data].map(figureRow).join("");

@@ -7,6 +7,7 @@ import { stepsFormula } from "./call";
 import { figureText, forClass, handedIn, mistakeText, toCheck } from "./handOut";
 import type { HandOut } from "./handOut";
 import type { Task } from "./tasks";
+import { present } from "../../core/present";
 
 type Cells = Record<string, BookCell>;
 const first = 5;
@@ -97,7 +98,7 @@ function answersSheet(made: HandOut, name: string, inputs: Exercise["inputs"]): 
     cells[`A${row}`] = { value: `${i + 1}. ${task.lesson.story}`, look: "group" };
     const top = row + 1;
     const last = top + task.working.length;
-    cells[`A${top}`] = { formula: stepsFormula(task.lesson.formula, inputs.get(task)!, task.system) };
+    cells[`A${top}`] = { formula: stepsFormula(task.lesson.formula, present(inputs.get(task)), task.system) };
     areas.push(
       { range: `A${top}:E${top}`, look: "heading" },
       { range: `A${top + 1}:C${last}`, look: "text" },

@@ -1,7 +1,7 @@
-import type { Arg } from "../../core/formula";
 import type { Kind } from "../../core/kinds";
+import { present } from "../../core/present";
 import type { Scalar } from "../book";
-import { answered, drawn, isVaried, kindOf } from "./tasks";
+import { answered, argumentAt, drawn, isVaried, kindOf } from "./tasks";
 import type { Figure, Task } from "./tasks";
 
 /** A result as somebody hands it in who put one figure in wrongly. */
@@ -30,15 +30,14 @@ const nearest = 0.1;
 
 /** One of the tasks with one figure put in wrongly, both chosen by the trainer's number; its results are the function's own. */
 export function slipOf(tasks: readonly Task[], number: number): Slip {
-  const slips = tasks.flatMap((task) => task.given.flatMap((_, i) => slipAt(task, i) ?? []));
+  const slips = tasks.flatMap((task) => task.given.flatMap((figure, i) => slipAt(task, figure, i) ?? []));
   if (slips.length === 0) throw new Error("none of these calculations shows a mistake: choose another one");
-  return slips[drawn(number, "slip") % slips.length]!;
+  return present(slips[drawn(number, "slip") % slips.length]);
 }
 
-function slipAt(task: Task, at: number): Slip | undefined {
+function slipAt(task: Task, figure: Figure, at: number): Slip | undefined {
   const { lesson, given, asked, system } = task;
-  const figure = given[at]!;
-  const [name, arg] = Object.entries<Arg>(lesson.formula.spec.args)[at]!;
+  const [name, arg] = argumentAt(lesson.formula, at);
   const kind = kindOf(arg);
   const way = kind && ways.find(({ suits }) => suits(name, kind));
   if (!way || typeof figure.value !== "number") return undefined;

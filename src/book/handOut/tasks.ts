@@ -3,6 +3,7 @@ import { isNumberArg, resultSymbols } from "../../core/formula";
 import type { Arg, Formula } from "../../core/formula";
 import { kinds } from "../../core/kinds";
 import type { Kind, System } from "../../core/kinds";
+import { present } from "../../core/present";
 import { factorWord } from "../../core/teach/workedRows";
 import { labelOf } from "../../core/teach/worksheet";
 import { fromWorking } from "../../core/units/scale";
@@ -50,6 +51,10 @@ const digits = { metric: 2, inch: 3 } as const;
 const fixedDigits = 4;
 const mostDraws = 50;
 
+/** An argument by its place in a call. */
+export const argumentAt = ({ spec }: Formula, at: number): [name: string, arg: Arg] =>
+  present(Object.entries<Arg>(spec.args)[at]);
+
 /** The kind that an argument's plain number has. */
 export const kindOf = (arg: Arg): Kind | undefined =>
   isNumberArg(arg) ? arg.kind : arg.kind === "span" ? "temperature" : undefined;
@@ -66,9 +71,8 @@ export function taskOf(lesson: Lesson, number: number, wanted: System): Task {
 }
 
 function inputsOf({ name, formula, inputs }: Lesson, number: number, draw: number, system: System): Scalar[] {
-  const args = Object.entries<Arg>(formula.spec.args);
   return inputs.map((value, i) => {
-    const [argument, arg] = args[i]!;
+    const [argument, arg] = argumentAt(formula, i);
     const kind = kindOf(arg);
     if (typeof value !== "number" || !kind) return value;
     const varies = isVaried(argument, kind);
@@ -91,22 +95,21 @@ export function answered(formula: Formula, inputs: readonly Scalar[], system: Sy
 
 function taskWith(lesson: Lesson, inputs: readonly Scalar[], answers: readonly Scalar[], system: System): Task {
   const { spec } = lesson.formula;
-  const args = Object.entries<Arg>(spec.args);
   const given = inputs.map((value, i): Figure => {
-    const [name, arg] = args[i]!;
+    const [name, arg] = argumentAt(lesson.formula, i);
     const kind = kindOf(arg);
     const symbol = isNumberArg(arg) ? arg.symbol : name;
     return { text: arg.label ?? labelOf(arg.text), symbol, value, unit: kind ? kinds[kind][system] : "" };
   });
   const asked = resultSymbols(spec.result).map(({ symbol, kind, name, at }): Figure => {
     const text = labelOf(name ?? spec.text);
-    return { text, symbol, value: answers[at]!, unit: kinds[kind][system] };
+    return { text, symbol, value: present(answers[at]), unit: kinds[kind][system] };
   });
   const working = workingOf(lesson.formula, inputs, system);
   const told = new Set([...given, ...asked].map(({ symbol }) => symbol));
   const data = working
     .filter(([text, symbol]) => !String(symbol).includes("=") && !told.has(String(symbol)) && !isNote(text))
-    .map(([text, symbol, shown]) => ({ text: String(text), symbol: String(symbol), value: shown!, unit: "" }));
+    .map(([text, symbol, shown]) => ({ text: String(text), symbol: String(symbol), value: present(shown), unit: "" }));
   return { lesson, system, given, data, asked, working };
 }
 

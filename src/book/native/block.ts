@@ -18,6 +18,7 @@ import { conditionText, expression } from "./expression";
 import { literal } from "./given";
 import type { Given } from "./given";
 import { givenCell, inSystem, isNear, numberFormula, wordFormula } from "./inputs";
+import { present } from "../../core/present";
 
 /** A call worked in a spreadsheet's own formulas, a row for each symbol; cells hold the present value beside their formula. */
 export interface NativeBlock {
@@ -115,7 +116,7 @@ class Block {
     this.cells.set(symbol, this.address(valueColumn));
     this.known.set(symbol, value);
   }
-  private cellOf = (symbol: string): string => this.cells.get(symbol)!;
+  private cellOf = (symbol: string): string => present(this.cells.get(symbol));
 
   private inputs(): void {
     Object.entries<Arg>(this.f.spec.args).forEach(([name, arg], i) => {

@@ -6,6 +6,7 @@ import { Reader } from "../formula/reader";
 import { CellError } from "../../edge/host";
 import { isOneRange } from "./given";
 import type { Grid, Value } from "../formula/values";
+import { present } from "../../core/present";
 
 /** A sheet of a workbook as it was read, from its first cell on. */
 export interface HandedSheet {
@@ -70,7 +71,7 @@ export function readCells({ cells }: BookSheet): ReadCell[][] {
   for (const [at, { value = null, formula }] of Object.entries(cells)) {
     const { row, col } = areaOf(at);
     while (lines.length <= row) lines.push([]);
-    const line = lines[row]!;
+    const line = present(lines[row]);
     while (line.length <= col) line.push(empty);
     line[col] = { value, text: String(value ?? ""), ...(formula !== undefined && { formula }) };
   }

@@ -32,8 +32,8 @@ export function expression(tree: Tree, cellOf: CellOf): string {
         .map(({ isMinus, tree: term }, i) => (isMinus ? "-" : i === 0 ? "" : "+") + inside(term))
         .join("");
     case "product": {
-      const [over, under] = [tree.over, tree.under].map((parts) => parts.map(inside).join("*"));
-      return under === "" ? over! : `${over === "" ? "1" : over}/${tree.under.length > 1 ? `(${under})` : under}`;
+      const [over, under] = [tree.over.map(inside).join("*"), tree.under.map(inside).join("*")];
+      return under === "" ? over : `${over === "" ? "1" : over}/${tree.under.length > 1 ? `(${under})` : under}`;
     }
     case "power":
       return `${inside(tree.base)}^${inside(tree.exponent)}`;

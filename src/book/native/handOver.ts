@@ -1,6 +1,7 @@
 import { catalogue } from "../../core";
 import { isSpill } from "../../core/formula";
 import type { Formula } from "../../core/formula";
+import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
 import { freeName } from "../../port/names";
 import { qualified, quotedName, referencesIn } from "../../port/references";
@@ -79,7 +80,7 @@ class Maker {
         const place = { sheet: name, row, col, ...area };
         const values = this.cells.read(place);
         this.formula(place, cell.formula, values).forEach((texts, r) =>
-          texts.forEach((text, c) => (out[row + r]![col + c] = handedCell(values[r]![c]!, text))),
+          texts.forEach((text, c) => (present(out[row + r])[col + c] = handedCell(present(values[r]?.[c]), text))),
         );
       }),
     );
@@ -110,7 +111,7 @@ class Maker {
     const [call] = calls;
     const isWhole = call !== undefined && calls.length === 1 && call.start === 1 && call.end === formula.length;
     if (isWhole) return this.whole(place, call, values);
-    if (values.length * values[0]!.length > 1) throw new Stays("a formula of several calls that spills");
+    if (place.rows * place.cols > 1) throw new Stays("a formula of several calls that spills");
     const fixed: string[] = [];
     const text = withCalls(formula, calls, (one) => this.call(place.sheet, one, fixed));
     return { texts: [[text]], fixed };
@@ -120,7 +121,7 @@ class Maker {
   private whole(place: Place, call: CallText, values: readonly (readonly ReadCell[])[]) {
     const f = formulaOf(call.id);
     const isRow = isSpill(f.spec.result);
-    const count = isRow ? values.length : values.length * values[0]!.length;
+    const count = isRow ? place.rows : place.rows * place.cols;
     if (count > mostElements) throw new Stays(`more than ${mostElements} rows`);
     const fixed = new Set<string>();
     const texts = values.map((line, r) => {
@@ -165,9 +166,10 @@ class Maker {
   ): Given | undefined {
     if (text === "") return undefined;
     const value = this.cells.answer(text, sheet);
-    if (value.length * value[0]!.length === 1) {
+    const cells = value.flat();
+    if (cells.length === 1) {
       const worked = withCalls(text, callsIn(text), (one) => this.call(sheet, one, []));
-      return { text: qualified(worked, sheet), value: value[0]![0] };
+      return { text: qualified(worked, sheet), value: cells[0] };
     }
     const area = isOneRange(text) ? referencesIn(text, sheet)[0] : undefined;
     if (!area || (area.rows > 1 && area.rows !== shape.length)) throw new Stays("it reads a whole range");
