@@ -2,6 +2,7 @@ import { functions } from "../core";
 import { readDuties } from "../core/duties";
 import type { Cell } from "../core/formula";
 import type { System } from "../core/kinds";
+import { present } from "../core/present";
 import { answered, isUnread, asShown } from "../edge/shown";
 import type { Shown } from "../edge/shown";
 import { inLines } from "./files";
@@ -27,10 +28,10 @@ export function check(
   const { lines: duties, first, unknownColumns } = readDuties(cells, system, "duties");
   const { heading, lines: rows } = answered(functions.DUTIES, [cells, grades, system]);
   const told = (cell: Shown): Shown => (typeof cell === "string" ? inLines(cell, table, "duties") : cell);
-  const own = duties.map(({ number }) => rows[number - first]!);
-  const lines = duties.map(({ number }, i) => [
-    table.lines[number - 2] ?? table.line,
-    ...own[i]!.map((cell) => told(asShown(cell))),
+  const own = duties.map(({ number }) => ({ number, cells: present(rows[number - first]) }));
+  const lines = own.map((duty) => [
+    table.lines[duty.number - 2] ?? table.line,
+    ...duty.cells.map((cell) => told(asShown(cell))),
   ]);
   const verdict = 1 + heading.indexOf("verdict");
   return {
@@ -38,6 +39,6 @@ export function check(
     lines,
     unknownColumns,
     verdicts: lines.map((line) => String(line[verdict])),
-    hasUnread: own.some((line) => line.some(isUnread)),
+    hasUnread: own.some((duty) => duty.cells.some(isUnread)),
   };
 }

@@ -98,7 +98,8 @@ function runCommand(name: string | undefined, files: string[], setting: Setting,
   if (name === "check" && only !== undefined) return runCheck(only, setting, streams);
   if (given.out !== undefined && !writesPage(name, given))
     throw new Refusal("--out goes with record and with offers --decision");
-  if (name === "offers" && file !== undefined && given.duties !== undefined) return runOffers(files, setting, streams);
+  if (name === "offers" && file !== undefined && given.duties !== undefined)
+    return runOffers(files, given.duties, setting, streams);
   if (name === "record" && only !== undefined && given.duty !== undefined)
     return runRecord(only, given.duty, setting, streams);
   throw new Refusal(usage);
@@ -146,10 +147,10 @@ function runCheck(file: string, setting: Setting, { out, err }: Streams): number
 
 const asLines = ({ heading, lines }: Offered) => [heading, ...lines];
 
-function runOffers(files: readonly string[], setting: Setting, { out, err }: Streams): number {
+function runOffers(files: readonly string[], dutiesFile: string, setting: Setting, { out, err }: Streams): number {
   const { given, system, decimals } = setting;
   const grades = ownGrades(setting, err);
-  const dutyFile = dutyTableOf(given.duties!);
+  const dutyFile = dutyTableOf(dutiesFile);
   const duties = cellsOf(dutyFile, "duties", decimals, system);
   const rates =
     given.rates === undefined ? undefined : cellsOf(tableOf(given.rates, "rates"), "rates", decimals, system);

@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { present } from "../core/present";
 import type { Shown } from "../edge/shown";
 
 /** A heading row and lines below it. */
@@ -20,11 +21,16 @@ export function asTable({ heading, lines }: Printed): string {
   const tallest = greatest(words.map(({ length }) => length));
   const top = Array.from({ length: tallest }, (_, i) => words.map((own) => own[own.length - tallest + i] ?? ""));
   const rows = [...top, ...lines.map((line) => line.map(printed))];
-  const widths = heading.map((_, i) => greatest(rows.map((row) => row[i]!.length)));
-  const isNumber = heading.map((_, i) => lines.every((line) => typeof line[i] === "number" || line[i] === ""));
+  const columns = heading.map((_, i) => ({
+    width: greatest(rows.map((row) => present(row[i]).length)),
+    isNumber: lines.every((line) => typeof line[i] === "number" || line[i] === ""),
+  }));
   const laid = rows.map((row) =>
     row
-      .map((text, i) => (isNumber[i] ? text.padStart(widths[i]!) : text.padEnd(widths[i]!)))
+      .map((text, i) => {
+        const { width, isNumber } = present(columns[i]);
+        return isNumber ? text.padStart(width) : text.padEnd(width);
+      })
       .join("  ")
       .trimEnd(),
   );

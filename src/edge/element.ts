@@ -5,6 +5,7 @@ import type { Arg } from "../core/formula";
 import { readChoice } from "../core/given";
 import { checkOneCurrency } from "../core/money";
 import type { System } from "../core/kinds";
+import { present } from "../core/present";
 import { readSpan } from "../core/span";
 import { matrixOf, plainCell } from "./cells";
 
@@ -19,13 +20,13 @@ export interface Element {
 
 export function element(name: string, arg: Arg, raw: unknown): Element {
   const cells = matrixOf(raw);
-  return { name, arg, cells, rows: cells.length, cols: cells[0]!.length };
+  return { name, arg, cells, rows: cells.length, cols: present(cells[0]).length };
 }
 
 export const isRange = (e: Element): boolean => e.rows * e.cols > 1;
 
 export const rawCell = (e: Element, row: number, col: number): unknown =>
-  e.cells[e.rows > 1 ? row : 0]![e.cols > 1 ? col : 0];
+  present(e.cells[e.rows > 1 ? row : 0])[e.cols > 1 ? col : 0];
 
 /** One shape, one row, one column or one value combine; anything else is an error that names both. */
 export function combinedShape(elements: readonly Element[]): [number, number] {
@@ -69,9 +70,10 @@ export function readElement({ name, arg }: Element, raw: unknown, system: System
 /** Amounts of one call are added up, so they have one currency. */
 export function checkCurrencies(elements: readonly Element[], row: number, col: number): void {
   const amounts = elements.filter(({ arg }) => arg.kind === "money");
-  if (amounts.length > 1)
+  const [first] = amounts;
+  if (first && amounts.length > 1)
     checkOneCurrency(
-      amounts[0]!.name,
+      first.name,
       amounts.map((e) => rawCell(e, row, col)),
     );
 }

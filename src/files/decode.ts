@@ -39,10 +39,12 @@ export function decode(bytes: Uint8Array): Decoded {
 
 /** Shares of zero bytes at even and at odd places. */
 function zeros(bytes: Uint8Array): [number, number] {
-  const counts: [number, number] = [0, 0];
+  let [even, odd] = [0, 0];
   bytes.forEach((byte, i) => {
-    if (byte === 0) counts[i % 2]!++;
+    if (byte !== 0) return;
+    if (i % 2 === 0) even++;
+    else odd++;
   });
   const half = Math.max(1, bytes.length / 2);
-  return [counts[0] / half, counts[1] / half];
+  return [even / half, odd / half];
 }

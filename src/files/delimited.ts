@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { present } from "../core/present";
 import { checkSize, headingRow, knownIn, Unreadable } from "./list";
 import type { Knows, List, ListCell } from "./list";
 
@@ -74,7 +75,7 @@ function listOf(data: string[][], errors: readonly Papa.ParseError[], knows: Kno
     );
   }
   const rows = data.map((row) => row.map((cell): ListCell => (cell.trim() === "" ? null : cell.trim())));
-  while (rows.length > 0 && rows[rows.length - 1]!.every((cell) => cell === null)) rows.pop();
+  while (rows.at(-1)?.every((cell) => cell === null)) rows.pop();
   const list = { rows, lines: lines.slice(0, rows.length), top: headingRow(rows, knows), remarks };
   checkSize(list);
   return list;
@@ -91,5 +92,5 @@ function delimiterOf(text: string, knows: Knows): string {
   });
   const best = Math.max(...tried.map(({ known }) => known));
   const likely = tried.filter(({ known }) => known === best);
-  return (likely.find(({ cells }) => cells > 1) ?? likely[likely.length - 1]!).delimiter;
+  return (likely.find(({ cells }) => cells > 1) ?? present(likely.at(-1))).delimiter;
 }

@@ -2,8 +2,10 @@ import type { Cell } from "../core/formula";
 import { kinds } from "../core/kinds";
 import { inCurrency } from "../core/money";
 import { splitNumber } from "../core/numbers";
+import { present } from "../core/present";
 import type { Decimals } from "../core/table/decimals";
 import { inOneMark } from "../core/table/decimals";
+import { entryOf } from "../core/table/entry";
 import type { EntryList } from "../core/table/entry";
 import { columnsOf, numberColumns } from "../core/table/readTable";
 import type { Column, Reading } from "../core/table/readTable";
@@ -51,7 +53,7 @@ export function joined<L extends EntryList>(
     const numbers = numberColumns(columns, of);
     const rows = inOneMark(source.rows as Cell[][], numbers, {
       name: source.name,
-      place: (row) => `${source.name} line ${source.lines[row]!}`,
+      place: (row) => `${source.name} line ${present(source.lines[row])}`,
       wanted: source.decimals,
     });
     return { source, columns, numbers: new Set(numbers), rows };
@@ -65,7 +67,10 @@ export function joined<L extends EntryList>(
       units.set(id, (units.get(id) ?? new Set()).add(column.unit ?? ""));
     }
   const isField = (id: string): boolean => !id.startsWith("=");
-  const shared = (id: string): string | undefined => (units.get(id)!.size === 1 ? [...units.get(id)!][0] : undefined);
+  const shared = (id: string): string | undefined => {
+    const [first, ...others] = present(units.get(id));
+    return others.length === 0 ? first : undefined;
+  };
   const ownerId = owner !== undefined && owner in reading.list ? `${owner}@` : `=${owner}`;
   const needsOwner =
     owner !== undefined && read.some(({ columns }) => !columns.some((column) => idOf(column) === ownerId));
@@ -73,7 +78,7 @@ export function joined<L extends EntryList>(
   const headings = ids.map((id) => {
     if (!isField(id)) return id.slice(1);
     const [key, at] = id.split("@") as [string, string];
-    const name = `${reading.list[key]!.heading}${at === "" ? "" : ` from ${at}`}`;
+    const name = `${entryOf(reading.list, key).heading}${at === "" ? "" : ` from ${at}`}`;
     const unit = units.has(id) ? shared(id) : undefined;
     return unit ? `${name} [${unit}]` : name;
   });
@@ -83,7 +88,7 @@ export function joined<L extends EntryList>(
     const placed = columns.map((column): Placed => {
       const id = idOf(column);
       const unit = shared(id) === undefined ? (column.unit ?? defaultUnit(reading.list, column, system)) : "";
-      const isAmount = column.key !== undefined && reading.list[column.key]!.kind === "amount";
+      const isAmount = column.key !== undefined && entryOf(reading.list, column.key).kind === "amount";
       return { column, to: ids.indexOf(id), unit, isNumber: numbers.has(column), isAmount };
     });
     const owned = columns.some((column) => idOf(column) === ownerId) || !needsOwner ? -1 : ids.indexOf(ownerId);
@@ -101,7 +106,7 @@ export function joined<L extends EntryList>(
 const idOf = ({ key, at, heading }: Column): string => (key === undefined ? `=${heading}` : `${key}@${at ?? ""}`);
 
 function defaultUnit(list: EntryList, { key }: Column, system: System): string {
-  const kind = key === undefined ? "" : list[key]!.kind;
+  const kind = key === undefined ? "" : entryOf(list, key).kind;
   return kind in kinds ? kinds[kind as keyof typeof kinds][system] : "";
 }
 

@@ -1,3 +1,5 @@
+import { present } from "../core/present";
+
 /** A list of any origin as rows of cells: what a supplier sends, a buyer pastes, a command line is given. */
 export type ListCell = string | number | null;
 
@@ -32,8 +34,8 @@ export function checkSize({ rows, lines, top }: List): void {
   const headings = (rows[top] ?? []).filter((cell) => cell !== null).length;
   if (headings > most.columns)
     throw new Unreadable(`Line ${lines[top]} holds ${headings} headings, at most ${most.columns} are read.`);
-  for (let i = 0; i < rows.length; i++)
-    for (const cell of rows[i]!)
+  for (const [i, row] of rows.entries())
+    for (const cell of row)
       if (typeof cell === "string" && cell.length > most.cell)
         throw new Unreadable(
           `Line ${lines[i]} holds a cell of ${cell.length} characters, at most ${most.cell} are read.`,
@@ -46,8 +48,8 @@ const searched = 30;
 /** The row with the most headings that are known; without any, the first that is not blank. */
 export function headingRow(rows: List["rows"], knows: Knows): number {
   let [best, at] = [0, -1];
-  for (let i = 0; i < Math.min(rows.length, searched); i++) {
-    const found = knownIn(rows[i]!, knows);
+  for (const [i, row] of rows.slice(0, searched).entries()) {
+    const found = knownIn(row, knows);
     if (found > best) [best, at] = [found, i];
   }
   return at >= 0
@@ -73,13 +75,13 @@ export interface ListTable {
 /** The list from a row of headings on; blank rows are left out unless asked for, and a row that is wider than its headings is refused. */
 export function tableFrom({ rows, lines }: List, top: number, withBlanks = false): ListTable {
   const headings = rows[top] ?? [];
-  const below = rows.map((row, i) => ({ row, line: lines[i]! })).slice(top + 1);
+  const below = rows.map((row, i) => ({ row, line: present(lines[i]) })).slice(top + 1);
   const filled = withBlanks ? below : below.filter(({ row }) => row.some((cell) => cell !== null));
   for (const { row, line } of filled) {
     const last = row.reduce<number>((found, cell, i) => (cell === null ? found : i), -1);
     if (last >= headings.length)
       throw new Unreadable(
-        `Line ${line} has ${last + 1} cells under ${headings.length} headings (the last is ${quoted(row[last]!)}): ` +
+        `Line ${line} has ${last + 1} cells under ${headings.length} headings (the last is ${quoted(present(row[last]))}): ` +
           "is a comma inside a number or a text without quotes?",
       );
   }

@@ -14,8 +14,8 @@ export function call(id: string, given: readonly unknown[]): unknown {
   const f = formulas.get(id);
   if (!f) throw new Error(`${id} is not a function of Bushcell`);
   const cells = answer(f, given.map(received), sheets);
-  const [[first]] = cells as [[unknown]];
-  if (cells.length > 1 || cells[0]!.length > 1) return cells.map((line) => line.map(textOrCell));
+  const [[first, ...beside] = [], ...below] = cells;
+  if (beside.length + below.length > 0) return cells.map((line) => line.map(textOrCell));
   if (first instanceof SheetsError) throw new Error(first.message);
   return first;
 }

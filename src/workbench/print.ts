@@ -45,8 +45,11 @@ function paperOf(port: GridPort): string {
 
 /** The cell that holds a formula. */
 function cornerOf(cells: readonly (readonly ReadCell[])[], wanted: string): { row: number; col: number } | undefined {
-  const row = cells.findIndex((line) => line.some(({ formula }) => formula === wanted));
-  return row < 0 ? undefined : { row, col: cells[row]!.findIndex(({ formula }) => formula === wanted) };
+  for (const [row, line] of cells.entries()) {
+    const col = line.findIndex(({ formula }) => formula === wanted);
+    if (col >= 0) return { row, col };
+  }
+  return undefined;
 }
 
 const valueOf = ({ value }: ReadCell): string | number => (typeof value === "number" ? value : String(value ?? ""));

@@ -1,4 +1,5 @@
 import { element, escaped } from "../book/record/html";
+import { present } from "../core/present";
 import { columnName } from "../port/address";
 import type { ReadCell } from "../port/sheet";
 
@@ -9,7 +10,7 @@ const sentenceWidth = 12;
 const gap = 2;
 
 type Line = readonly ReadCell[];
-const isFilled = ({ text }: ReadCell): boolean => text !== "";
+const textAt = (line: Line, col: number): string => present(line[col]).text;
 
 /**
  * The filled part of a sheet with its addresses: as many tables below each other as it needs to lose no column. Columns that
@@ -20,25 +21,24 @@ export function sheetBody(
   cells: readonly Line[],
   frozen: { readonly rows: number; readonly columns: number },
 ): string {
-  const width = Math.max(0, ...cells.map((line) => line.findLastIndex(isFilled) + 1));
-  const cols = Array.from({ length: width }, (_, c) => c).filter((c) => cells.some((line) => isFilled(line[c]!)));
-  const filledOf = (line: Line): number[] => cols.filter((c) => isFilled(line[c]!));
+  const width = Math.max(0, ...cells.map((line) => line.findLastIndex(({ text }) => text !== "") + 1));
+  const cols = Array.from({ length: width }, (_, c) => c).filter((c) => cells.some((line) => textAt(line, c) !== ""));
+  const filledOf = (line: Line): number[] => cols.filter((c) => textAt(line, c) !== "");
   const heading = frozen.rows - 1;
   const rowOf = (line: Line, r: number, band: readonly number[]): string => {
     const number = element("td", String(r + 1));
-    const filled = filledOf(line);
+    const [only, ...others] = filledOf(line);
     // a sentence has the line to itself, and stands once
-    if (filled.length === 1 && r !== heading) {
-      const isHere = band.includes(filled[0]!) && (band === bands[0] || !held.includes(filled[0]!));
-      return isHere
-        ? element("tr", `${number}<td colspan="${band.length}">${escaped(line[filled[0]!]!.text)}</td>`)
-        : "";
+    if (only !== undefined && others.length === 0 && r !== heading) {
+      const isHere = band.includes(only) && (band === bands[0] || !held.includes(only));
+      return isHere ? element("tr", `${number}<td colspan="${band.length}">${escaped(textAt(line, only))}</td>`) : "";
     }
-    if (!band.some((c) => isFilled(line[c]!))) return "";
-    return element("tr", number + band.map((c) => element("td", escaped(line[c]!.text))).join(""));
+    const texts = band.map((c) => textAt(line, c));
+    if (texts.every((text) => text === "")) return "";
+    return element("tr", number + texts.map((text) => element("td", escaped(text))).join(""));
   };
   const tabled = cells.filter((line) => filledOf(line).length > 1);
-  const signs = (c: number): number => gap + Math.max(...tabled.map((line) => narrowest(line[c]!.text)));
+  const signs = (c: number): number => gap + Math.max(...tabled.map((line) => narrowest(textAt(line, c))));
   const held = cols.filter((c) => c < frozen.columns);
   const bands = bandsOf(cols, held, signs);
   const tables = bands.flatMap((band) => {
@@ -59,16 +59,18 @@ const narrowest = (text: string): number =>
 /** Columns from left to right, broken where the paper ends; those that are held begin every band. */
 function bandsOf(cols: readonly number[], held: readonly number[], signs: (col: number) => number): number[][] {
   const start = held.reduce((sum, col) => sum + signs(col), 0);
-  const bands: number[][] = [[...held]];
+  let band = [...held];
+  const bands = [band];
   let used = start;
   for (const col of cols.filter((one) => !held.includes(one))) {
     const wide = signs(col);
-    const isStarted = bands.at(-1)!.length > held.length;
+    const isStarted = band.length > held.length;
     if (isStarted && used + wide > paperWidth) {
-      bands.push([...held]);
+      band = [...held];
+      bands.push(band);
       used = start;
     }
-    bands.at(-1)!.push(col);
+    band.push(col);
     used += wide;
   }
   return bands;

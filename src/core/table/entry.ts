@@ -3,6 +3,7 @@ import type { Bounds } from "../domain";
 import type { Span } from "../formula";
 import type { Kind, System } from "../kinds";
 import { normal } from "../names";
+import { present } from "../present";
 
 /** What may stand under one heading. The lists of duty fields, grade properties and quote columns are made of these. */
 export interface Entry extends Omit<Bounds, "kind"> {
@@ -23,6 +24,9 @@ export interface Entry extends Omit<Bounds, "kind"> {
   readonly typeZero?: string;
 }
 export type EntryList = Readonly<Record<string, Entry>>;
+
+/** The entry that a column of a list was read by. */
+export const entryOf = (list: EntryList, key: string): Entry => present(list[key]);
 
 /** What a cell under an entry reads as; kinds of a list's own readers are named in `S`. */
 export type ReadAs<E extends Entry, S = object> = E extends { kind: "choice"; words: readonly (infer W)[] }

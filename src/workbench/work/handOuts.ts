@@ -2,6 +2,7 @@ import { handOutPage } from "../../book/handOut/page";
 import { exercises, handOut } from "../../book/handOut/handOut";
 import type { HandOutWish } from "../../book/handOut/handOut";
 import { handOutSheets } from "../../book/handOut/sheets";
+import { present } from "../../core/present";
 import { freeName } from "../../port/names";
 import type { GridPort } from "../grid/port";
 
@@ -42,8 +43,8 @@ function askForHandOut(): Promise<Asked | undefined> {
 <fieldset><legend>Calculations</legend></fieldset>
 <div class="buttons"><button value="sheets">Add as sheets</button><button value="page">Save as page</button><button value="" formnovalidate>Cancel</button></div>
 </form>`;
-  const form = dialog.querySelector("form")!;
-  form.querySelector("fieldset")!.append(
+  const form = present(dialog.querySelector("form"));
+  present(form.querySelector("fieldset")).append(
     ...exercises.map(({ name }) => {
       const label = document.createElement("label");
       const box = Object.assign(document.createElement("input"), {

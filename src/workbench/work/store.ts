@@ -1,5 +1,6 @@
 import { openDB } from "idb";
 import type { DBSchema, IDBPDatabase } from "idb";
+import { present } from "../../core/present";
 
 /** A state of the sheet as it was kept in this browser. */
 export interface Version {
@@ -30,7 +31,7 @@ export class Store {
   /** Newest first. */
   async versions(): Promise<Version[]> {
     const [keys, values] = await Promise.all([this.db.getAllKeys("versions"), this.db.getAll("versions")]);
-    return values.map((value, i) => ({ ...value, key: keys[i]! })).reverse();
+    return values.map((value, i) => ({ ...value, key: present(keys[i]) })).reverse();
   }
 
   async version(key: number): Promise<string | undefined> {

@@ -121,11 +121,12 @@ export function workWith({ file, port, bar, store, start }: Work): void {
   bar.button("Print", "Prints this sheet, or the record to which the selected cell belongs (Ctrl+P)", () => print());
   addEventListener("keydown", (event) => onKey(event, { s: saveNow, o: chooseFile }), { capture: true });
 
-  if (start.note) {
-    const { back } = start;
-    const act = told(async () => replace("This is the sheet as it was before.", await store?.version(back!)));
-    bar.note(start.note, back === undefined ? undefined : { label: "Undo that", act });
-  }
+  const { back } = start;
+  const undo =
+    back === undefined
+      ? undefined
+      : told(async () => replace("This is the sheet as it was before.", await store?.version(back)));
+  if (start.note) bar.note(start.note, undo && { label: "Undo that", act: undo });
 }
 
 function onKey(event: KeyboardEvent, acts: Readonly<Record<string, () => unknown>>): void {

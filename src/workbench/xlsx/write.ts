@@ -74,8 +74,9 @@ function sheetOf(record: IWorkbookData, sheet: IWorksheetData, answers: Answers)
   const styles = new Map<string, CellStyle>();
   eachCell(sheet, (row, col, cell) => {
     const key = typeof cell.s === "string" ? cell.s : JSON.stringify(cell.s ?? null);
-    if (!styles.has(key)) styles.set(key, toFileStyle({ ...base, ...styleOf(record, cell.s) }));
-    put(row, col, { style: styles.get(key)! });
+    const style = styles.get(key) ?? toFileStyle({ ...base, ...styleOf(record, cell.s) });
+    styles.set(key, style);
+    put(row, col, { style });
   });
   answers.forEach((line, row) =>
     line.forEach((cell, col) => {
