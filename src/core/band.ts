@@ -14,10 +14,8 @@ export const between = /\s+(?:to|bis|à|a)\s+|\s*(?:\.\.\.?|…)\s*|\s+[–—]\
 
 /** The two ends of "640 to 960", "5 bis 45", "5 à 45", "−20 – 60", "−20…60"; nothing where the text names one value. */
 export function splitEnds(text: string): [string, string] | undefined {
-  const parts = text.split(between);
-  return parts.length === 2 && parts[0]!.trim() !== "" && parts[1]!.trim() !== ""
-    ? [parts[0]!.trim(), parts[1]!.trim()]
-    : undefined;
+  const [low = "", high = "", ...more] = text.split(between).map((part) => part.trim());
+  return low !== "" && high !== "" && more.length === 0 ? [low, high] : undefined;
 }
 
 /** Two ends, a unit behind one of them counting for both. */
@@ -28,6 +26,6 @@ export function inOneUnit([first, second]: readonly [string, string]): [string, 
 
 /** The parts of "800 ± 20 %" and "800 +/- 50": the likely value and what it may be off by. */
 export function splitTolerance(text: string): [string, string] | undefined {
-  const parts = text.split(/\s*(?:±|\+\/-|\+-)\s*/);
-  return parts.length === 2 ? [parts[0]!, parts[1]!] : undefined;
+  const [likely, off, ...more] = text.split(/\s*(?:±|\+\/-|\+-)\s*/);
+  return likely !== undefined && off !== undefined && more.length === 0 ? [likely, off] : undefined;
 }

@@ -83,6 +83,6 @@ export function resultText({ result }: Spec): string {
 export function functionText(spec: Spec): string {
   const answer = resultText(spec);
   return answer
-    ? `${spec.text}. Answers ${/^[A-Z][a-z]/.test(answer) ? answer[0]!.toLowerCase() + answer.slice(1) : answer}`
+    ? `${spec.text}. Answers ${answer.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())}`
     : spec.text;
 }

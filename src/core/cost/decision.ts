@@ -6,11 +6,13 @@ import type { System } from "../kinds";
 import { measureText, percentText } from "../measure";
 import { cautionsOf, standingCautions } from "../grades/cautionsOf";
 import { evaluateAll } from "./evaluateQuote";
-import type { Currency } from "./pricing";
+import type { Judged } from "./judgeQuote";
+import type { Currency, Pricing } from "./pricing";
 import { exampleOffers, offerArgs } from "./quotes";
 import { rankQuotes } from "./rankQuotes";
 import type { RankedQuote } from "./rankQuotes";
 import { changeCost, changeCostBetween, isCosted, lifeShare, quantitiesBetween, rateAt } from "./turningPoints";
+import type { Costed } from "./turningPoints";
 
 type Line = readonly [what: string, answer: string];
 
@@ -47,7 +49,10 @@ export const DECISION = formula(
   },
 );
 
-const isBuyable = ({ rank, word }: RankedQuote): boolean => rank !== undefined && (word === "fits" || word === "care");
+/** An offer that fits, with care or without. */
+type Buyable = RankedQuote & { readonly pricing: Pricing; readonly judged: Judged };
+const isBuyable = (e: RankedQuote): e is Buyable =>
+  e.rank !== undefined && e.pricing !== undefined && e.judged !== undefined && (e.word === "fits" || e.word === "care");
 
 /** Part, supplier and grade. */
 function nameOf({ quote: { values, row } }: RankedQuote): string {
@@ -59,12 +64,11 @@ function nameOf({ quote: { values, row } }: RankedQuote): string {
 const money = (amount: number, { target }: Currency): string =>
   `${Math.abs(amount) >= 10 ? amount.toFixed(2) : Number(amount.toPrecision(4))} ${target ?? ""}`.trim();
 
-function boughtLines(best: RankedQuote, ranked: readonly RankedQuote[], currency: Currency, system: System): Line[] {
+function boughtLines(best: Buyable, ranked: readonly RankedQuote[], currency: Currency, system: System): Line[] {
   const { pricing, judged, yearly } = best;
-  const others = ranked.filter((e) => e !== best && isBuyable(e));
-  const next = others[0];
+  const next = ranked.filter(isBuyable).find((e) => e !== best);
   const costs = isCosted(best)
-    ? `${money(best.cost, currency)} per 1000 h with labour and downtime, ${money(best.partsCost!, currency)} of it parts`
+    ? `${money(best.cost, currency)} per 1000 h with labour and downtime, ${money(best.partsCost, currency)} of it parts`
     : "its life is not known, so that landed cost decides";
   return [
     ["buy", nameOf(best)],
@@ -74,24 +78,27 @@ function boughtLines(best: RankedQuote, ranked: readonly RankedQuote[], currency
     ],
     [
       "price",
-      `${money(pricing!.unitPrice, currency)} each for ${pricing!.quantity}, ${money(pricing!.landed, currency)} landed, order value ${money(pricing!.orderValue, currency)}`,
+      `${money(pricing.unitPrice, currency)} each for ${pricing.quantity}, ${money(pricing.landed, currency)} landed, order value ${money(pricing.orderValue, currency)}`,
     ],
-    ...(judged!.life === undefined ? [] : [["shortest life", measureText("time", judged!.life, system, 3)] as const]),
+    ...(judged.life === undefined ? [] : [["shortest life", measureText("time", judged.life, system, 3)] as const]),
     ...(yearly === undefined ? [] : [["cost a year", money(yearly, currency)] as const]),
     ...(best.remarks.length > 0 ? [["note", best.remarks.join("; ")] as const] : []),
     ...(next ? runnerUpLines(best, next, currency, system) : [["runner-up", "none: no other offer fits"] as const]),
   ];
 }
 
-function runnerUpLines(best: RankedQuote, next: RankedQuote, currency: Currency, system: System): Line[] {
+function runnerUpLines(best: Buyable, next: Buyable, currency: Currency, system: System): Line[] {
   const name = nameOf(next);
   if (!isCosted(best) || !isCosted(next)) {
-    const more = next.pricing!.landed - best.pricing!.landed;
+    const more = next.pricing.landed - best.pricing.landed;
     const of = isCosted(best) ? "its life is not known" : `${money(more, currency)} more landed`;
     return [["runner-up", `${name}: ${next.verdict}; ${of}`]];
   }
   const more = next.cost / best.cost - 1;
-  const yearly = best.yearly === undefined ? "" : `, ${money(next.yearly! - best.yearly, currency)} a year`;
+  const yearly =
+    best.yearly === undefined || next.yearly === undefined
+      ? ""
+      : `, ${money(next.yearly - best.yearly, currency)} a year`;
   const step =
     more >= 0
       ? `${percentText(more)} dearer${yearly}`
@@ -103,12 +110,7 @@ function runnerUpLines(best: RankedQuote, next: RankedQuote, currency: Currency,
 }
 
 /** What would make the runner-up the cheaper, each alone, all else equal. */
-function turningLines(
-  best: RankedQuote & { cost: number },
-  next: RankedQuote & { cost: number },
-  currency: Currency,
-  system: System,
-): Line[] {
+function turningLines(best: Costed, next: Costed, currency: Currency, system: System): Line[] {
   const lines: Line[] = [];
   const change = changeCostBetween(best, next);
   const now = changeCost(best);
@@ -121,7 +123,7 @@ function turningLines(
   const share = lifeShare(best, next);
   lines.push([
     "turns round",
-    `life below ${percentText(share)} of that counted: ${measureText("time", share * best.judged!.life!, system, 3)}`,
+    `life below ${percentText(share)} of that counted: ${measureText("time", share * best.judged.life, system, 3)}`,
   ]);
   const { below, above } = quantitiesBetween(best, next, currency);
   if (below !== undefined) lines.push(["turns round", `orders of ${below} pieces or fewer`]);

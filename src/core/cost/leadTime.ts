@@ -41,7 +41,7 @@ function parse(name: string, cell: string, unit: string | undefined): number {
   const text = cell.replace(around, "").replace(after, "");
   const [, first, second, behind = ""] = twoEnds.exec(text) ?? [];
   const found = splitNumber(text);
-  const ends = first === undefined ? [found] : [splitNumber(first), splitNumber(second!)];
+  const ends = first === undefined || second === undefined ? [found] : [splitNumber(first), splitNumber(second)];
   const word = (first === undefined ? (found?.rest ?? "") : behind).replace(/\.$/, "").trim();
   const values = ends.map((end) => (end && !end.isFraction ? end.value : NaN));
   const scale = word === "" ? inDays(name, 1, unit) : wordIn(word);

@@ -3,6 +3,7 @@ import { BushError, clash, isMissing, mustBe, noDatum } from "../errors";
 import { formula } from "../formula";
 import type { Cell } from "../formula";
 import { checkOneCurrency } from "../money";
+import { present } from "../present";
 import { breakAt, inOrder, readPieces } from "./priceBreaks";
 import type { PriceBreak } from "./priceBreaks";
 
@@ -37,7 +38,7 @@ export const PRICEAT = formula(
   ({ quantity, breaks }) => {
     const reached = breakAt(breaks, quantity);
     if (reached) return reached.price;
-    const least = breaks[0]!.from;
+    const least = present(breaks[0]).from;
     throw noDatum(
       "quantity",
       quantity < least

@@ -28,13 +28,14 @@ export function readPieces(name: string, bounds: Bounds, cell: number | string):
   if (typeof cell === "number") return number(cell);
   const text = cell.trim().replace(unit, "");
   const [, first, second] = span.exec(text) ?? [];
-  if (first !== undefined) {
-    const pieces = { from: number(first), to: number(second!) };
+  if (first !== undefined && second !== undefined) {
+    const pieces = { from: number(first), to: number(second) };
     if (pieces.from > pieces.to) throw mustBe(name, "lower end first", cell);
     return pieces;
   }
   const [, above, plus] = open.exec(text) ?? [];
-  return above === undefined && plus === undefined ? number(text) : { from: number((above ?? plus)!) };
+  const from = above ?? plus;
+  return from === undefined ? number(text) : { from: number(from) };
 }
 
 /** The break of the greatest quantity not above the order; nothing where no price was quoted for it. */

@@ -22,6 +22,8 @@ export interface QuoteKinds {
 }
 type Fields = typeof quoteFields;
 type QuoteRow = Row<Fields, QuoteKinds>;
+/** The rows of one offer. */
+type Rows = [QuoteRow, ...QuoteRow[]];
 
 /** One offered part in working units; a blank cell leaves its field out, and a cell that cannot be read is a fault. */
 export interface Quote {
@@ -79,15 +81,15 @@ export function readQuotes(cells: Cell[][], system: System, name: string): Quote
 }
 
 /** Rows of price breaks below each other for one part of one supplier are one offer. */
-function groupsOf(rows: readonly QuoteRow[]): QuoteRow[][] {
-  const groups: QuoteRow[][] = [];
+function groupsOf(rows: readonly QuoteRow[]): Rows[] {
+  const groups: Rows[] = [];
   for (const row of rows) {
     const group = groups[groups.length - 1];
     if (
       group &&
       isBreak(row) &&
-      isBreak(group[0]!) &&
-      (["part", "supplier", "grade"] as const).every(isSame(row, group[0]!))
+      isBreak(group[0]) &&
+      (["part", "supplier", "grade"] as const).every(isSame(row, group[0]))
     )
       group.push(row);
     else groups.push([row]);
@@ -101,8 +103,8 @@ const isSame =
   (field: "part" | "supplier" | "grade"): boolean =>
     row.values[field] === undefined || normal(row.values[field]) === normal(first.values[field] ?? "");
 
-function quoteOf(name: string, group: readonly QuoteRow[]): Quote {
-  const [first] = group as [QuoteRow];
+function quoteOf(name: string, group: Readonly<Rows>): Quote {
+  const [first] = group;
   const { orderQuantity } = first.values;
   const faults = new Map(group.flatMap((row) => [...row.faults]));
   let breaks: PriceBreak<Money>[] = [];

@@ -1,5 +1,6 @@
 import type { Word } from "../duties";
 import type { Evaluation } from "./evaluateQuote";
+import type { Pricing } from "./pricing";
 
 const order: Readonly<Record<Word, number>> = { fits: 0, care: 1, "no data": 2, fails: 3 };
 
@@ -9,15 +10,17 @@ export interface RankedQuote extends Evaluation {
   readonly isEqual: boolean;
 }
 
-const isRanked = ({ reasons, pricing }: Evaluation): boolean => reasons.length === 0 && pricing !== undefined;
+type Priced = Evaluation & { readonly pricing: Pricing };
+const isRanked = (e: Evaluation): e is Priced => e.reasons.length === 0 && e.pricing !== undefined;
 
 /** By verdict, inside each by cost per 1000 hours, those without a known life behind by landed cost; equals keep the table's order. */
-function compare(a: Evaluation, b: Evaluation): number {
+function compare(a: Priced, b: Priced): number {
   const byWord = order[a.word] - order[b.word];
   if (byWord !== 0) return byWord;
   const byLife = Number(a.cost === undefined) - Number(b.cost === undefined);
   if (byLife !== 0) return byLife;
-  const [one, other] = a.cost === undefined ? [a.pricing!.landed, b.pricing!.landed] : [a.cost, b.cost!];
+  const [one, other] =
+    a.cost === undefined || b.cost === undefined ? [a.pricing.landed, b.pricing.landed] : [a.cost, b.cost];
   return Math.abs(one - other) <= 1e-9 * Math.abs(other) ? 0 : one - other;
 }
 
@@ -26,8 +29,9 @@ export function rankQuotes(all: readonly Evaluation[]): RankedQuote[] {
   const sorted = all.filter(isRanked).sort(compare);
   let rank = 0;
   const ranked = sorted.map((e, i) => {
-    const sameAsBefore = i > 0 && compare(sorted[i - 1]!, e) === 0;
-    const sameAsNext = i < sorted.length - 1 && compare(e, sorted[i + 1]!) === 0;
+    const [before, next] = [sorted[i - 1], sorted[i + 1]];
+    const sameAsBefore = before !== undefined && compare(before, e) === 0;
+    const sameAsNext = next !== undefined && compare(e, next) === 0;
     if (!sameAsBefore) rank = i + 1;
     return { ...e, rank, isEqual: sameAsBefore || sameAsNext };
   });

@@ -1,14 +1,19 @@
 import type { Evaluation } from "./evaluateQuote";
+import type { Judged } from "./judgeQuote";
 import { pricingAt, quotedIn } from "./pricing";
-import type { Currency } from "./pricing";
+import type { Currency, Pricing } from "./pricing";
 import { RUNCOST } from "./runCost";
 
-/** Two offers with costs per 1000 hours, the cheaper first. */
-type Costed = Evaluation & { readonly cost: number };
-export const isCosted = (e: Evaluation): e is Costed => e.cost !== undefined;
+/** An offer whose price and life are known, with its cost per 1000 hours; of two the cheaper first. */
+export type Costed = Evaluation & {
+  readonly pricing: Pricing;
+  readonly judged: Judged & { readonly life: number };
+  readonly cost: number;
+  readonly partsCost: number;
+};
+export const isCosted = (e: Evaluation): e is Costed =>
+  e.pricing !== undefined && e.judged?.life !== undefined && e.cost !== undefined && e.partsCost !== undefined;
 
-const landedOf = ({ pricing }: Evaluation): number => pricing!.landed;
-const lifeOf = ({ judged }: Evaluation): number => judged!.life!;
 /** What labour and downtime of one change cost now. */
 export const changeCost = ({ running: { labour, downtime } }: Evaluation): number => labour + downtime;
 
@@ -17,9 +22,9 @@ export const changeCost = ({ running: { labour, downtime } }: Evaluation): numbe
  * amount of money, or the lives are alike.
  */
 export function changeCostBetween(best: Costed, next: Costed): number | undefined {
-  const [t1, t2] = [lifeOf(best), lifeOf(next)];
+  const [t1, t2] = [best.judged.life, next.judged.life];
   if (Math.abs(t1 - t2) <= 1e-9 * t1) return undefined;
-  const at = (landedOf(next) * t1 - landedOf(best) * t2) / (t2 - t1);
+  const at = (next.pricing.landed * t1 - best.pricing.landed * t2) / (t2 - t1);
   return at >= 0 ? at : undefined;
 }
 
@@ -30,7 +35,7 @@ const costAt = (e: Costed, quantity: number, currency: Currency): number | undef
   const pricing = pricingAt(e.quote, Math.max(quantity, e.quote.values.leastOrder ?? 0), currency);
   if (typeof pricing === "string") return undefined;
   const { labour, downtime } = e.running;
-  return RUNCOST.calc({ landed: pricing.landed, life: lifeOf(e), labour, downtime });
+  return RUNCOST.calc({ landed: pricing.landed, life: e.judged.life, labour, downtime });
 };
 
 /** Twenty doublings lead from one piece to a million. */
@@ -42,7 +47,7 @@ export function quantitiesBetween(best: Costed, next: Costed, currency: Currency
     const [one, other] = [costAt(best, quantity, currency), costAt(next, quantity, currency)];
     return one !== undefined && other !== undefined && other < one * (1 - 1e-9);
   };
-  const now = best.pricing!.quantity;
+  const now = best.pricing.quantity;
   const marks = [best, next].flatMap(({ quote }) => [
     ...quote.breaks.map(({ from }) => from),
     ...(quote.values.leastOrder ? [quote.values.leastOrder] : []),
@@ -88,12 +93,14 @@ export function rateAt(
   const code = [quotedIn(best.quote), quotedIn(next.quote)].find((one) => one !== undefined && one !== target);
   const now = code === undefined ? undefined : rates?.of.get(code);
   if (code === undefined || !now || !rates) return undefined;
-  const difference = (factor: number): number => {
+  const difference = (factor: number): number | undefined => {
     const of = new Map([...rates.of, [code, { ...now, rate: now.rate * factor }]]);
     const currency = { target, rates: { ...rates, of } };
-    return costAt(best, best.pricing!.quantity, currency)! - costAt(next, next.pricing!.quantity, currency)!;
+    const [one, other] = [best, next].map((e) => costAt(e, e.pricing.quantity, currency));
+    return one === undefined || other === undefined ? undefined : one - other;
   };
   const [here, there] = [difference(1), difference(2)];
+  if (here === undefined || there === undefined) return undefined;
   const factor = 1 - here / (there - here);
   return factor > 0 && Number.isFinite(factor) ? { code, now: now.rate, at: now.rate * factor } : undefined;
 }
