@@ -23,11 +23,12 @@ const over = (low: number, high: number) => between(Math.log(low), Math.log(high
 /** Degrees as a person types them. */
 const degrees = (low: number, high: number) => between(low, high).map((t) => Math.round(t * 100) / 100);
 
+type Point = { at: number; value: number };
 const curveOf = (low: number, high: number) =>
   fc
     .array(fc.tuple(degrees(-40, 120), over(low, high)), { minLength: 2, maxLength: 4 })
-    .map((points) => points.sort(([a], [b]) => a - b).map(([at, value]) => ({ at, value })))
-    .filter((points) => points.every(({ at }, i) => i === 0 || at > points[i - 1]!.at));
+    .map((points) => points.sort(([a], [b]) => a - b).map(([at, value]): Point => ({ at, value })))
+    .filter((points): points is [Point, ...Point[]] => points.every(({ at }, i) => i === 0 || at > points[i - 1]!.at));
 /** A grade of which any figure may be missing. */
 const randomGrade = fc.record(
   {

@@ -1,10 +1,10 @@
-import type { Band } from "../band";
 import { clash } from "../errors";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
 import type { Grade } from "../grades/model/library";
+import { present } from "../present";
 import { assess } from "./judging/assess";
-import { likelyOf, quantile, spreadPoints } from "./model/bandPoints";
+import { likelyOf, pickOf, quantile, spreadPoints } from "./model/bandPoints";
 import { BandTally, sampleCount } from "./model/bandTally";
 import { chooseDuty, chooseGrade, oneDutyArgs } from "./judging/choose";
 import { criteria } from "./criteria";
@@ -33,11 +33,7 @@ function study({ values }: Grade, duty: NamedDuty) {
   for (const corner of duty.corners) visit(corner, "add");
   visit(duty.with(likelyOf), "addLikely");
   for (const point of spreadPoints(sampleCount, duty.bands.length)) {
-    const at = new Map<Band, number>(duty.bands.map((band, j) => [band, quantile(band, point[j]!)]));
-    visit(
-      duty.with((band) => at.get(band)!),
-      "addSample",
-    );
+    visit(duty.with(pickOf(duty.bands, (band, j) => quantile(band, present(point[j])))), "addSample");
   }
   return { whole, byCriterion, points };
 }

@@ -32,7 +32,7 @@ function aboveByIntegral(parts = 400): number {
   return sum / parts ** 2;
 }
 
-const cornerUses = Array.from({ length: 8 }, (_, number) => useOf([...cornerOf(even, number).values()]));
+const cornerUses = Array.from({ length: 8 }, (_, number) => useOf(even.map(cornerOf(even, number))));
 
 const heading = ["grade", "running pressure limit", "speed limit turning", "PV limit", "highest temperature"];
 /** Invented, so that the sums are short: PV 0.1 MPa·m/s at 23 °C, nothing left at 123 °C. */

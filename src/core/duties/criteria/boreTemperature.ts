@@ -3,6 +3,7 @@ import type { PropertyKey, Values } from "../../grades/model/properties";
 import { statedAt } from "../../heat/derating";
 import type { System } from "../../kinds";
 import { measureText } from "../../measure";
+import { present } from "../../present";
 import {
   criterion,
   figure,
@@ -105,11 +106,10 @@ function both(system: System, implied: Finding, values: Values, duty: Duty): str
   const rises = pathRises(values, duty);
   if (rises === undefined || isMissing(rises)) return [];
   const at = ({ least, greatest }: Ends): string => {
-    const [low, high] = [least, greatest].map((rise) =>
-      measureText("temperature", duty.temperature.high + rise, system, 4),
-    );
+    const text = (rise: number) => measureText("temperature", duty.temperature.high + rise, system, 4);
+    const [low, high] = [text(least), text(greatest)];
     if (!Number.isFinite(greatest)) return `${low} or far more`;
-    return low === high ? low! : `${low} to ${high}`;
+    return low === high ? low : `${low} to ${high}`;
   };
   const { surfaces } = rises;
   const ways = surfaces ? `sleeve ${at(surfaces.sleeve)}, flange ${at(surfaces.flange)}` : at(rises);
@@ -125,7 +125,7 @@ function byLimit(values: Values, duty: Duty): Finding {
   const rise = impliedRise(values, duty);
   if (typeof rise !== "number") return lacking(rise);
   const surroundings = duty.temperature.high;
-  const limit = values.highestTemperature!;
+  const limit = present(values.highestTemperature);
   const value = surroundings + rise;
   if (surroundings >= limit - rounding)
     return {
@@ -138,17 +138,17 @@ function byLimit(values: Values, duty: Duty): Finding {
     };
   const use = rise / (limit - surroundings);
   const { frictionLow, frictionHigh, pvLimit } = values;
-  const share = frictionLow && frictionHigh ? Math.min(1, (duty.pv * frictionHigh) / (frictionLow * pvLimit!)) : 0;
+  const share =
+    frictionLow && frictionHigh ? Math.min(1, (duty.pv * frictionHigh) / (frictionLow * present(pvLimit))) : 0;
   // a PV that is allowed drives no bore beyond the temperature that it was stated for
   const most = holds(use) ? limit : Infinity;
   const upper = share > 0 ? Math.min(most, surroundings + Math.max(rise, (limit - statedAt) * share)) : undefined;
-  const notes = upper === undefined ? undefined : tellUpper;
-  if (!holds(use)) return inFigures("fails", figures, value, limit, use, property, notes, upper);
+  if (!holds(use)) return inFigures("fails", figures, value, limit, use, property, tellUpper, upper);
   if (limit <= straightUpTo || surroundings + bent * rise <= limit + rounding)
-    return inFigures("fits", figures, value, limit, use, property, notes, upper);
+    return inFigures("fits", figures, value, limit, use, property, tellUpper, upper);
   const say = (system: System) =>
     `bore ${measureText("temperature", value, system, 4)}: friction that falls with heat may take it above ${measureText("temperature", limit, system, 4)}`;
-  return { word: "care", figures, value, limit, upper, use, property, notes, say };
+  return { word: "care", figures, value, limit, upper, use, property, notes: tellUpper, say };
 }
 
 /** By the duty's own ways out for the heat; nothing where it gives none. */
@@ -177,6 +177,7 @@ function byPaths(values: Values, duty: Duty): Finding | undefined {
 
 const figures: readonly PropertyKey[] = ["pvLimit", "highestTemperature"];
 const property = "highestTemperature";
-const tellUpper: Finding["notes"] = (system, { upper }) => [
-  `up to ${measureText("temperature", upper!, system, 4)} where friction is at its high figure`,
-];
+const tellUpper: Finding["notes"] = (system, { upper }) =>
+  upper === undefined
+    ? []
+    : [`up to ${measureText("temperature", upper, system, 4)} where friction is at its high figure`];

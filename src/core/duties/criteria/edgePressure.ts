@@ -42,9 +42,9 @@ function pressureOf(values: Values, layers: Layers, tilt: number): Finding {
 }
 
 /** Both figures over the compressive strength. */
-const shares = ({ compressiveStrength }: Values): Working => ({
+const shares = (strength: number): Working => ({
   lines: ["w_low = p_low / σ_c", "w_high = p_high / σ_c"],
-  known: { σ_c: figure(compressiveStrength!, "pressure", "Compressive strength", "compressiveStrength") },
+  known: { σ_c: figure(strength, "pressure", "Compressive strength", "compressiveStrength") },
   between: {
     w_low: { unit: "", text: "Lower edge pressure over the compressive strength" },
     w_high: { unit: "", text: "Upper edge pressure over the compressive strength" },
@@ -69,15 +69,15 @@ export const edgePressure = criterion(
       if (!found || rating.word === "no data") return undefined;
       const { layers, slope } = found;
       const pressure = pressureOf(values, layers, slope);
-      if (pressure.value === undefined) return undefined;
+      if (pressure.value === undefined || pressure.limit === undefined) return undefined;
       const layer = { ...layers.greatest, tilt: slope };
       return joined(
         loadWorking(layer, duty),
         slopeWorking(duty, slope),
         contactWorking(EDGEPRESSURE, layer, layers.states, "greatest"),
-        shares(values),
+        shares(pressure.limit),
         // a rating that is worse than the pressure is what was found
-        ...(worse(rating, pressure) === rating ? [] : [againstStrength("p_high", values)]),
+        ...(worse(rating, pressure) === rating ? [] : [againstStrength("p_high", pressure.limit)]),
       );
     },
   },

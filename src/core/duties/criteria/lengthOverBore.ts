@@ -1,9 +1,14 @@
+import { present } from "../../present";
 import { criterion, figure, rounding } from "../judging/criterion";
 import type { Duty } from "../model/duty";
 
 /** Short bushes lose their shaft's guidance, long ones load their edges (common practice). */
 const usual = { least: 0.5, most: 2 };
-const ratioOf = ({ given }: Duty): number => given.length! / given.bore!;
+const sizesOf = ({ given }: Duty) => ({ length: present(given.length), bore: present(given.bore) });
+const ratioOf = (duty: Duty): number => {
+  const { length, bore } = sizesOf(duty);
+  return length / bore;
+};
 const limitOf = (value: number): number => (value < usual.least ? usual.least : usual.most);
 
 export const lengthOverBore = criterion(
@@ -17,14 +22,17 @@ export const lengthOverBore = criterion(
     properties: [],
     source: { key: "practice", at: "length over bore from 0.5 to 2" },
     asks: ({ given }) => given.length !== undefined && given.bore !== undefined,
-    working: (_, duty) => ({
-      lines: ["V = L / d", "Z = r"],
-      known: {
-        L: figure(duty.given.length!, "length", "Length of the bush"),
-        d: figure(duty.given.bore!, "length", "Bore of the bush"),
-        r: figure(limitOf(ratioOf(duty)), "ratio", "Bound of common practice"),
-      },
-    }),
+    working: (_, duty) => {
+      const { length, bore } = sizesOf(duty);
+      return {
+        lines: ["V = L / d", "Z = r"],
+        known: {
+          L: figure(length, "length", "Length of the bush"),
+          d: figure(bore, "length", "Bore of the bush"),
+          r: figure(limitOf(length / bore), "ratio", "Bound of common practice"),
+        },
+      };
+    },
   },
   (_, duty) => {
     const value = ratioOf(duty);

@@ -1,6 +1,7 @@
 import type { Rated } from "../../grades/model/media";
 import type { Values } from "../../grades/model/properties";
 import { measureText } from "../../measure";
+import { present } from "../../present";
 import { criterion, lacking, rounding, together } from "../judging/criterion";
 import type { Finding } from "../judging/criterion";
 
@@ -48,5 +49,5 @@ export const media = criterion(
     asks: ({ given }) => given.media !== undefined && given.media.length > 0,
   },
   (values, { given, temperature }) =>
-    together(given.media!.map((medium) => findingOf(values, medium, temperature.high))),
+    together(present(given.media).map((medium) => findingOf(values, medium, temperature.high))),
 );

@@ -1,4 +1,5 @@
 import { percentText } from "../../measure";
+import { present } from "../../present";
 import { criterion, lacking } from "../judging/criterion";
 import type { Duty } from "../model/duty";
 
@@ -19,7 +20,7 @@ export const moisture = criterion(
     asks: (duty) => swellingOf(duty) !== undefined,
   },
   (values, duty) => {
-    const property = swellingOf(duty)!;
+    const property = present(swellingOf(duty));
     const value = values[property];
     if (value === undefined) return lacking(property);
     const tell = value > 0 ? () => `swells ${percentText(value)}` : undefined;

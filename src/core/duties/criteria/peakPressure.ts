@@ -19,11 +19,12 @@ export const peakPressure = criterion(
     asks: ({ given, part }) => part !== "washer" && fitFields.some((key) => given[key] !== undefined),
     working: (values, duty) => {
       const layers = layersOf(values, duty);
-      if (isMissing(layers) || values.compressiveStrength === undefined) return undefined;
+      const strength = values.compressiveStrength;
+      if (isMissing(layers) || strength === undefined) return undefined;
       return joined(
         loadWorking(layers.greatest, duty),
         contactWorking(PEAKPRESSURE, layers.greatest, layers.states, "greatest"),
-        againstStrength("p", values),
+        againstStrength("p", strength),
       );
     },
   },

@@ -1,7 +1,6 @@
 import type { PressureKey } from "../../grades/model/limits";
 import { pressureLimit } from "../../grades/model/limits";
 import type { PropertyKey, Values } from "../../grades/model/properties";
-import { endsOf } from "../../grades/model/curve";
 import { statedAt } from "../../heat/derating";
 import { measureText } from "../../measure";
 import type { Span } from "../../formula";
@@ -56,8 +55,8 @@ export function pressureFinding(key: PressureKey, pressure: number, values: Valu
       const notes = isLowered ? undefined : tellNotLowered;
       return ratio(figures, value, limit.value / duty.designFactor, limit.key, notes, caveat);
     }
-    default: {
-      const { high } = endsOf(values.pressureCurve!);
+    case "beyond": {
+      const { high } = limit.ends;
       const say = (system: Parameters<typeof measureText>[2]) =>
         `pressure: the bore is beyond the curve, which ends at ${measureText("temperature", high, system)}`;
       return { word: "fails", figures, value, property: "pressureCurve", say };

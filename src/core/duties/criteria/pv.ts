@@ -1,8 +1,8 @@
-import { endsOf } from "../../grades/model/curve";
 import { pvLimit } from "../../grades/model/limits";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { statedAt } from "../../heat/derating";
 import { measureText } from "../../measure";
+import { present } from "../../present";
 import { criterion, figure, joined, lacking, ratio } from "../judging/criterion";
 import type { Finding, Working } from "../judging/criterion";
 import type { Duty } from "../model/duty";
@@ -17,8 +17,8 @@ const tellDerated: Finding["notes"] = () => ["limit derated for the surroundings
 const deratedWorking = ({ pvLimit: stated, highestTemperature }: Values, { temperature }: Duty): Working => ({
   lines: ["PV_a = PV_ref * (T_max - T) / (T_max - T_ref)"],
   known: {
-    PV_ref: figure(stated!, "pv", "PV limit as stated", "pvLimit"),
-    T_max: figure(highestTemperature!, "temperature", "Highest temperature", "highestTemperature"),
+    PV_ref: figure(present(stated), "pv", "PV limit as stated", "pvLimit"),
+    T_max: figure(present(highestTemperature), "temperature", "Highest temperature", "highestTemperature"),
     T: figure(temperature.high, "temperature", "Surroundings"),
     T_ref: figure(statedAt, "temperature", "Temperature at which the limit is stated"),
   },
@@ -98,7 +98,7 @@ export const pv = criterion(
           value,
           property: "pvCurve",
           say: (system) =>
-            `PV: surroundings beyond its curve, which ends at ${measureText("temperature", endsOf(values.pvCurve!).high, system)}`,
+            `PV: surroundings beyond its curve, which ends at ${measureText("temperature", limit.ends.high, system)}`,
         };
     }
   },

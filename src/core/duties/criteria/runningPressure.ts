@@ -1,3 +1,4 @@
+import { present } from "../../present";
 import { criterion } from "../judging/criterion";
 import type { Duty } from "../model/duty";
 import { pressureFinding, pressureWorking } from "./pressures";
@@ -21,7 +22,7 @@ export const runningPressure = criterion(
     properties: ["runningPressure", "pressureCurve", "pvLimit", "highestTemperature"],
     source: { key: "shigley", at: "lubrication and journal bearings: boundary-lubricated bearings" },
     asks: (duty) => duty.isMoving && inMotion(duty) !== undefined,
-    working: (values, duty) => pressureWorking("runningPressure", inMotion(duty)!, values, duty),
+    working: (values, duty) => pressureWorking("runningPressure", present(inMotion(duty)), values, duty),
   },
-  (values, duty) => pressureFinding("runningPressure", inMotion(duty)!, values, duty),
+  (values, duty) => pressureFinding("runningPressure", present(inMotion(duty)), values, duty),
 );

@@ -1,5 +1,6 @@
 import type { PropertyKey } from "../../grades/model/properties";
 import { measureText } from "../../measure";
+import { present } from "../../present";
 import { criterion, figure, lacking, rounding } from "../judging/criterion";
 import { boreRise } from "../model/temperatures";
 
@@ -21,7 +22,7 @@ export const shortPeak = criterion(
       return {
         lines: ["V = T_p + ΔT", "Z = T_s"],
         known: {
-          T_p: figure(duty.given.peakTemperature!, "temperature", "Short peak of the surroundings"),
+          T_p: figure(present(duty.given.peakTemperature), "temperature", "Short peak of the surroundings"),
           ΔT: figure(rise, "rise", "Rise of the bore"),
           T_s: figure(
             values.shortTermTemperature,
@@ -36,7 +37,7 @@ export const shortPeak = criterion(
   (values, duty) => {
     const rise = boreRise(values, duty);
     if (typeof rise !== "number") return lacking(rise);
-    const value = duty.given.peakTemperature! + rise;
+    const value = present(duty.given.peakTemperature) + rise;
     const limit = values.shortTermTemperature;
     if (limit === undefined) return lacking("shortTermTemperature", value);
     const found = {

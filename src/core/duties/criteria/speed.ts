@@ -61,8 +61,8 @@ export const speed = criterion(
   (values, duty) => {
     const [only] = duty.steps;
     // the usual case, without a list in between
-    if (duty.steps.length === 1 && only!.motion !== "static")
-      return findingOf(values, only!.motion, Math.max(only!.bore?.speed ?? 0, only!.face?.speed ?? 0));
+    if (only && duty.steps.length === 1 && only.motion !== "static")
+      return findingOf(values, only.motion, Math.max(only.bore?.speed ?? 0, only.face?.speed ?? 0));
     return worstOf(values, duty).finding;
   },
 );

@@ -1,3 +1,4 @@
+import { present } from "../../present";
 import { criterion } from "../judging/criterion";
 import type { Duty } from "../model/duty";
 import { pressureFinding, pressureWorking } from "./pressures";
@@ -21,7 +22,7 @@ export const staticPressure = criterion(
     properties: ["staticPressure", "pressureCurve", "pvLimit", "highestTemperature"],
     source: { key: "shigley", at: "lubrication and journal bearings: boundary-lubricated bearings" },
     asks: (duty) => atRest(duty) !== undefined,
-    working: (values, duty) => pressureWorking("staticPressure", atRest(duty)!, values, duty),
+    working: (values, duty) => pressureWorking("staticPressure", present(atRest(duty)), values, duty),
   },
-  (values, duty) => pressureFinding("staticPressure", atRest(duty)!, values, duty),
+  (values, duty) => pressureFinding("staticPressure", present(atRest(duty)), values, duty),
 );

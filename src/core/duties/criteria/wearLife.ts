@@ -3,6 +3,7 @@ import type { PropertyKey, Values } from "../../grades/model/properties";
 import { isFitted, loadText } from "../../loading/conforming";
 import { cycleLine } from "../../heat/firstOrder";
 import { flatWearOf } from "../../wear/conformity";
+import { present } from "../../present";
 import { criterion, figure, holds, isMissing, joined, lacking, unstated, withoutData } from "../judging/criterion";
 import type { Check, Criterion, Finding, Known, Word, Working, Missing } from "../judging/criterion";
 import type { Duty } from "../model/duty";
@@ -56,7 +57,7 @@ function meanWorking(duty: Duty): Working {
   });
   const between = { PV_m: { unit: "MPa·m/s", text: "Mean of pressure times speed, rests included" } };
   if (steps.length > 1) {
-    steps.forEach(({ time }, i) => (known[`t${i + 1}`] = figure(time!, "minutes", `Time of step ${i + 1}`)));
+    steps.forEach(({ time }, i) => (known[`t${i + 1}`] = figure(present(time), "minutes", `Time of step ${i + 1}`)));
     const cycle = { t_c: { unit: "min", text: "Duration of the cycle" } };
     return {
       lines: [cycleLine(steps), `PV_m = (${work.join(" + ")}) / t_c`],
@@ -64,16 +65,17 @@ function meanWorking(duty: Duty): Working {
       between: { ...between, ...cycle },
     };
   }
-  if (runningTime === undefined || restTime === undefined) return { lines: [`PV_m = ${work[0]!}`], known, between };
+  const ofStep = present(work[0]);
+  if (runningTime === undefined || restTime === undefined) return { lines: [`PV_m = ${ofStep}`], known, between };
   known.t_r = figure(runningTime, "minutes", "Running time");
   known.t_0 = figure(restTime, "minutes", "Rest time");
-  return { lines: [`PV_m = ${work[0]!} * t_r / (t_r + t_0)`], known, between };
+  return { lines: [`PV_m = ${ofStep} * t_r / (t_r + t_0)`], known, between };
 }
 
 /** f, the product of the wear factors that differ from 1. */
 function factorWorking({ given }: Duty): Working {
   const known = factorKeys.flatMap((key): [string, Known][] =>
-    given[key] === undefined ? [] : [[field(key).symbol!, figure(given[key], "ratio", field(key).text)]],
+    given[key] === undefined ? [] : [[present(field(key).symbol), figure(given[key], "ratio", field(key).text)]],
   );
   if (known.length === 0) return { lines: [], known: {} };
   return {
@@ -89,6 +91,10 @@ const factorsOf = ({ given }: Duty): number => factorKeys.reduce((all, key) => a
 const greatestOf = (states: FitStates): number => Math.max(0, widest(states).clearance.greatest);
 
 interface Allowance {
+  /** The allowance itself. */
+  readonly allowance: number;
+  /** The grade's high wear rate. */
+  readonly rate: number;
   /** Wear of a flat in the time in which the bore loses its allowance: the allowance itself by a rate of bush tests. */
   readonly flat: number;
   readonly figures: readonly PropertyKey[];
@@ -96,27 +102,31 @@ interface Allowance {
 
 function allowanceOf(values: Values, duty: Duty): Allowance | Finding {
   const { given } = duty;
-  if (values.wearHigh === undefined) return lacking("wearHigh", given.hours);
-  if (given.allowance === undefined) return unstated("allowance", given.hours);
+  const { wearHigh: rate } = values;
+  const { allowance } = given;
+  if (rate === undefined) return lacking("wearHigh", given.hours);
+  if (allowance === undefined) return unstated("allowance", given.hours);
   const known: readonly PropertyKey[] = values.wearFrom === undefined ? ["wearHigh"] : ["wearHigh", "wearFrom"];
-  if (values.wearFrom === "bush" || duty.part === "washer") return { flat: given.allowance, figures: known };
+  if (values.wearFrom === "bush" || duty.part === "washer") return { allowance, rate, flat: allowance, figures: known };
   // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
   const states = fitStates(values, duty);
   if (!isMissing(states))
-    return { flat: flatWearOf(given.allowance, greatestOf(states)), figures: [...known, ...states.figures] };
+    return {
+      ...{ allowance, rate, flat: flatWearOf(allowance, greatestOf(states)) },
+      figures: [...known, ...states.figures],
+    };
   if (values.wearFrom === undefined) return lacking("wearFrom", given.hours);
   const missing = withoutData(states, given.hours);
   return { ...missing, say: () => `wear life: a rate of flat tests needs the clearance, ${missingText(missing)}` };
 }
 
 /** The wear that the life lasts for: the allowance h, or h_0, the wear of a flat in the same time. */
-function flatWorking(values: Values, duty: Duty): Working {
-  const { allowance } = duty.given;
-  const h = figure(allowance!, "length", "Wear allowance");
+function flatWorking(allowance: number, values: Values, duty: Duty): Working {
+  const h = figure(allowance, "length", "Wear allowance");
   const states = fitStates(values, duty);
   if (values.wearFrom === "bush" || duty.part === "washer" || isMissing(states)) return { lines: [], known: { h } };
   const clearance = greatestOf(states);
-  const lines = isFitted(clearance, allowance!)
+  const lines = isFitted(clearance, allowance)
     ? ["h_0 = pi / 4 * h"]
     : ["t = 1 + 2 * h / C", `Λ = ${loadText("t")}`, "h_0 = C / 4 * Λ"];
   const C = figure(clearance, "length", "Greatest clearance of the fit");
@@ -127,8 +137,8 @@ function flatWorking(values: Values, duty: Duty): Working {
  * How many times a wear may exceed the high rate: points of one test at other pressures and speeds differed so far from what the others
  * told, which a band of rates covers as far as it is wide and a single rate not at all.
  */
-const exceeded = ({ wearLow, wearHigh }: Values): number =>
-  wearLow === undefined ? misses.wear.oneRate : Math.max(1, (misses.wear.oneRate * wearLow) / wearHigh!);
+const exceeded = ({ wearLow }: Values, high: number): number =>
+  wearLow === undefined ? misses.wear.oneRate : Math.max(1, (misses.wear.oneRate * wearLow) / high);
 
 const overrun = ({ wearLow }: Values, times: number): string => {
   const rates = wearLow === undefined ? "one wear rate alone" : "a narrow band of wear rates";
@@ -183,7 +193,7 @@ export const wearLife = criterion(
         return undefined;
       const factors = factorWorking(duty);
       const f = factors.lines.length > 0 ? " * f" : "";
-      const flatWear = flatWorking(values, duty);
+      const flatWear = flatWorking(allowance.allowance, values, duty);
       const h = flatWear.lines.length > 0 ? "h_0" : "h";
       return joined(
         { lines: ["V = t_w"], known: { t_w: figure(hours, "time", "Hours wanted") } },
@@ -192,7 +202,7 @@ export const wearLife = criterion(
         meanWorking(duty),
         {
           lines: [`Z = ${h} / (k${f} * PV_m * 3600)`, "u = V / Z"],
-          known: { k: figure(values.wearHigh!, "wearRate", "Wear rate, high", "wearHigh") },
+          known: { k: figure(allowance.rate, "wearRate", "Wear rate, high", "wearHigh") },
           between: {
             t: { unit: "", text: "Depth of contact over half of the clearance, plus one" },
             Λ: { unit: "", text: "Wear of a flat over a quarter of the clearance" },
@@ -208,12 +218,12 @@ export const wearLife = criterion(
       return { word: "fails", figures: [], value: hours, say: () => "life not valid beyond its limits" };
     const allowance = allowanceOf(values, duty);
     if (!("flat" in allowance)) return allowance;
-    const { flat, figures } = allowance;
-    const limit = lifeOf(flat, values.wearHigh!, duty);
+    const { flat, rate, figures } = allowance;
+    const limit = lifeOf(flat, rate, duty);
     if (hours === undefined) return { ...unstated("hours"), limit: Number.isFinite(limit) ? limit : undefined };
     const use = hours / limit;
     const shown = Number.isFinite(limit) ? { limit } : {};
-    const times = exceeded(values);
+    const times = exceeded(values, rate);
     const word = !holds(use) ? "fails" : holds(use * times) ? "fits" : "care";
     const say = word === "care" ? () => overrun(values, times) : undefined;
     const counted: readonly PropertyKey[] = values.wearLow === undefined ? figures : [...figures, "wearLow"];

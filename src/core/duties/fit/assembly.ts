@@ -6,6 +6,7 @@ import type { Ring } from "../../fit/lame";
 import { findMetal } from "../../fit/metals";
 import type { Metal } from "../../fit/metals";
 import type { Values } from "../../grades/model/properties";
+import { present } from "../../present";
 import type { Missing } from "../judging/criterion";
 import type { FieldKey, Given } from "../model/fields";
 
@@ -16,6 +17,8 @@ export interface Assembly {
   readonly shaft: Limits;
   readonly outside: Limits;
   readonly seat: Limits;
+  /** Of the bush. */
+  readonly wall: number;
   /** Whether the bore's limits hold after pressing in. */
   readonly isPressed: boolean;
   readonly isHeld: boolean;
@@ -46,22 +49,22 @@ export const unstatedFit = (given: Given): FieldKey[] => [
 export function assemblyOf(values: Values, given: Given): Assembly | Missing {
   const [field] = unstatedFit(given);
   if (field !== undefined) return { field };
-  const wall = wallOf(given)!;
   for (const property of elasticFigures) if (values[property] === undefined) return { property };
-  const bore = given.bore!;
+  const [modulus, poisson] = [present(values.compressiveModulus), present(values.poisson)];
+  const [bore, wall] = [present(given.bore), present(wallOf(given))];
   const outside = bore + 2 * wall;
-  const housing = findMetal("housing", given.housing!);
+  const housing = findMetal("housing", present(given.housing));
   const ring: Ring = {
     bore,
     outside,
     housing: given.housingOutside ?? Infinity,
-    bushModulus: values.compressiveModulus!,
-    bushPoisson: values.poisson!,
+    bushModulus: modulus,
+    bushPoisson: poisson,
     housingModulus: housing.modulus,
     housingPoisson: housing.poisson,
   };
   const limits = (zone: (typeof fitFields)[number], size: number): Limits =>
-    limitsIn(given[zone]!, size, { zone, size: "bore" });
+    limitsIn(present(given[zone]), size, { zone, size: "bore" });
   const isHeld = given.heldAtEnds === "yes";
   return {
     ring: isHeld ? heldAtEnds(ring) : ring,
@@ -69,14 +72,15 @@ export function assemblyOf(values: Values, given: Given): Assembly | Missing {
     shaft: limits("shaftZone", bore),
     outside: limits("outsideZone", outside),
     seat: limits("housingZone", outside),
+    wall,
     isPressed: given.zoneHolds !== "free",
     isHeld,
-    modulus: values.compressiveModulus!,
-    poisson: values.poisson!,
-    expansion: values.expansion!,
+    modulus,
+    poisson,
+    expansion: present(values.expansion),
     step: values.expansionStep ?? 0,
     housing,
-    shaftMetal: findMetal("shaft", given.shaft!),
+    shaftMetal: findMetal("shaft", present(given.shaft)),
   };
 }
 

@@ -4,6 +4,7 @@ import type { Limits } from "../../fit/iso286";
 import { closeInOf, compliances, heldStrain, hoopStressOf } from "../../fit/lame";
 import { assemblyTemperature } from "../../fit/running";
 import type { PropertyKey, Values } from "../../grades/model/properties";
+import { present } from "../../present";
 import { isMissing } from "../judging/criterion";
 import type { Missing } from "../judging/criterion";
 import type { Duty } from "../model/duty";
@@ -80,7 +81,7 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
 
   const swellingOf = (moisture: Moisture): number => {
     const property = swellingKey[moisture];
-    return property === undefined ? 0 : values[property]!;
+    return property === undefined ? 0 : present(values[property]);
   };
   const { keptGrip } = given;
   const courses = assembled.map((moisture): Course => {
@@ -244,7 +245,7 @@ export function bandOf(course: Course, climate: Climate): Limits {
 export function neededShareOf(course: Course): number {
   const { ring } = course.assembly;
   const [interference] = endsOf(course.assembly);
-  const back = course.climates.find(({ isAfter }) => isAfter)!;
+  const back = present(course.climates.find(({ isAfter }) => isAfter));
   const cold = stateAt(ring, interference, mismatchOf(course.assembly, back), 0).interference;
   const hot = afterHold(course, interference).interference;
   const pressure = 1 - cold / hot;

@@ -3,6 +3,7 @@ import type { AnyArg, TextArg } from "../../formula";
 import { findGrade } from "../../grades/model/find";
 import { gradesArg } from "../../grades/model/table";
 import type { Grade, Library } from "../../grades/model/library";
+import { present } from "../../present";
 import { judge } from "./judge";
 import type { NamedDuty } from "../model/namedDuty";
 import { ranked, scopeOf } from "./rank";
@@ -44,7 +45,8 @@ export function chooseDuty({ lines }: DutyTable, wanted: unknown): NamedDuty {
 
 function lineOf(lines: DutyTable["lines"], wanted: unknown) {
   if (wanted === undefined || wanted === null) {
-    if (lines.length === 1) return lines[0]!;
+    const [only] = lines;
+    if (only && lines.length === 1) return only;
     throw clash("duty", `duty is missing: the table holds ${lines.length}, name one or give its number`);
   }
   if (wanted instanceof BushError) throw wanted;
@@ -63,5 +65,5 @@ function lineOf(lines: DutyTable["lines"], wanted: unknown) {
 export function chooseGrade(duty: NamedDuty, wanted: string | undefined, library: Library | undefined): Grade {
   const name = wanted ?? duty.grade;
   if (name !== undefined) return findGrade(name, library);
-  return ranked(scopeOf(library), (grade) => judge(grade, duty))[0]!.grade;
+  return present(ranked(scopeOf(library), (grade) => judge(grade, duty))[0]).grade;
 }

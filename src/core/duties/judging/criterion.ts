@@ -205,7 +205,8 @@ function roomOf({ word, value, limit }: Finding): number {
 
 /** The worst of what was found of several things, with the reasons of all that are as bad. */
 export function together(findings: readonly Finding[]): Finding {
-  if (findings.length === 1) return findings[0]!;
+  const [only] = findings;
+  if (only && findings.length === 1) return only;
   const worst = findings.reduce(worse);
   const says = findings.flatMap(({ word, say }) => (word === worst.word && say ? [say] : []));
   return {

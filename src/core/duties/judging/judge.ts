@@ -36,14 +36,13 @@ export function dataLabel(grade: Grade, checks: readonly Check[]): Label | "" {
 export function notAsked(checks: readonly Check[], { part, corners }: NamedDuty): readonly Criterion[] {
   const [{ given, steps }] = corners as [Duty];
   const motion = steps.find((step) => step.motion !== "static")?.motion ?? "static";
-  return optional.filter(
+  return criteria.filter(
     ({ id, askedBy }) =>
-      askedBy!.every((key) => given[key] === undefined) &&
-      askedBy!.some((key) => isAskedFor(key, part, motion)) &&
+      askedBy?.every((key) => given[key] === undefined) &&
+      askedBy.some((key) => isAskedFor(key, part, motion)) &&
       !checks.some(({ criterion }) => criterion.id === id),
   );
 }
-const optional = criteria.filter(({ askedBy }) => askedBy !== undefined);
 
 /** The value of a criterion, or its limit, where it was asked and found. */
 export const found = (checks: readonly Check[], id: string): Check | undefined =>

@@ -1,4 +1,5 @@
 import { cycleLine, peakLine } from "../../heat/firstOrder";
+import { present } from "../../present";
 import { figure, joined } from "./criterion";
 import type { Known, Working } from "./criterion";
 import { pvOf } from "../model/duty";
@@ -19,10 +20,14 @@ export const markOf = (steps: readonly Step[], i: number): string => (steps.leng
 export const whereOf = (steps: readonly Step[], i: number): string => (steps.length > 1 ? ` of step ${i + 1}` : "");
 
 /** Pressure times speed of a step, as `pvOf` has it: all heat of a flanged bush on its bore, or its flange alone. */
-function stepPv({ steps }: Duty, i: number): { readonly text: string; readonly known: Working["known"] } {
-  const { bore, face } = steps[i]!;
+function stepPv(
+  steps: readonly Step[],
+  { bore, face }: Step,
+  i: number,
+): Pick<Working, "known"> & { readonly text: string } {
   const [mark, where] = [markOf(steps, i), whereOf(steps, i)];
-  if (!bore || !face) return product((bore ?? face)!, mark, where);
+  if (!bore) return product(face, mark, where);
+  if (!face) return product(bore, mark, where);
   const [ofBore, ofFace] = [
     product(bore, mark, ` in the bore${where}`),
     product(face, `_f${mark}`, ` on the flange${where}`),
@@ -37,9 +42,9 @@ function stepPv({ steps }: Duty, i: number): { readonly text: string; readonly k
 const areasOf = ({ bore, length, flangeOutside }: Duty["given"]): Working => ({
   lines: ["A = d * L", "A_f = pi / 4 * (D_f^2 - d^2)"],
   known: {
-    d: figure(bore!, "length", "Bore of the bush"),
-    L: figure(length!, "length", "Length of the bush"),
-    D_f: figure(flangeOutside!, "length", "Outside diameter of the flange"),
+    d: figure(present(bore), "length", "Bore of the bush"),
+    L: figure(present(length), "length", "Length of the bush"),
+    D_f: figure(present(flangeOutside), "length", "Outside diameter of the flange"),
   },
   between: {
     A: { unit: "mm²", text: "Projected area of the bore" },
@@ -56,20 +61,28 @@ export function pvWorking(duty: Duty): Working {
 function cycleWorking(duty: Duty): Working {
   const { steps, given } = duty;
   const { timeConstant, runningTime, restTime } = given;
+  const [first] = steps;
   const isIntermittent = steps.length === 1 && runningTime !== undefined && restTime !== undefined;
   if (steps.length === 1 && !(isIntermittent && timeConstant !== undefined)) {
-    const { text, known } = stepPv(duty, 0);
+    const { text, known } = stepPv(steps, first, 0);
     return { lines: [`V = ${text}`], known };
   }
   const known: Record<string, Known> = {};
   const lines: string[] = [];
-  const parts = isIntermittent ? [steps[0]!, { ...steps[0]!, motion: "static" as const }] : steps;
-  const moving = parts.flatMap(({ motion }, i) => (motion === "static" ? [] : [i]));
-  for (const i of moving) {
-    const { text, known: figures } = stepPv(duty, i);
+  // the parts of the cycle, how long each lasts and what that time is called
+  const parts = isIntermittent
+    ? [
+        { step: first, time: runningTime, text: "Running time" },
+        { step: { ...first, motion: "static" as const }, time: restTime, text: "Rest time" },
+      ]
+    : steps.map((step, i) => ({ step, time: step.time, text: `Time of step ${i + 1}` }));
+  const moving = parts.flatMap(({ step }, i) => (step.motion === "static" ? [] : [i]));
+  parts.forEach(({ step }, i) => {
+    if (step.motion === "static") return;
+    const { text, known: figures } = stepPv(steps, step, i);
     lines.push(`PV${i + 1} = ${text}`);
     Object.assign(known, figures);
-  }
+  });
   const between: Working["between"] = {
     ...Object.fromEntries(
       moving.map((i) => [
@@ -81,14 +94,14 @@ function cycleWorking(duty: Duty): Working {
   };
   if (timeConstant === undefined)
     return { lines: [...lines, `V = max(${moving.map((i) => `PV${i + 1}`).join(", ")})`], known, between };
-  const times = isIntermittent ? [runningTime, restTime] : steps.map(({ time }) => time!);
-  times.forEach((time, i) => {
-    const names = isIntermittent ? ["Running time", "Rest time"] : [];
-    known[`t${i + 1}`] = figure(time, "minutes", names[i] ?? `Time of step ${i + 1}`);
-    if (!moving.includes(i))
+  const cycle = parts.map(({ step, time: stated, text }, i) => {
+    const time = present(stated);
+    known[`t${i + 1}`] = figure(time, "minutes", text);
+    const isAtRest = step.motion === "static";
+    if (isAtRest)
       known[`PV${i + 1}`] = figure(0, "pv", `Pressure times speed at rest${isIntermittent ? "" : whereOf(steps, i)}`);
+    return { steady: isAtRest ? 0 : pvOf(step), time };
   });
   known.τ = figure(timeConstant, "minutes", "Time constant");
-  const cycle = parts.map((step, i) => ({ steady: step.motion === "static" ? 0 : pvOf(step), time: times[i]! }));
   return { lines: [...lines, cycleLine(cycle), peakLine("V", (i) => `PV${i}`, cycle, timeConstant)], known, between };
 }

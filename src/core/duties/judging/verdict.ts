@@ -1,6 +1,7 @@
 import { property } from "../../grades/model/properties";
 import type { System } from "../../kinds";
 import { percentText } from "../../measure";
+import { present } from "../../present";
 import { rounding, words } from "./criterion";
 import type { Check, Finding, Word } from "./criterion";
 import { field } from "../model/fields";
@@ -18,8 +19,8 @@ export interface Verdict {
 const outside: ReadonlySet<string> = new Set(["highestTemperature", "lowestTemperature"]);
 
 export function verdictOf(checks: readonly Check[]): Verdict {
-  let worst = checks[0]!;
-  let top = checks[0]!;
+  let worst = present(checks[0]);
+  let top = worst;
   let isOutside: Check | undefined;
   let isUnknown = false;
   for (const check of checks) {
@@ -67,10 +68,9 @@ export function verdictText(checks: readonly Check[], system: System, verdict = 
 
 /** A check in a few words, its numbers in the sheet's units; `inPercent` where its words were said already. */
 export function reasonOf(check: Check, system: System, inPercent = false): string {
-  const { criterion, word, use, say, property: key, field: unstated } = check;
+  const { criterion, word, use, say } = check;
   if (say && !inPercent) return say(system);
-  if (word === "no data")
-    return missingReason(criterion.heading, unstated ? field(unstated).heading : property(key!).heading);
+  if (word === "no data") return missingReason(criterion.heading, missingText(check));
   return use === undefined ? criterion.heading : `${criterion.heading} ${percentText(use)}`;
 }
 
@@ -80,4 +80,4 @@ const missingReason = (heading: string, missing: string): string =>
 
 /** The datum that is missing, as a phrase: "speed limit turning". */
 export const missingText = ({ field: unstated, property: key }: Finding): string =>
-  unstated ? field(unstated).heading : property(key!).heading;
+  unstated ? field(unstated).heading : property(present(key)).heading;

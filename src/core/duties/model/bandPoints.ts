@@ -1,11 +1,18 @@
 import type { Band } from "../../band";
+import { present } from "../../present";
 
 /** The value of a band that is told where one number has to do: the likely one, or the middle. */
 export const likelyOf = ({ low, high, likely }: Band): number => likely ?? (low + high) / 2;
 
+/** What each of the bands is at, told by its number among them. */
+export function pickOf(bands: readonly Band[], valueOf: (band: Band, i: number) => number): (band: Band) => number {
+  const at = new Map(bands.map((band, i) => [band, valueOf(band, i)]));
+  return (band) => present(at.get(band));
+}
+
 /** Corner of that number, from 0 to 2^n − 1: each band at one of its ends. */
-export const cornerOf = (bands: readonly Band[], number: number): ReadonlyMap<Band, number> =>
-  new Map(bands.map((band, i) => [band, (number >> i) & 1 ? band.high : band.low]));
+export const cornerOf = (bands: readonly Band[], number: number): ((band: Band) => number) =>
+  pickOf(bands, ({ low, high }, i) => ((number >> i) & 1 ? high : low));
 
 /** The positive root g of g^(n+1) = g + 1, by g ← (g + 1)^(1/(n + 1)), which closes in on it from both sides. */
 export function growth(n: number): number {

@@ -5,12 +5,12 @@ import type { Between, Formula } from "../../formula";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { kinds } from "../../kinds";
 import { measureText } from "../../measure";
+import { present } from "../../present";
 import { workOf } from "../../teach/worksheet";
 import { figure, isMissing, metalFigure, unstated, withoutData } from "../judging/criterion";
 import type { CriterionSpec, Finding, Known, Missing, Working } from "../judging/criterion";
 import type { Duty } from "./duty";
 import type { FieldKey } from "./fields";
-import { wallOf } from "../fit/assembly";
 import { fitStates, narrowest, widest } from "../fit/states";
 import type { FitStates } from "../fit/states";
 import { fitWorking } from "../fit/working";
@@ -26,23 +26,23 @@ export interface Layers {
 /** The greatest load on the bore, N, impact included. */
 function greatestLoad({ steps, restPressure = 0, impactFactor, given }: Duty): number {
   const pressure = Math.max(restPressure, ...steps.map(({ bore }) => bore?.pressure ?? 0));
-  return pressure * given.bore! * given.length! * impactFactor;
+  return pressure * present(given.bore) * present(given.length) * impactFactor;
 }
 
 export function layersOf(values: Values, duty: Duty): Layers | Missing {
   const states = fitStates(values, duty);
   if (isMissing(states)) return states;
-  const { given } = duty;
   const load = greatestLoad(duty);
+  const { wall, modulus, poisson, ring } = widest(states).course.assembly;
   const layer = (clearance: number): Layer => ({
     load,
-    bore: given.bore!,
-    length: given.length!,
-    wall: wallOf(given)!,
+    bore: ring.bore,
+    length: present(duty.given.length),
+    wall,
     clearance: Math.max(0, clearance),
-    modulus: values.compressiveModulus!,
+    modulus,
     // at 0.5 the model of a layer that can only be squeezed has no stiffness to give
-    poisson: Math.min(values.poisson!, 0.499),
+    poisson: Math.min(poisson, 0.499),
   });
   return {
     least: layer(narrowest(states).clearance.least),
@@ -71,9 +71,9 @@ const clearanceText = { least: "Least clearance of the fit", greatest: "Greatest
 const propertyOf: Readonly<Record<string, PropertyKey>> = { E: "compressiveModulus", ν: "poisson" };
 
 /** The end of a working: a pressure against the compressive strength. */
-export const againstStrength = (pressure: string, { compressiveStrength }: Values): Working => ({
+export const againstStrength = (pressure: string, strength: number): Working => ({
   lines: [`V = ${pressure}`, "Z = σ_c", "u = V / Z"],
-  known: { σ_c: figure(compressiveStrength!, "pressure", "Compressive strength", "compressiveStrength") },
+  known: { σ_c: figure(strength, "pressure", "Compressive strength", "compressiveStrength") },
 });
 
 /** The load F on a layer. */
@@ -93,9 +93,9 @@ export function slopeWorking(duty: Duty, slope: number): Working {
   return {
     lines: ["F_s = 2 * F", "I = pi * d_w^4 / 64", "φ_b = F_s * l_s^2 / (16 * E_s * I) * 180 / pi", "φ = φ_0 + φ_b"],
     known: {
-      d_w: figure(spanDiameter!, "length", "Diameter of the shaft between the bushes"),
+      d_w: figure(present(spanDiameter), "length", "Diameter of the shaft between the bushes"),
       l_s: figure(span, "length", "Distance of the two bushes"),
-      E_s: metalFigure(findMetal("shaft", shaft!), "modulus", "Modulus of the shaft"),
+      E_s: metalFigure(findMetal("shaft", present(shaft)), "modulus", "Modulus of the shaft"),
       φ_0: figure(stated, "angle", "Slope of the shaft without load"),
     },
     between: {

@@ -1,6 +1,7 @@
 import type { Span } from "../../formula";
 import type { Motion } from "../../grades/model/limits";
 import { peakOf } from "../../heat/firstOrder";
+import { present } from "../../present";
 import type { Given, Part } from "./fields";
 
 /** One sliding face under its load: mean pressure without the impact factor (MPa), mean sliding speed (m/s), area (mm²). */
@@ -10,19 +11,25 @@ export interface Face {
   readonly area: number;
 }
 
-/** One step of a duty; a duty without a spectrum has one. A sleeve has its bore, a washer its face, a flanged bush both. */
-export interface Step {
+/** What is told of each face: a sleeve has its bore, a washer its face, a flanged bush both. */
+export type ByFace<F> =
+  | { readonly bore: F; readonly face?: undefined }
+  | { readonly bore?: undefined; readonly face: F }
+  | { readonly bore: F; readonly face: F };
+
+/** One step of a duty. */
+export type Step = ByFace<Face> & {
   readonly motion: Motion;
-  readonly bore?: Face;
-  readonly face?: Face;
   /** Minutes; there where the duty has several steps. */
   readonly time?: number | undefined;
-}
+};
+/** The steps of a duty; without a spectrum it has one. */
+export type Steps = readonly [Step, ...Step[]];
 
 /** What a bush has to bear, in working units, every band at one value: what the criteria judge. */
 export interface Duty {
   readonly part: Part;
-  readonly steps: readonly Step[];
+  readonly steps: Steps;
   /** Of the surroundings; both ends occur. */
   readonly temperature: Span;
   readonly isMoving: boolean;
@@ -45,18 +52,12 @@ export interface Duty {
  * its flange alone where it is small and greater.
  */
 export function pvOf({ bore, face }: Step): number {
-  if (!face) return bore!.pressure * bore!.speed;
+  if (!face) return bore.pressure * bore.speed;
   const ofFace = face.pressure * face.speed;
   return bore ? Math.max(ofFace, bore.pressure * bore.speed + (ofFace * face.area) / bore.area) : ofFace;
 }
 
-export function dutyOf(
-  part: Part,
-  steps: readonly Step[],
-  temperature: Span,
-  given: Given,
-  restPressure?: number,
-): Duty {
+export function dutyOf(part: Part, steps: Steps, temperature: Span, given: Given, restPressure?: number): Duty {
   const isMoving = steps.some(({ motion }) => motion !== "static");
   const pv = peakOver(steps, given, pvOf);
   const { impactFactor = 1, designFactor = 1 } = given;
@@ -68,7 +69,7 @@ export function dutyOf(
  * Of what warms in proportion to the friction of a step: that of the greatest step, or with a time constant the first-order peak
  * of the cycle.
  */
-export function peakOver(steps: readonly Step[], given: Given, of: (step: Step) => number): number {
+export function peakOver(steps: Steps, given: Given, of: (step: Step) => number): number {
   if (given.timeConstant !== undefined) {
     const cycle = cycleOf(steps, given, (step) => (step.motion === "static" ? 0 : of(step)));
     if (cycle) return peakOf(cycle, given.timeConstant).value;
@@ -79,11 +80,11 @@ export function peakOver(steps: readonly Step[], given: Given, of: (step: Step) 
 }
 
 /** The cycle that repeats; nothing where none does. */
-function cycleOf(steps: readonly Step[], { runningTime, restTime }: Given, steady: (step: Step) => number) {
-  if (steps.length > 1) return steps.map((step) => ({ steady: steady(step), time: step.time! }));
+function cycleOf(steps: Steps, { runningTime, restTime }: Given, steady: (step: Step) => number) {
+  if (steps.length > 1) return steps.map((step) => ({ steady: steady(step), time: present(step.time) }));
   if (runningTime === undefined || restTime === undefined) return undefined;
   return [
-    { steady: steady(steps[0]!), time: runningTime },
+    { steady: steady(steps[0]), time: runningTime },
     { steady: 0, time: restTime },
   ];
 }

@@ -6,7 +6,8 @@ import { WASHERPRESSURE } from "../../loading/washerPressure";
 import { SPEED } from "../../loading/speed";
 import { STROKESPEED } from "../../loading/strokeSpeed";
 import { SWINGSPEED } from "../../loading/swingSpeed";
-import type { Face, Step } from "./duty";
+import { present } from "../../present";
+import type { ByFace, Face, Step } from "./duty";
 import type { Given, Part } from "./fields";
 
 /** A formula for one number and what it takes. */
@@ -24,18 +25,21 @@ export interface FaceCalls {
 const numberOf = ({ f, values }: Call): number => f.calc(values) as number;
 
 /** The formulas of a part under one step's load: of a sleeve its bore, of a washer its face, of a flanged bush both. */
-export function callsOf(part: Part, motion: Motion, given: Given): { bore?: FaceCalls; face?: FaceCalls } {
-  const { load, axialLoad, bore: d, length, inner, outer, flangeOutside } = given;
-  if (part === "washer")
-    return { face: ringCalls(load ?? axialLoad!, inner!, outer!, (inner! + outer!) / 2, motion, given) };
+export function callsOf(part: Part, motion: Motion, given: Given): ByFace<FaceCalls> {
+  const { axialLoad } = given;
+  if (part === "washer") {
+    const [inner, outer] = [present(given.inner), present(given.outer)];
+    return { face: ringCalls(present(given.load ?? axialLoad), inner, outer, (inner + outer) / 2, motion, given) };
+  }
+  const [d, length] = [present(given.bore), present(given.length)];
   const bore: FaceCalls = {
-    pressure: { f: PRESSURE, values: { load: load!, bore: d!, length: length! } },
-    speed: speedCall(d!, motion, given),
-    area: d! * length!,
+    pressure: { f: PRESSURE, values: { load: present(given.load), bore: d, length } },
+    speed: speedCall(d, motion, given),
+    area: d * length,
   };
   if (axialLoad === undefined) return { bore };
-  const face = ringCalls(axialLoad, d!, flangeOutside!, 2 * frictionRadius(d!, flangeOutside!), motion, given);
-  return { bore, face };
+  const outer = present(given.flangeOutside);
+  return { bore, face: ringCalls(axialLoad, d, outer, 2 * frictionRadius(d, outer), motion, given) };
 }
 
 function ringCalls(load: number, inner: number, outer: number, at: number, motion: Motion, given: Given): FaceCalls {
@@ -49,11 +53,11 @@ function ringCalls(load: number, inner: number, outer: number, at: number, motio
 function speedCall(diameter: number, motion: Motion, { rpm, swing, stroke, cycles }: Given): Call | undefined {
   switch (motion) {
     case "turning":
-      return { f: SPEED, values: { bore: diameter, rpm: rpm! } };
+      return { f: SPEED, values: { bore: diameter, rpm: present(rpm) } };
     case "swinging":
-      return { f: SWINGSPEED, values: { bore: diameter, swing: swing!, cycles: cycles! } };
+      return { f: SWINGSPEED, values: { bore: diameter, swing: present(swing), cycles: present(cycles) } };
     case "linear":
-      return { f: STROKESPEED, values: { stroke: stroke!, cycles: cycles! } };
+      return { f: STROKESPEED, values: { stroke: present(stroke), cycles: present(cycles) } };
     case "static":
       return undefined;
   }
@@ -61,11 +65,17 @@ function speedCall(diameter: number, motion: Motion, { rpm, swing, stroke, cycle
 
 /** The faces of a part under one step's load; a step of speed 0 is at rest. */
 export function stepOf(part: Part, motion: Motion, given: Given): Step {
-  const { bore, face } = callsOf(part, motion, given);
+  const calls = callsOf(part, motion, given);
   const { time } = given;
-  const step = { ...(bore ? { bore: faceOf(bore) } : {}), ...(face ? { face: faceOf(face) } : {}), time };
-  return { motion: (step.bore ?? step.face)!.speed === 0 ? "static" : motion, ...step };
+  if (!calls.bore) {
+    const face = faceOf(calls.face);
+    return { motion: motionAt(face, motion), bore: undefined, face, time };
+  }
+  const bore = faceOf(calls.bore);
+  return { motion: motionAt(bore, motion), bore, face: calls.face && faceOf(calls.face), time };
 }
+
+const motionAt = ({ speed }: Face, motion: Motion): Motion => (speed === 0 ? "static" : motion);
 
 const faceOf = ({ pressure, speed, area }: FaceCalls): Face => ({
   pressure: numberOf(pressure),
@@ -77,8 +87,8 @@ const faceOf = ({ pressure, speed, area }: FaceCalls): Face => ({
 export function restCall(part: Part, { staticLoad, bore, length, inner, outer }: Given): Call | undefined {
   if (staticLoad === undefined) return undefined;
   return part === "washer"
-    ? { f: WASHERPRESSURE, values: { load: staticLoad, inner: inner!, outer: outer! } }
-    : { f: PRESSURE, values: { load: staticLoad, bore: bore!, length: length! } };
+    ? { f: WASHERPRESSURE, values: { load: staticLoad, inner: present(inner), outer: present(outer) } }
+    : { f: PRESSURE, values: { load: staticLoad, bore: present(bore), length: present(length) } };
 }
 
 /** Pressure of the greatest load at rest. */

@@ -4,11 +4,12 @@ import { flangedNodes, flangeRise, nodeBetween, nodeLines, sleeveRise } from "..
 import type { FlangedNodes } from "../../heat/flangedPaths";
 import { bushArgs, conductances, pathArgs, pathBetween, pathLines } from "../../heat/paths";
 import type { Paths } from "../../heat/paths";
+import { present } from "../../present";
 import { labelOf } from "../../teach/worksheet";
 import { figure, isMissing, joined, metalFigure } from "../judging/criterion";
 import type { Known, Missing, Working } from "../judging/criterion";
 import { peakOver } from "./duty";
-import type { Duty, Face, Step } from "./duty";
+import type { Duty, Face } from "./duty";
 import type { FieldKey } from "./fields";
 import { wallOf } from "../fit/assembly";
 
@@ -55,8 +56,8 @@ function pathsOf({ conductivity }: Values, duty: Duty): Paths | Missing | undefi
   if (unstated) return { field: unstated };
   if (conductivity === undefined) return { property: "conductivity" };
   return {
-    bore: bore!,
-    length: length!,
+    bore: present(bore),
+    length: present(length),
     wall,
     bushconductivity: conductivity,
     shaftconductivity: shaft === undefined ? 1 : findMetal("shaft", shaft).conductivity,
@@ -90,7 +91,7 @@ export function pathRises(values: Values, duty: Duty): Rises | Missing | undefin
 
   const flanged = {
     ...{ ...paths, farend: paths.endlength, shoulderend: paths.endlength },
-    ...{ flangeoutside: given.flangeOutside!, flangethickness: given.flangeThickness! },
+    ...{ flangeoutside: present(given.flangeOutside), flangethickness: present(given.flangeThickness) },
   };
   const cool = flangedNodes(flanged, housingPath ?? Infinity);
   const warm = flangedNodes(flanged, housingPath ?? 0);
@@ -131,7 +132,7 @@ export function pathWorking(values: Values, duty: Duty, end: keyof Ends): Workin
       ? {}
       : { λs: metalFigure(findMetal("shaft", shaft), "conductivity", "Thermal conductivity of the shaft") };
   const ofFriction = figure(
-    friction ?? values.frictionHigh!,
+    present(friction ?? values.frictionHigh),
     "ratio",
     "Coefficient of friction",
     friction === undefined ? "frictionHigh" : undefined,
@@ -157,19 +158,19 @@ function nodesWorking(values: Values, duty: Duty, end: keyof Ends, G: string): W
   const hotter = "ΔT = max(ΔT_s, ΔT_f)";
   const between = { ΔT: riseText };
   if (steps.length > 1 || given.timeConstant !== undefined) {
-    const { sleeve, flange } = (pathRises(values, duty) as Rises).surfaces!;
+    const { sleeve, flange } = present((pathRises(values, duty) as Rises).surfaces);
     const known = {
       ΔT_s: figure(sleeve[end], "rise", "Rise of the sleeve, one of two nodes on the shaft"),
       ΔT_f: figure(flange[end], "rise", "Rise of the flange, the other node"),
     };
     return { lines: [hotter], known, between };
   }
-  const [{ bore, face }] = steps as [Step];
+  const [{ bore, face }] = steps;
   return {
     lines: [...nodeLines(!!given.endLength, given.housingPath === undefined ? end : "known", G), hotter],
     known: {
-      Do: figure(given.flangeOutside!, "length", "Outside diameter of the flange"),
-      t_f: figure(given.flangeThickness!, "length", "Thickness of the flange"),
+      Do: figure(present(given.flangeOutside), "length", "Outside diameter of the flange"),
+      t_f: figure(present(given.flangeThickness), "length", "Thickness of the flange"),
       W_r: figure(heatOf(bore), "power", "Radial load times its sliding speed"),
       W_a: figure(heatOf(face), "power", "Axial load times its sliding speed"),
     },

@@ -1,5 +1,6 @@
 import { Band } from "../../band";
 import { clash } from "../../errors";
+import { present } from "../../present";
 import { cornerOf } from "./bandPoints";
 import { dutyOf } from "./duty";
 import type { Duty } from "./duty";
@@ -13,6 +14,8 @@ const mostBands = 6;
 
 /** A described duty: its name, the grade chosen for it, and what it asks at every corner of its bands. */
 export class NamedDuty {
+  /** The values as read; those of the first step where steps differ. */
+  readonly values: FieldValues;
   readonly grade: string | undefined;
   readonly part: Part;
   readonly bands: readonly Band[];
@@ -25,7 +28,8 @@ export class NamedDuty {
     readonly steps: readonly StepValues[],
     corner?: number,
   ) {
-    const [first] = steps as [StepValues];
+    const first = present(steps[0]);
+    this.values = first.values;
     this.grade = first.values.grade;
     this.part = first.part;
     this.bands = bandsOf(steps);
@@ -33,17 +37,7 @@ export class NamedDuty {
       throw clash("duty", `a duty may hold at most ${mostBands} bands, this one holds ${this.bands.length}`);
     const numbers = corner === undefined ? Array.from({ length: 2 ** this.bands.length }, (_, i) => i) : [corner];
     this.corners =
-      this.bands.length === 0
-        ? [this.at(asRead)]
-        : numbers.map((number) => {
-            const at = cornerOf(this.bands, number);
-            return this.with((band) => at.get(band)!);
-          });
-  }
-
-  /** The values as read; those of the first step where steps differ. */
-  get values(): FieldValues {
-    return this.steps[0]!.values;
+      this.bands.length === 0 ? [this.at(asRead)] : numbers.map((number) => this.with(cornerOf(this.bands, number)));
   }
 
   /** The duty with every band at one of its values. */
@@ -53,27 +47,28 @@ export class NamedDuty {
 
   /** What each step gives at a corner. */
   givenAt(corner: number): readonly Given[] {
-    const at = cornerOf(this.bands, corner);
-    return this.steps.map(({ values }) => plain(values, (band) => at.get(band)!));
+    const pick = cornerOf(this.bands, corner);
+    return this.steps.map(({ values }) => plain(values, pick));
   }
 
   /** A corner in motion, where there is one: a band may begin at rest. */
   get moving(): Duty {
-    return this.corners.find(({ isMoving }) => isMoving) ?? this.corners[0]!;
+    return this.corners.find(({ isMoving }) => isMoving) ?? present(this.corners[0]);
   }
 
   private at(givenOf: (step: StepValues) => Given): Duty {
     const { part } = this;
-    const given = this.steps.map(givenOf);
-    const [first] = given as [Given];
-    let { low, high } = first.temperature!;
-    for (const { temperature } of given) {
-      low = Math.min(low, temperature!.low);
-      high = Math.max(high, temperature!.high);
+    const rows = this.steps.map((step) => ({ motion: step.motion, given: givenOf(step) }));
+    const { given: first } = present(rows[0]);
+    let [low, high] = [Infinity, -Infinity];
+    for (const { given } of rows) {
+      const temperature = present(given.temperature);
+      low = Math.min(low, temperature.low);
+      high = Math.max(high, temperature.high);
     }
     checkWhole(first, { low, high });
-    const steps = this.steps.map(({ motion }, i) => stepOf(part, motion, given[i]!));
-    return dutyOf(part, steps, { low, high }, first, restPressure(part, first));
+    const [one, ...more] = rows.map(({ motion, given }) => stepOf(part, motion, given));
+    return dutyOf(part, [present(one), ...more], { low, high }, first, restPressure(part, first));
   }
 }
 

@@ -71,21 +71,18 @@ export function readDuties(cells: Cell[][], system: System, name: string): DutyT
 
 /** Rows that belong together: a name, and below it the same name or none. */
 export function groupsOf(rows: readonly DutyRow[], hasNames: boolean): DutyRow[][] {
-  const groups: DutyRow[][] = [];
+  const groups: Group[] = [];
   for (const row of rows) {
     const group = groups[groups.length - 1];
-    const last = group?.[group.length - 1];
-    const name = row.values.duty;
-    const isStep =
-      hasNames &&
-      last !== undefined &&
-      last.number === row.number - 1 &&
-      (name === undefined || name.toLowerCase() === group![0]!.values.duty?.toLowerCase());
-    if (isStep && !row.faults.has("duty")) group!.push(row);
+    if (hasNames && group && isNextTo(group, row) && isNamedAs(group, row) && !row.faults.has("duty")) group.push(row);
     else groups.push([row]);
   }
   return groups;
 }
+type Group = [DutyRow, ...DutyRow[]];
+const isNextTo = (group: Group, { number }: DutyRow): boolean => group[group.length - 1]?.number === number - 1;
+const isNamedAs = ([first]: Group, { values: { duty } }: DutyRow): boolean =>
+  duty === undefined || duty.toLowerCase() === first.values.duty?.toLowerCase();
 
 /** Carries down what a step leaves blank, and makes the duty; an error names the row that it is about. */
 function dutyOfRows(

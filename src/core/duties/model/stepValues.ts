@@ -3,6 +3,7 @@ import type { Span } from "../../formula";
 import type { Motion } from "../../grades/model/limits";
 import { motions } from "../../grades/model/limits";
 import { measureText } from "../../measure";
+import { present } from "../../present";
 import { checkRing } from "../../loading/washerPressure";
 import { checkFit, wallOf } from "../fit/assembly";
 import { field, fieldKeys, isAskedFor, parts } from "./fields";
@@ -57,7 +58,8 @@ function checkTimes(own: FieldValues, values: FieldValues): void {
 export function motionOf(own: FieldValues, above: FieldValues): Motion {
   if (own.motion !== undefined) return own.motion;
   const filled = driveKeys.filter((key) => own[key] !== undefined);
-  if (filled.length === 1) return drives[filled[0]!];
+  const [only] = filled;
+  if (only && filled.length === 1) return drives[only];
   if (filled.length > 1) throw clash("motion", `motion is missing: ${filled.join(" and ")} are both filled`);
   if (above.motion !== undefined) return above.motion;
   const drive = driveKeys.find((key) => above[key] !== undefined);
@@ -122,8 +124,8 @@ const byCase = new Map<string, { readonly required: readonly FieldKey[]; readonl
     ]),
   ),
 );
-const requiredOf = (part: Part, motion: Motion) => byCase.get(part + motion)!.required;
-const misplacedIn = (part: Part, motion: Motion) => byCase.get(part + motion)!.misplaced;
+const requiredOf = (part: Part, motion: Motion) => present(byCase.get(part + motion)).required;
+const misplacedIn = (part: Part, motion: Motion) => present(byCase.get(part + motion)).misplaced;
 
 function checkBore(bore: number, { wall, outside, flangeOutside }: Given): void {
   if (outside !== undefined && outside <= bore) throw mustBe("outside", `above the bore of ${bore} mm`, outside);

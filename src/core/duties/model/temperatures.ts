@@ -6,6 +6,7 @@ import type { PropertyKey, Values } from "../../grades/model/properties";
 import { boreAt, statedAt } from "../../heat/derating";
 import type { System } from "../../kinds";
 import { measureText } from "../../measure";
+import { present } from "../../present";
 import { isMissing } from "../judging/criterion";
 import type { Duty } from "./duty";
 import { pathRises } from "./heatPaths";
@@ -27,7 +28,7 @@ export function boreRise(values: Values, duty: Duty): number | PropertyKey {
   if (typeof implied !== "number") return implied;
   const paths = pathRises(values, duty);
   if (paths === undefined || isMissing(paths)) return implied;
-  const room = values.highestTemperature! - duty.temperature.high;
+  const room = present(values.highestTemperature) - duty.temperature.high;
   return Math.max(implied, paths.least, Math.min(paths.greatest, room));
 }
 

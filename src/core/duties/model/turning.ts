@@ -1,5 +1,6 @@
 import { BushError } from "../../errors";
 import { halved } from "../../halved";
+import { present } from "../../present";
 import { words } from "../judging/criterion";
 import type { Word } from "../judging/criterion";
 import type { Movable } from "./movable";
@@ -56,11 +57,12 @@ export function turnOf(moved: Moved, start: number, path: readonly number[]): Tu
   }
   const first = ranks.findIndex((rank) => rank !== here);
   if (first < 0) return undefined;
-  const bracket = [first === 0 ? start : path[first - 1]!, path[first]!] as const;
+  const [before, turned] = [start, ...path].slice(first);
+  const bracket = [present(before), present(turned)] as const;
   const [last, beyond] = neighbours(moved, here, bracket, 1e-18 * Math.abs(start));
   const isMonotone = goesOneWay([here, ...ranks.filter((rank) => rank >= 0)]);
   const off = 1e-7 * (beyond > last ? 1 : -1) * Math.max(Math.abs(last), Math.abs(start));
-  const end = path[path.length - 1]!;
+  const end = present(path[path.length - 1]);
   // where the end of the path alone is different, that is the limit
   const at = beyond === end && Math.abs(last - end) <= 1e-15 * Math.abs(start) ? end : last;
   const after = seenFrom(moved, beyond, off > 0 ? Math.min(beyond + off, end) : Math.max(beyond + off, end));
@@ -79,7 +81,7 @@ function seenFrom(moved: Moved, value: number, farther: number): Verdict | BushE
 }
 
 const goesOneWay = (ranks: readonly number[]): boolean => {
-  const moves = ranks.slice(1).map((rank, i) => rank - ranks[i]!);
+  const moves = ranks.slice(1).map((rank, i) => rank - present(ranks[i]));
   return moves.every((move) => move <= 0) || moves.every((move) => move >= 0);
 };
 
@@ -100,7 +102,7 @@ function neighbours(
     const isWorse = moved.rankAt(outside) < here;
     const isHeld = (value: number, corner: number) =>
       isWorse ? moved.rankAt(value, corner) >= here : moved.rankAt(value, corner) <= here;
-    const deciding = corners.find((corner) => (isWorse ? !isHeld(outside, corner) : isHeld(inside, corner)))!;
+    const deciding = present(corners.find((corner) => (isWorse ? !isHeld(outside, corner) : isHeld(inside, corner))));
     const [last, next] = halved((value) => isHeld(value, deciding), inside, outside, finest);
     if (isWorse && moved.rankAt(last) !== here) outside = last;
     else if (!isWorse && moved.rankAt(next) === here) inside = next;

@@ -27,9 +27,9 @@ export function heldValues({ steps }: NamedDuty, key: FieldKey): Held[] {
 }
 
 /** The steps, counted from 0, whose value of a field is that of the first: those that move with it. */
-export const stepsLikeFirst = ({ steps }: NamedDuty, key: FieldKey): readonly number[] =>
+export const stepsLikeFirst = ({ steps, values: first }: NamedDuty, key: FieldKey): readonly number[] =>
   steps.flatMap(({ values }, step) => {
-    const isMoved = step === 0 || (key !== "time" && movesWith(values[key], steps[0]!.values[key]));
+    const isMoved = step === 0 || (key !== "time" && movesWith(values[key], first[key]));
     return isMoved ? [step] : [];
   });
 

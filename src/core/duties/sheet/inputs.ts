@@ -4,6 +4,7 @@ import type { Answer, Span } from "../../formula";
 import { Deviations } from "../../fit/zone";
 import { isDimensional, kinds } from "../../kinds";
 import type { Kind, System } from "../../kinds";
+import { present } from "../../present";
 import { labelOf } from "../../teach/worksheet";
 import { fromWorking } from "../../units/scale";
 import { cornerOf } from "../model/bandPoints";
@@ -64,7 +65,7 @@ function motionLines({ steps }: NamedDuty): Line[] {
 
 function defaultLines({ values, part, steps }: NamedDuty, checks: readonly Check[]): Line[] {
   const looked = new Set<FieldKey>(["part", ...checks.flatMap(({ criterion }) => criterion.fields)]);
-  const { motion } = steps.find((step) => step.motion !== "static") ?? steps[0]!;
+  const { motion } = steps.find((step) => step.motion !== "static") ?? present(steps[0]);
   const byValue = new Map<string | number, string[]>();
   for (const key of fieldKeys) {
     const { heading, default: taken } = field(key);
@@ -77,14 +78,14 @@ function defaultLines({ values, part, steps }: NamedDuty, checks: readonly Check
 
 /** The ends of its bands at which a criterion was judged: "load 960 N, bore 20 mm"; nothing where there is no band. */
 export function cornerText(duty: NamedDuty, number: number, system: System): string {
-  const at = cornerOf(duty.bands, number);
+  const pick = cornerOf(duty.bands, number);
   return fieldKeys
     .flatMap((key) =>
       heldValues(duty, key).flatMap(({ value, steps }) => {
         if (!(value instanceof Band)) return [];
         const kind = field(key).kind as Kind;
         return [
-          `${field(key).heading}${placeOf(steps, duty.steps.length)} ${plain(at.get(value)!, kind, system)} ${kinds[kind][system]}`.trim(),
+          `${field(key).heading}${placeOf(steps, duty.steps.length)} ${plain(pick(value), kind, system)} ${kinds[kind][system]}`.trim(),
         ];
       }),
     )

@@ -80,7 +80,7 @@ export class RecordWorkings {
   }
 }
 
-const symbolOf = ([, formula]: Line): string => formula.split(" = ")[0]!;
+const symbolOf = ([, formula]: Line): string => formula.replace(/ = .*$/s, "");
 
 /** A fixed number of a formula, which is no result. */
 const isFactor = ([what]: Row): boolean => what === factorWord;

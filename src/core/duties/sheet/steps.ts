@@ -1,4 +1,5 @@
 import { PVVALUE } from "../../loading/pvValue";
+import { present } from "../../present";
 import type { Work } from "../../teach/worksheet";
 import { callsOf, restCall } from "../model/faces";
 import type { Call, FaceCalls } from "../model/faces";
@@ -15,14 +16,14 @@ export function stepLines(
 ): readonly (readonly [string, Line[]])[] {
   const given = duty.givenAt(corner);
   const steps = duty.steps.flatMap(({ motion }, i) => {
-    const { bore, face } = callsOf(duty.part, motion, given[i]!);
+    const { bore, face } = callsOf(duty.part, motion, present(given[i]));
     const name = duty.steps.length > 1 ? `step ${i + 1}` : "load and motion";
     return [
       ...(bore ? [[name, faceLines(bore, undefined, record)] as const] : []),
       ...(face ? [[bore ? `${name}, flange` : name, faceLines(face, duty.part, record)] as const] : []),
     ];
   });
-  const rest = restCall(duty.part, given[0]!);
+  const rest = restCall(duty.part, present(given[0]));
   return rest ? [...steps, ["static load", record.formula(rest)]] : steps;
 }
 
