@@ -69,6 +69,7 @@ import { QUOTES } from "./cost/quotes";
 import { DECISION } from "./cost/decision";
 import { UNIT } from "./teach/unit";
 import { VERSION } from "./teach/version";
+import { present } from "./present";
 import { stepsOf } from "./teach/steps";
 
 export interface Family {
@@ -195,4 +196,4 @@ export const catalogue: readonly Formula[] = Object.values(functions);
 
 /** The title of the family that a function belongs to. */
 export const familyOf = (id: string): FamilyTitle =>
-  Object.values(families).find(({ functions: own }) => Object.keys(own).includes(id))!.title;
+  present(Object.values(families).find(({ functions: own }) => Object.keys(own).includes(id))).title;

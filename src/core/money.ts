@@ -37,13 +37,12 @@ const signs: Readonly<Record<string, string>> = {
   },
 };
 /** Signs that several currencies share, and which. */
-const shared: Readonly<Record<string, readonly string[]>> = {
-  $: ["USD", "CAD", "AUD", "NZD", "SGD", "HKD", "TWD", "MXN", "BRL", "CLP", "COP", "ARS"],
-  "¥": ["JPY", "CNY"],
-};
-const question: Readonly<Record<string, string>> = {
-  $: "which dollar? Type USD, CAD, AUD",
-  "¥": "which one? Type JPY or CNY",
+const shared: Readonly<Record<string, { readonly by: readonly string[]; readonly question: string }>> = {
+  $: {
+    by: ["USD", "CAD", "AUD", "NZD", "SGD", "HKD", "TWD", "MXN", "BRL", "CLP", "COP", "ARS"],
+    question: "which dollar? Type USD, CAD, AUD",
+  },
+  "¥": { by: ["JPY", "CNY"], question: "which one? Type JPY or CNY" },
 };
 
 /** The currency of a word or sign; a sign that several share is the heading's, where that names one of them, else it is asked for. */
@@ -54,8 +53,8 @@ export function currencyOf(name: string, label: string, heading?: string): strin
   if (known) return known;
   const sharing = shared[word];
   if (!sharing) throw mustBe(name, "a currency by its ISO 4217 code, such as EUR", label);
-  if (heading !== undefined && sharing.includes(heading)) return heading;
-  throw clash(name, `${name} ${show(label)}: ${question[word]!} in its place`);
+  if (heading !== undefined && sharing.by.includes(heading)) return heading;
+  throw clash(name, `${name} ${show(label)}: ${sharing.question} in its place`);
 }
 
 /** What a price may say behind it without changing it. */
@@ -86,7 +85,7 @@ function parse(name: string, cell: string, heading: string | undefined): Money {
 export function inCurrency(cell: string, heading: string): string {
   const { label } = splitMoney(cell) ?? {};
   if (label === "") return `${cell.trim().replace(apiece, "")} ${heading}`;
-  return label !== undefined && shared[label]?.includes(heading)
+  return label !== undefined && shared[label]?.by.includes(heading)
     ? `${cell.replace(label, "").trim()} ${heading}`
     : cell;
 }

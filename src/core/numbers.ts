@@ -1,3 +1,5 @@
+import { present } from "./present";
+
 /**
  * Numbers as people type them: "1,234" is a thousand two hundred and thirty-four, "1.234,5" and "1,234.5" are both
  * 1234.5, "0,5" is a half, "4 500" and "4'500" four thousand five hundred, "3-1/2" three and a half. Text that can be read in
@@ -67,7 +69,7 @@ function splitFraction(text: string): SplitNumber | undefined {
   if (!hasFraction.test(text)) return undefined;
   const [whole, sign, full = "0", over, under, one] = fractionPattern.exec(text) ?? [];
   if (whole === undefined) return undefined;
-  const part = one === undefined ? Number(over) / Number(under) : signs[one]!;
+  const part = one === undefined ? Number(over) / Number(under) : present(signs[one]);
   if (!(part > 0 && part < 1) || (one === undefined && ![2, 4, 8, 16, 32, 64].includes(Number(under))))
     return undefined;
   const value = (Number(full) + part) * (sign && sign !== "+" ? -1 : 1);

@@ -2,6 +2,7 @@ import tolerances from "../../../data/iso286/tolerances.json";
 import deviations from "../../../data/iso286/deviations.json";
 import { clash, mustBe, noDatum } from "../errors";
 import { millimetres } from "../measure";
+import { present } from "../present";
 import { Deviations, gradeText, ToleranceClass } from "./zone";
 import type { Zone } from "./zone";
 
@@ -122,6 +123,9 @@ const valueIn = (column: Column | undefined, row: number): number | undefined =>
 /** K, M and N up to IT8, P to ZC up to IT7. */
 const isFine = (letter: string, grade: number): boolean => grade <= (/^[KMN]$/.test(letter) ? 8 : 7);
 
-const isFrom250To315 = (row: number): boolean => deviations.upTo[row]! > 250 && deviations.upTo[row]! <= 315;
+const isFrom250To315 = (row: number): boolean => {
+  const upTo = present(deviations.upTo[row]);
+  return upTo > 250 && upTo <= 315;
+};
 
 const micrometres = (lower: number, upper: number): Deviations => new Deviations(lower / 1000, upper / 1000);

@@ -1,6 +1,7 @@
 import data from "../../../data/metals.json";
 import { noDatum, orList, show } from "../errors";
 import { nearest } from "../names";
+import { present } from "../present";
 import { sourceTitle } from "../sources";
 
 interface Figures {
@@ -41,7 +42,9 @@ export const metals: readonly Metal[] = data.metals.map(({ metal, values }) => (
 }));
 
 const byName: ReadonlyMap<string, Metal> = new Map(
-  data.metals.flatMap(({ metal, aliases }, i) => [metal, ...aliases].map((name) => [key(name), metals[i]!] as const)),
+  data.metals.flatMap(({ metal, aliases }, i) =>
+    [metal, ...aliases].map((name) => [key(name), present(metals[i])] as const),
+  ),
 );
 
 /** The metal of that name or one of its other names; case and extra spaces do not count. */

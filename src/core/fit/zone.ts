@@ -91,8 +91,8 @@ export function readFit(cell: number | string | boolean, system: System, name: s
 
 function readClass(text: string, system: System, name: string): ToleranceClass | undefined {
   const [, size, letter, grade] = className.exec(text.trim()) ?? [];
-  if (letter === undefined) return undefined;
-  if (/^0[^1]/.test(grade!)) throw mustBe(name, 'a class whose grade has no 0 in front, as "H7" or "H01"', text.trim());
+  if (letter === undefined || grade === undefined) return undefined;
+  if (/^0[^1]/.test(grade)) throw mustBe(name, 'a class whose grade has no 0 in front, as "H7" or "H01"', text.trim());
   return new ToleranceClass(
     letter,
     grade === "01" ? it01 : Number(grade),

@@ -41,7 +41,7 @@ const kindCautions = ({ kind, name }: Grade): string[] =>
       ? [`${name} is a generic family: a maker's grade may differ widely.`]
       : [];
 
-const sentence = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}.`;
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 
 /** What a criterion could not check, what it says in words, and what it notes. */
 function checkCautions(check: Check, system: System): string[] {

@@ -11,6 +11,7 @@ import { halved } from "../halved";
 import { boreAt, statedAt } from "../heat/derating";
 import type { System } from "../kinds";
 import { measureText } from "../measure";
+import { present } from "../present";
 import { numberOf, requireTemperature } from "./allowable";
 
 export interface Asked {
@@ -30,6 +31,8 @@ export class Bounds {
   /** The lower of the PV limit and the PV that brings the bore to the highest temperature. */
   readonly pv: number;
   readonly speed: number;
+  /** The bore's upper temperature where a PV warms it. */
+  private readonly boreAt: (pv: number) => number;
 
   constructor(
     private readonly asked: Asked,
@@ -41,15 +44,17 @@ export class Bounds {
     this.speed = numberOf(speedLimit(values, "turning"), this.grade, system);
     const limit = numberOf(pvLimit(values, asked.temperature), this.grade, system);
     if (limit === 0) throw noDatum("temperature", "temperature leaves no room for friction heat");
-    const { highestTemperature: most, pvLimit: stated } = values;
+    const most = values.highestTemperature;
     if (most === undefined || most <= statedAt) throw lacks(this.grade, property("highestTemperature").heading);
-    this.pv = Math.min(limit, (stated! * (most - asked.temperature.high)) / (most - statedAt));
+    const stated = present(values.pvLimit);
+    this.boreAt = (pv) => boreAt(pv, stated, most, asked.temperature.high);
+    this.pv = Math.min(limit, (stated * (most - asked.temperature.high)) / (most - statedAt));
     this.pressure(0);
   }
 
   /** The running pressure limit where a PV warms the bore. */
   pressure(pv: number): number {
-    const span = { low: this.asked.temperature.low, high: this.warmAt(pv) };
+    const span = { low: this.asked.temperature.low, high: this.boreAt(pv) };
     return numberOf(pressureLimit(this.grade.values, "runningPressure", span), this.grade, this.system);
   }
 
@@ -73,13 +78,7 @@ export class Bounds {
   bears(pressure: number, pv: number): boolean {
     const { pressureCurve } = this.grade.values;
     if (!pressureCurve) return pressure <= this.pressure(0);
-    return this.warmAt(pv) <= endsOf(pressureCurve).high && pressure <= this.pressure(pv);
-  }
-
-  /** The bore's upper temperature. */
-  private warmAt(pv: number): number {
-    const { pvLimit: limit, highestTemperature: highest } = this.grade.values;
-    return boreAt(pv, limit!, highest!, this.asked.temperature.high);
+    return this.boreAt(pv) <= endsOf(pressureCurve).high && pressure <= this.pressure(pv);
   }
 }
 

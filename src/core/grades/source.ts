@@ -1,4 +1,5 @@
 import { formula } from "../formula";
+import { present } from "../present";
 import { sourceTitle } from "../sources";
 import { findGrade, findProperty } from "./model/find";
 import { propertyCell, gradeArg, lacks } from "./grade";
@@ -12,7 +13,7 @@ import { gradesArg } from "./model/table";
 /** Where a grade's value comes from, in one line. */
 export function originText(grade: Grade, key: PropertyKey): string {
   if (grade.kind === "own") return grade.values.source ?? "own row, no source given";
-  if (grade.kind === "generic" && key === "media") return mediaOrigins(grade.values.media!);
+  if (grade.kind === "generic" && key === "media") return mediaOrigins(present(grade.values.media));
   const origin = grade.origins[key];
   if (origin) return publishedText(origin);
   return grade.kind === "demo" ? kindText.demo : "wording of this library";
@@ -27,7 +28,8 @@ const publishedText = (origin: Origin): string =>
 function mediaOrigins(media: Media): string {
   const bySource = new Map<string, string[]>();
   for (const { medium, origin } of media) {
-    const from = `${placeText(origin!)}, ${origin!.label}`;
+    const own = present(origin);
+    const from = `${placeText(own)}, ${own.label}`;
     bySource.set(from, [...(bySource.get(from) ?? []), medium]);
   }
   return [...bySource].map(([from, rated]) => `${from}: ${rated.join(", ")}`).join("; ");

@@ -11,6 +11,7 @@ import type { Library } from "./model/library";
 import { gradesArg } from "./model/table";
 import { kinds } from "../kinds";
 import type { Kind } from "../kinds";
+import { present } from "../present";
 import { dutyArgs } from "./dutyArgs";
 
 interface Asked extends Stated {
@@ -64,6 +65,6 @@ export const USE = formula(
     const missing = checks.find(({ word }) => word === "no data");
     if (governing.word === "fails" && governing.use === undefined)
       throw noDatum("temperature", reasonOf(governing, system));
-    throw lacks(found, missingText(missing!));
+    throw lacks(found, missingText(present(missing)));
   },
 );

@@ -47,9 +47,9 @@ export function findMarks(
   place: (row: number) => string,
   found: Marks = {},
 ): Marks {
-  for (let i = 0; i < rows.length; i++)
+  for (const [i, row] of rows.entries())
     for (const { index, heading } of columns) {
-      const cell = rows[i]![index];
+      const cell = row[index];
       if (typeof cell !== "string") continue;
       const mark = markIn(cell);
       if (mark !== "same") found[mark] ??= { place: `${place(i)}, ${heading}`, text: cell };

@@ -4,6 +4,8 @@ import { BushError, clash, mustBe } from "../errors";
 import type { Cell } from "../formula";
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
+import { present } from "../present";
+import { entryOf } from "./entry";
 import type { Entry, EntryList, Headings, OwnReader, ValuesOf } from "./entry";
 import { inOneMark } from "./decimals";
 import type { Decimals } from "./decimals";
@@ -99,14 +101,16 @@ function layOut<L extends EntryList>(cells: Cell[][], reading: Reading<L>) {
 /** The same cells with every numeral of them in digits and points, so that nobody has to ask again. */
 export function inDigits<L extends EntryList>(cells: Cell[][], reading: Reading<L>): Cell[][] {
   const { isOne, rows, top, below } = layOut(cells, reading);
-  return isOne ? rows[0]!.map((heading, i) => [heading, below[0]![i]!]) : [...rows.slice(0, top + 1), ...below];
+  if (!isOne) return [...rows.slice(0, top + 1), ...below];
+  const [headings, values] = [present(rows[0]), present(below[0])];
+  return headings.map((heading, i) => [heading, values[i] ?? null]);
 }
 
 /** Columns that hold numbers, alone or within a notation of theirs. */
 export const numberColumns = <L extends EntryList>(
   columns: readonly Column<keyof L & string>[],
   { list }: Pick<Reading<L>, "list">,
-): Column[] => columns.filter(({ key }) => key !== undefined && !wordKinds.has(list[key]!.kind));
+): Column[] => columns.filter(({ key }) => key !== undefined && !wordKinds.has(entryOf(list, key).kind));
 const wordKinds: ReadonlySet<string> = new Set(["text", "choice", "list", "zone", "rating", "media"]);
 
 /** "duties row 3"; of a card the argument alone. */
@@ -127,7 +131,7 @@ function isCard<L extends EntryList>(cells: Cell[][], { headings }: Reading<L>):
 
 const turned = (cells: Cell[][]): Cell[][] => {
   const filled = cells.filter((row) => !isSpareRow(row));
-  return [filled.map(([heading]) => heading!), filled.map((row) => row[1] ?? null)];
+  return [filled.map(([heading]) => heading ?? null), filled.map((row) => row[1] ?? null)];
 };
 
 /** The entry that a heading names, its unit left out. */
@@ -177,7 +181,7 @@ function columnOf<L extends EntryList>(
   const at = series?.at(heading);
   const key = series && at !== undefined ? series.key : (reading.keyOf?.(heading) ?? keyOf(heading, headings));
   if (key === undefined) return { index, heading };
-  const entry = list[key]!;
+  const entry = entryOf(list, key);
   const other = before.find((c) => c.key === key && c.at === at);
   if (other) throw clash(name, `${name} has two columns for "${entry.heading}" (one is "${other.heading}")`);
   const unit = suitedUnit(heading, entry, reading);
@@ -211,12 +215,13 @@ function readRow<L extends EntryList, S>(
       extra.push([heading, textOf(cell)]);
       continue;
     }
+    const entry = entryOf(list, key);
     try {
-      const value = readFilled(list[key]!, cell, unit, system, own);
+      const value = readFilled(entry, cell, unit, system, own);
       if (value === undefined) continue;
       if (at === undefined) values[key] = value;
       else series = [...series, [at, value]];
-      const remark = percentRemark(list[key]!, cell, unit);
+      const remark = percentRemark(entry, cell, unit);
       if (remark !== undefined) remarks = [...remarks, remark];
     } catch (error) {
       if (!(error instanceof BushError)) throw error;

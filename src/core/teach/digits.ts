@@ -1,3 +1,4 @@
+import { present } from "../present";
 import { leastDigits, roundedTo } from "./notation";
 import { evaluate, symbolsOf } from "./working";
 import type { Tree } from "./working";
@@ -19,14 +20,15 @@ export const mostDigits = 15;
 export function digitsFor(lines: readonly Worked[], values: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
   const digits = new Map<string, number>([...values.keys()].map((symbol) => [symbol, fewestDigits]));
   for (const line of lines) digits.set(line.symbol, digitsOfSum(line, values));
-  const shown = (symbol: string) => roundedTo(values.get(symbol)!, digits.get(symbol)!);
+  const count = (symbol: string) => present(digits.get(symbol));
+  const shown = (symbol: string) => roundedTo(present(values.get(symbol)), count(symbol));
   for (let isSettled = false; !isSettled;) {
     isSettled = true;
     for (const { symbol, tree } of lines) {
-      if (agrees(evaluate(tree, shown), shown(symbol), digits.get(symbol)!)) continue;
+      if (agrees(evaluate(tree, shown), shown(symbol), count(symbol))) continue;
       for (const part of symbolsOf(tree)) {
-        if (shown(part) === values.get(part) || digits.get(part) === mostDigits) continue;
-        digits.set(part, digits.get(part)! + 1);
+        if (shown(part) === values.get(part) || count(part) === mostDigits) continue;
+        digits.set(part, count(part) + 1);
         isSettled = false;
       }
     }
@@ -49,7 +51,7 @@ const placeOf = (size: number): number => Math.floor(Math.log10(size));
 /** Whether a number rounds to the one shown, whose zeros at the end are not written but count. */
 export function agrees(value: number, shown: number, digits: number): boolean {
   if (!Number.isFinite(value)) return true; // nothing is shown of it
-  const written = shown.toExponential().split("e")[0]!.replace(/[-.]/g, "").length;
+  const written = shown.toExponential().replace(/e.*|[-.]/g, "").length;
   if (shown === 0) return Math.abs(value) < 1e-12;
   return Number(value.toPrecision(leastDigits(value, Math.max(digits, written)))) === shown;
 }

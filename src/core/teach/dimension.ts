@@ -1,5 +1,6 @@
 import { kinds } from "../kinds";
 import type { Kind } from "../kinds";
+import { present } from "../present";
 import { convert } from "../units/conversion";
 import { productOf } from "./working";
 import type { Product, Step, Tree } from "./working";
@@ -30,7 +31,7 @@ const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
 /** A unit as kinds write it, "mm³/(N·m)", taken apart; `undefined` where workings do not use it. */
 export function readUnit(text: string): Unit | undefined {
-  const [over, under = ""] = text.split("/");
+  const [over = "", under = ""] = text.split("/");
   const powers = (list: string, sign: 1 | -1) =>
     list
       .replace(/[()]/g, "")
@@ -41,7 +42,7 @@ export function readUnit(text: string): Unit | undefined {
         const unit = unitNamed(name);
         return unit && powerOf(unit, sign * Number(digits || 1));
       });
-  return [...powers(over!, 1), ...powers(under, -1)].reduce((a, b) => a && b && times(a, b), none as Unit | undefined);
+  return [...powers(over, 1), ...powers(under, -1)].reduce((a, b) => a && b && times(a, b), none as Unit | undefined);
 }
 
 function unitNamed(name: string): Unit | undefined {
@@ -156,14 +157,17 @@ export function changed(tree: Tree, target: Unit, units: UnitsOf, change: Change
 /** The changes of unit that a quotient of units leaves to be done; `undefined` where it is more than that. */
 function stepsBetween(quotient: Unit): Step[] | undefined {
   const steps = simple.flatMap((names) => {
-    const held = names.filter((name) => quotient.has(name));
+    const held = names.flatMap((name) => {
+      const power = quotient.get(name);
+      return power === undefined ? [] : [{ name, power }];
+    });
     const [smallest, ...larger] = held;
     if (smallest === undefined) return [];
-    if (Math.abs(held.reduce((sum, name) => sum + quotient.get(name)!, 0)) > 1e-9) return [undefined];
-    return larger.map((name) => ({
-      count: Number(convert(1, name, smallest).toPrecision(12)),
-      unit: `${smallest}/${name}`,
-      power: quotient.get(name)!,
+    if (Math.abs(held.reduce((sum, { power }) => sum + power, 0)) > 1e-9) return [undefined];
+    return larger.map(({ name, power }) => ({
+      count: Number(convert(1, name, smallest.name).toPrecision(12)),
+      unit: `${smallest.name}/${name}`,
+      power,
     }));
   });
   return steps.every((step) => step !== undefined) ? steps : undefined;
@@ -184,7 +188,8 @@ export const withoutFactor: Change = (product, steps) => {
       const rests = product[side].map((part) => (part.type === "number" ? part.value / carried : NaN));
       const at = rests.findIndex((rest) => rest >= 1 - 1e-9 && rest <= most + 1e-9 && isWhole(rest));
       if (at < 0) continue;
-      const kept = Math.round(rests[at]!) === 1 ? [] : [{ type: "number", value: Math.round(rests[at]!) } as const];
+      const value = Math.round(present(rests[at]));
+      const kept = value === 1 ? [] : [{ type: "number", value } as const];
       return { ...product, [side]: [...product[side].slice(0, at), ...kept, ...product[side].slice(at + 1)] };
     }
   return undefined;

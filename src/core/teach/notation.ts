@@ -89,16 +89,17 @@ function write(tree: Tree, style: Style): Written {
 }
 
 function fraction({ over, under }: Product, style: Style): Written {
-  const [top, bottom] = [over, under].map((parts) => parts.map((part) => write(part, style)));
-  const numerator = top!.map((part, i) =>
-    i === 0 && /^−[\p{L}\d_.]+( [^ ]+)?$/u.test(part.text) ? part.text : inside(part, "product"),
-  );
+  const inStyle = (part: Tree): Written => write(part, style);
+  const [bottom, ...bottoms] = under.map(inStyle);
+  const numerator = over
+    .map(inStyle)
+    .map((part, i) => (i === 0 && /^−[\p{L}\d_.]+( [^ ]+)?$/u.test(part.text) ? part.text : inside(part, "product")));
   const text = numerator.length === 0 ? "1" : numerator.join(style.times);
-  if (bottom!.length === 0) return { text, hold: "product" };
+  if (bottom === undefined) return { text, hold: "product" };
   const below =
-    bottom!.length === 1
-      ? inside(bottom![0]!, "measure")
-      : `(${bottom!.map((part) => inside(part, "product")).join(style.times)})`;
+    bottoms.length === 0
+      ? inside(bottom, "measure")
+      : `(${[bottom, ...bottoms].map((part) => inside(part, "product")).join(style.times)})`;
   return { text: `${text} / ${below}`, hold: "product" };
 }
 
@@ -160,6 +161,6 @@ export function stepsText(steps: readonly Step[]): string {
     const exponent = Math.abs(step.power);
     return exponent === 1 ? one : `(${one})${raised(String(exponent))}`;
   };
-  const [times, by] = [1, -1].map((sign) => steps.filter((step) => step.power * sign > 0).map(text));
-  return [times!.join(" × "), ...by!].join(" ÷ ");
+  const texts = (sign: 1 | -1) => steps.filter((step) => step.power * sign > 0).map(text);
+  return [texts(1).join(" × "), ...texts(-1)].join(" ÷ ");
 }

@@ -1,5 +1,6 @@
 import { BushError } from "../errors";
 import type { System } from "../kinds";
+import { present } from "../present";
 import type { Entry, Line } from "./conversion";
 import { digitsFor } from "./digits";
 import { formulaText, numberText, numeric, quantityText, stepsText, unitText, written } from "./notation";
@@ -17,7 +18,7 @@ export function workedRows(work: Work, system: System): { readonly given: Map<st
   const entries = new Map<string, Entry>([...figures, ...given, ...lines].map((entry) => [entry.symbol, entry]));
   const worded = [...given, ...lines].filter(isLine);
   const digits = digitsFor(worded, new Map([...entries].map(([symbol, { value }]) => [symbol, value])));
-  const quantity = (symbol: string) => ({ ...entries.get(symbol)!, digits: digits.get(symbol)! });
+  const quantity = (symbol: string) => ({ ...present(entries.get(symbol)), digits: present(digits.get(symbol)) });
   const style = numeric(quantity);
   const answers = answersOf(work, lines);
 

@@ -1,5 +1,6 @@
 import jsep from "jsep";
 import { BushError } from "../errors";
+import { present } from "../present";
 
 // powers bind tighter than products and from the right, as on paper
 jsep.addBinaryOp("^", 11, true);
@@ -127,7 +128,7 @@ export function evaluate(tree: Tree, valueOf: (symbol: string) => number | undef
     case "power":
       return value(tree.base) ** value(tree.exponent);
     case "call":
-      return functions[tree.name]!(...tree.args.map(value));
+      return present(functions[tree.name])(...tree.args.map(value));
   }
 }
 

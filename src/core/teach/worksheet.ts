@@ -3,6 +3,7 @@ import { betweenOf, isNumberArg, resultSymbols, workingOf } from "../formula";
 import type { Arg, ArgumentReader, Between, Formula, Lookup } from "../formula";
 import { isDimensional, kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
+import { present } from "../present";
 import { conversion, inch } from "./conversion";
 import type { Entry, Line } from "./conversion";
 import { changed, inchUnit, readUnit, withFactor, withoutFactor } from "./dimension";
@@ -92,7 +93,7 @@ export const knownFigures = (figures: Readonly<Record<string, Lookup>>, isTyped:
  */
 export function worksheetOf(work: Work, system: System): Worksheet {
   const inches = system === "inch" ? worksheetIn("inch", work) : undefined;
-  const sheet = inches ?? worksheetIn("metric", work)!;
+  const sheet = inches ?? present(worksheetIn("metric", work));
   return inches || system === "metric" ? { ...sheet, figures: [] } : converted(work, sheet);
 }
 
@@ -146,7 +147,7 @@ const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math
 /** What it is, without the advice that may follow: "Specific wear rate, times your own factors". */
 export function labelOf(text: string): string {
   const [first] = text.split(/[;:,]/) as [string];
-  return first[0]!.toUpperCase() + first.slice(1).trim();
+  return first.charAt(0).toUpperCase() + first.slice(1).trim();
 }
 
 /** A symbol's unit in the metric system, which workings are written for, and in the one shown. */

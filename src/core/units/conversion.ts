@@ -1,5 +1,6 @@
 import type { Unit } from "mathjs";
 import { checkLength, mustBe } from "../errors";
+import { present } from "../present";
 import { absoluteZero, cacheLimit, temperatureOf } from "./scale";
 import type { Scale } from "./scale";
 import { algebraic, askedFor, meantBy } from "./spelling";
@@ -65,4 +66,4 @@ function unitNamed(name: string, unit: string): Unit {
   if (kelvin.equalBase(parsed) && !temperatureOf(unit)) throw mustBe(name, "°C, K, °F or °R for a temperature", unit);
   return parsed;
 }
-const kelvin = parseUnit("K")!;
+const kelvin = present(parseUnit("K"));

@@ -1,3 +1,5 @@
+import { present } from "../present";
+
 /** Spellings that people type, exact match on the whole unit. */
 const spellings: Record<string, string> = {
   '"': "in",
@@ -37,7 +39,7 @@ export function algebraic(unit: string): string {
     .replace(/[⁻⁰¹²³⁴-⁹]+/g, (digits) => `^${[...digits].map((d) => "-0123456789"["⁻⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(d)]).join("")}`)
     .replace(/\bNm\b/g, "(N*m)")
     .replace(/([A-Za-z])([23])(?![0-9A-Za-z])/g, "$1^$2")
-    .replace(temperatureWords, (_, word: string) => temperatureSigns[word.toLowerCase()]!)
+    .replace(temperatureWords, (_, word: string) => present(temperatureSigns[word.toLowerCase()]))
     .replace(/(?:°|\bdeg(?:rees?)?\.?)\s?([CFR])\b/gi, (_, letter: string) => `deg${letter.toUpperCase()}`)
     .replace(/^(rev|revs|r|cycles?|strokes?|swings?|1)\s*\//, "/");
 }
@@ -55,7 +57,7 @@ export const askedFor = (meant: string | undefined): string => (meant ? ` (did y
 
 /** "10⁻⁶/K", "1e-6/K" and "×10^-6 mm³/(N·m)": columns of small numbers carry a power of ten before their unit. */
 export function splitPower(unit: string): { power: number; unit: string } {
-  const found = /^[*x]?\s*(?:1e|10\s*\^)\s*([-+\u2212]?\d+)\s*\*?\s*(?:1(?=\/))?/i.exec(unit);
-  if (!found) return { power: 1, unit };
-  return { power: Number(`1e${found[1]!.replace("\u2212", "-")}`), unit: unit.slice(found[0].length) };
+  const [whole, power] = /^[*x]?\s*(?:1e|10\s*\^)\s*([-+\u2212]?\d+)\s*\*?\s*(?:1(?=\/))?/i.exec(unit) ?? [];
+  if (whole === undefined || power === undefined) return { power: 1, unit };
+  return { power: Number(`1e${power.replace("\u2212", "-")}`), unit: unit.slice(whole.length) };
 }

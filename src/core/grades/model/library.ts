@@ -1,5 +1,6 @@
 import demo from "../../../../data/grades/demo.json";
 import generic from "../../../../data/grades/generic.json";
+import { present } from "../../present";
 import type { Label } from "./labels";
 import { weakest } from "./labels";
 import type { Origin } from "./origin";
@@ -53,7 +54,7 @@ export function labelOf({ kind, origins, values }: Grade, key: PropertyKey, medi
 
 function weakestRating({ media = [] }: Values, named?: readonly string[]): Label {
   const counted = named ? media.filter(({ medium }) => named.includes(medium)) : media;
-  return weakest(counted.map(({ origin }) => origin!.label)) ?? "common practice";
+  return weakest(counted.map(({ origin }) => present(origin).label)) ?? "common practice";
 }
 
 /** Case and space do not count in a grade's name. */

@@ -45,9 +45,9 @@ export function readMedia(name: string, text: string, system: System): Media {
 }
 
 function readMedium(name: string, part: string, system: System): Rated {
-  const [word, rated, ...more] = part.split(":").map((side) => side.trim());
+  const [word = "", rated, ...more] = part.split(":").map((side) => side.trim());
   if (!rated || more.length > 0) throw mustBe(name, 'classes and ratings as "water: resistant; fuels: limited"', part);
-  const medium = findMedium(name, word!);
+  const medium = findMedium(name, word);
   const [, given, limit] = /^(\S+)(?:\s+to\s+(.+))?$/.exec(rated) ?? [];
   const rating = mediaRatings.find((r) => r === given?.toLowerCase());
   if (!rating) throw mustBe(`${name}, ${medium}`, `${orList(mediaRatings)}, as "resistant to 60 °C"`, rated);

@@ -1,5 +1,6 @@
 import { kinds } from "../../kinds";
 import type { Kind, System } from "../../kinds";
+import { present } from "../../present";
 import { Headings } from "../../table/entry";
 import type { ValuesOf } from "../../table/entry";
 import { splitHeading } from "../../table/heading";
@@ -46,7 +47,7 @@ export const properties: readonly Property[] = (Object.keys(propertyList) as Pro
 }));
 
 const byKey = new Map(properties.map((p) => [p.key, p]));
-export const property = (key: PropertyKey): Property => byKey.get(key)!;
+export const property = (key: PropertyKey): Property => present(byKey.get(key));
 
 /** The kind of a number's or a curve's values; `undefined` for words. */
 export function kindOf(p: Property): Kind | undefined {

@@ -1,4 +1,6 @@
 import { kinds } from "../../kinds";
+import type { Kind } from "../../kinds";
+import { present } from "../../present";
 import { fromUnit } from "../../units/scale";
 import { mediaClasses, readMedia } from "./media";
 import type { Media } from "./media";
@@ -23,12 +25,14 @@ export interface PublishedMedia extends Omit<Origin, "printed" | "condition"> {
   readonly to?: number;
 }
 
-const unitOf = (key: PropertyKey, { unit }: PublishedValue): string => unit ?? kinds[kindOf(property(key))!].metric;
+/** Of a figure in numbers. */
+const numberKind = (key: PropertyKey): Kind => present(kindOf(property(key)));
+const unitOf = (key: PropertyKey, { unit }: PublishedValue): string => unit ?? kinds[numberKind(key)].metric;
 
 export function publishedValue(key: PropertyKey, published: PublishedValue): unknown {
   const { value } = published;
   if (typeof value === "string") return readProperty(key, value, undefined, "metric");
-  return fromUnit(key, kindOf(property(key))!, value, unitOf(key, published));
+  return fromUnit(key, numberKind(key), value, unitOf(key, published));
 }
 
 export function publishedOrigin(key: PropertyKey, published: PublishedValue): Origin {

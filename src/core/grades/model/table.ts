@@ -67,7 +67,7 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
 
 /** The one word "demo" in place of a table. */
 const isDemo = (cells: Cell[][]): boolean =>
-  cells.length === 1 && cells[0]!.length === 1 && String(cells[0]![0]).trim().toLowerCase() === "demo";
+  cells.length === 1 && cells[0]?.length === 1 && String(cells[0][0]).trim().toLowerCase() === "demo";
 
 /** Pairs of which the first may not exceed the second. */
 const ordered: readonly (readonly [keyof Values, keyof Values])[] = [
