@@ -1,4 +1,4 @@
-import type { NamedTable, Place } from "./sheet";
+import type { Corner, NamedTable, Place } from "./sheet";
 
 /** Addresses of cells in the A1 style; rows and columns count from 0. */
 export interface Area {
@@ -29,9 +29,14 @@ export function areaOf(address: string): Area {
 
 /** `'Start here'!$A$1:$B$9` */
 export function referenceTo({ sheet, row, col, rows, cols }: Place): string {
-  const corner = (r: number, c: number): string => addressOf(r, c).replace(/^([A-Z]+)/, "$$$1$$");
-  return `'${sheet.replace(/'/g, "''")}'!${corner(row, col)}:${corner(row + rows - 1, col + cols - 1)}`;
+  return `${cellReferenceTo({ sheet, row, col })}:${absolute(row + rows - 1, col + cols - 1)}`;
 }
+
+/** `'Start here'!$A$1` */
+export const cellReferenceTo = ({ sheet, row, col }: Corner): string =>
+  `'${sheet.replace(/'/g, "''")}'!${absolute(row, col)}`;
+
+const absolute = (row: number, col: number): string => addressOf(row, col).replace(/^([A-Z]+)/, "$$$1$$");
 
 /** Cells as they stand, named by their absolute address. */
 export const cellsAsTable = (place: Place): NamedTable => {

@@ -1,3 +1,4 @@
+import { capitalised } from "../core/capitalised";
 import { errorAnchor, functionPage } from "../core/helpPage";
 import { addressOf } from "../port/address";
 import { sheetName, signature } from "./adapter/metadata";
@@ -44,7 +45,7 @@ function faultOf(port: GridPort, place: Place, cell: ReadCell): Fault | undefine
   return { code, message: sentence(cause.message), where, by: cause.by };
 }
 
-const sentence = (message: string): string => `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
+const sentence = (message: string): string => `${capitalised(message)}.`;
 
 function describe(title: string, cell: ReadCell, fault: Fault | undefined, metadata: Metadata): Node[] {
   const formula = cell.formula ?? cell.spilledFrom?.formula;

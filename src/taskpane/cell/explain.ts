@@ -2,6 +2,7 @@ import { functionText, signatureOf } from "../../core/describe";
 import { workingOf } from "../../core/formula";
 import type { Formula } from "../../core/formula";
 import { catalogue } from "../../core/index";
+import { present } from "../../core/present";
 import { sourceTexts } from "../../core/sources";
 import { tradeLine } from "../../core/teach/notation";
 import type { ReadCell } from "../../port/sheet";
@@ -16,8 +17,8 @@ export interface Explained {
 /** The functions of this add-in that a cell's formula calls, in their order, each once. */
 export function explain(cell: ReadCell): Explained[] {
   const formula = cell.formula ?? cell.spilledFrom?.formula ?? "";
-  const ids = [...formula.replace(/"[^"]*"/g, "").matchAll(/BUSH[._]([A-Z]+)\s*\(/gi)].map((found) =>
-    found[1]!.toUpperCase(),
+  const ids = [...formula.replace(/"[^"]*"/g, "").matchAll(/BUSH[._]([A-Z]+)\s*\(/gi)].map(([, id]) =>
+    present(id).toUpperCase(),
   );
   return [...new Set(ids)].flatMap((id) => {
     const f = catalogue.find(({ spec }) => spec.id === id);

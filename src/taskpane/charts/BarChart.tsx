@@ -24,9 +24,8 @@ export function BarChart({ bars, axis, limit, summaryId, tickText = tick }: Prop
   const ends = bars.flatMap(({ from, to, faint = [] }) => [from, to, ...faint]);
   const all = limit === undefined ? ends : [...ends, limit];
   const x = scaleLinear([Math.min(...all), Math.max(...all)], [side, width - side]).nice(4);
-  const names = bars.map(({ name }) => wrapped(name));
-  const tops = names.map((_, i) => names.slice(0, i).reduce((sum, lines) => sum + lines.length * lineHeight + 24, 0));
-  const height = names.reduce((sum, lines) => sum + lines.length * lineHeight + 24, foot);
+  const { placed, bottom } = belowEachOther(bars);
+  const height = bottom + foot;
   return (
     <svg className={s.chart} viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={summaryId}>
       {x.ticks(4).map((value) => (
@@ -41,12 +40,12 @@ export function BarChart({ bars, axis, limit, summaryId, tickText = tick }: Prop
       <text className={s.text} x={width / 2} y={height - 4} textAnchor="middle">
         {axis}
       </text>
-      {bars.map(({ from, to, faint }, i) => {
-        const below = tops[i]! + names[i]!.length * lineHeight;
+      {placed.map(({ bar: { from, to, faint }, name, top }, i) => {
+        const below = top + name.length * lineHeight;
         return (
           <g key={i}>
-            {names[i]!.map((line, k) => (
-              <text key={k} className={s.name} x={side + 6} y={tops[i]! + 12 + k * lineHeight}>
+            {name.map((line, k) => (
+              <text key={k} className={s.name} x={side + 6} y={top + 12 + k * lineHeight}>
                 {line}
               </text>
             ))}
@@ -61,13 +60,26 @@ export function BarChart({ bars, axis, limit, summaryId, tickText = tick }: Prop
   );
 }
 
+/** Each bar with the lines of its name and where they begin, and where the last one ends. */
+function belowEachOther(bars: readonly Bar[]) {
+  let bottom = 0;
+  const placed = bars.map((bar) => {
+    const name = wrapped(bar.name);
+    const top = bottom;
+    bottom += name.length * lineHeight + 24;
+    return { bar, name, top };
+  });
+  return { placed, bottom };
+}
+
 /** Lines of a name that fit the picture. */
 function wrapped(name: string): string[] {
-  const lines = [""];
+  const lines: string[] = [];
+  let line = "";
   for (const word of name.split(" ")) {
-    const last = lines.at(-1)!;
-    if (last !== "" && last.length + word.length >= longest) lines.push(word);
-    else lines[lines.length - 1] = last === "" ? word : `${last} ${word}`;
+    const isFull = line !== "" && line.length + word.length >= longest;
+    if (isFull) lines.push(line);
+    line = isFull || line === "" ? word : `${line} ${word}`;
   }
-  return lines;
+  return [...lines, line];
 }

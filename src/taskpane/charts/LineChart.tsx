@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { line } from "d3-shape";
+import { present } from "../../core/present";
 import type { Line } from "../figures/told";
 import { dashes, tick, useChart } from "./chartStyles";
 
@@ -63,17 +64,17 @@ export function LineChart({ x: xs, xName, lines, yName, limit, mark, bands = [],
         {yName}
       </text>
       {lines.map(({ name, values }, i) => {
-        const points = values.map((value, k) => [xs[k]!, value] as const);
-        const path = line<readonly [number, number | undefined]>()
-          .defined(([, value]) => value !== undefined)
-          .x(([at]) => x(at))
-          .y(([, value]) => y(value!));
-        const last = points.filter(([, value]) => value !== undefined).pop();
+        const points = values.map((value, k) => ({ at: present(xs[k]), value }));
+        const path = line<(typeof points)[number]>()
+          .defined(({ value }) => value !== undefined)
+          .x(({ at }) => x(at))
+          .y(({ value }) => y(present(value)));
+        const last = points.flatMap(({ at, value }) => (value === undefined ? [] : [{ at, value }])).at(-1);
         return (
           <g key={name}>
             <path className={s.range} d={path(points) ?? ""} strokeDasharray={dashes[i]} />
             {last && lines.length > 1 && (
-              <text className={s.name} x={x(last[0]) - 4} y={y(last[1]!) - 5} textAnchor="end">
+              <text className={s.name} x={x(last.at) - 4} y={y(last.value) - 5} textAnchor="end">
                 {name}
               </text>
             )}
@@ -88,7 +89,7 @@ export function LineChart({ x: xs, xName, lines, yName, limit, mark, bands = [],
           </text>
         </g>
       )}
-      {mark && mark.at >= xs[0]! && mark.at <= xs.at(-1)! && (
+      {mark && xs.some((at) => at <= mark.at) && xs.some((at) => at >= mark.at) && (
         <g>
           <line className={s.limit} x1={x(mark.at)} x2={x(mark.at)} y1={size.top} y2={foot} />
           <text className={s.name} {...beside(x(mark.at))} y={foot - 6}>

@@ -1,3 +1,5 @@
+import { present } from "../../core/present";
+
 const scale = 3;
 
 /** The picture as it looks here, its styles written into it, on the ground that it stands on. */
@@ -17,7 +19,7 @@ function standalone(svg: SVGSVGElement): { source: string; width: number; height
   const to = [copy, ...copy.querySelectorAll<SVGElement>("*")];
   from.forEach((element, i) => {
     const style = getComputedStyle(element);
-    for (const name of wanted) to[i]!.style.setProperty(name, style.getPropertyValue(name));
+    for (const name of wanted) present(to[i]).style.setProperty(name, style.getPropertyValue(name));
   });
   const { width, height } = svg.viewBox.baseVal;
   copy.setAttribute("xmlns", "http://www.w3.org/2000/svg");
@@ -43,8 +45,9 @@ export async function copyPicture(svg: SVGSVGElement): Promise<void> {
   await image.decode();
   const canvas = document.createElement("canvas");
   Object.assign(canvas, { width, height });
-  canvas.getContext("2d")!.drawImage(image, 0, 0);
-  const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, "image/png"));
+  const pen = canvas.getContext("2d");
+  pen?.drawImage(image, 0, 0);
+  const blob = pen && (await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, "image/png")));
   if (!blob) throw new Error("The picture could not be made.");
   await navigator.clipboard.write([new ClipboardItem({ "image/png": blob })]);
 }

@@ -1,6 +1,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { NamedDuty } from "../../core/duties";
 import type { System } from "../../core/kinds";
+import { present } from "../../core/present";
 import { figuresOf, isMoving } from "../state/figures";
 import { readBack } from "../state/quantity";
 import { counted } from "../parts/words";
@@ -32,7 +33,7 @@ export function DutyLine({ duty, system }: { duty: NamedDuty | undefined; system
 /** Motion, pressure, speed and PV, the surroundings, and by what the limits are divided. */
 export function dutyWords(duty: NamedDuty, system: System): string[] {
   const { steps, values } = duty;
-  const { motion } = steps.find((step) => step.motion !== "static") ?? steps[0]!;
+  const { motion } = steps.find((step) => step.motion !== "static") ?? present(steps[0]);
   const { temperature, moisture = "dry", designFactor } = values;
   const { pressure, speed, pv } = figuresOf(duty, system);
   return [
@@ -40,7 +41,7 @@ export function dutyWords(duty: NamedDuty, system: System): string[] {
     ...(steps.length > 1 ? [counted(steps.length, "step")] : []),
     pressure,
     ...(isMoving(duty) ? [speed, `PV ${pv}`] : []),
-    `surroundings ${readBack("temperature", temperature!, system)}`,
+    `surroundings ${readBack("temperature", present(temperature), system)}`,
     ...(moisture === "dry" ? [] : [moisture]),
     ...(designFactor === undefined ? [] : [`design factor ${readBack("designFactor", designFactor, system)}`]),
   ];

@@ -1,5 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+import { present } from "../../core/present";
 import type { SheetPort } from "../../port/sheet";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
@@ -48,7 +49,7 @@ export function RowActions({ duty, port }: { duty: DutyState; port: SheetPort })
         </Button>
         {from && isChanged && (
           <Button size="small" onClick={() => write(from)}>
-            Write back to row {from.rows[0]! + 1}
+            Write back to row {present(from.rows[0]) + 1}
           </Button>
         )}
       </div>

@@ -1,9 +1,11 @@
 import { Button } from "@fluentui/react-components";
 import type { FieldKey } from "../../core/duties";
+import { present } from "../../core/present";
 import { useShared } from "../parts/styles";
 import type { DutyState } from "../state/dutyState";
 import { isOfStep, choicesOf } from "../state/fields";
 import { keysAt, withStep, withText, withoutStep } from "../state/form";
+import type { Texts } from "../state/form";
 import { FieldInput } from "./FieldInput";
 
 /** The first fields of a step; what seldom changes is folded. */
@@ -16,8 +18,8 @@ export function Steps({ duty }: { duty: DutyState }) {
   const later = form.slice(1);
   return (
     <>
-      {later.map((_, i) => (
-        <Step key={i} duty={duty} row={i + 1} />
+      {later.map((texts, i) => (
+        <Step key={i} duty={duty} row={i + 1} texts={texts} />
       ))}
       <div className={s.row}>
         <Button size="small" onClick={() => setForm(withStep(form))}>
@@ -29,10 +31,9 @@ export function Steps({ duty }: { duty: DutyState }) {
   );
 }
 
-function Step({ duty, row }: { duty: DutyState; row: number }) {
+function Step({ duty, row, texts }: { duty: DutyState; row: number; texts: Texts }) {
   const s = useShared();
   const { form, system, read, setForm } = duty;
-  const texts = form[row]!;
   const asked = keysAt(form, row).filter((key) => isOfStep(key) && key !== "motion");
   const folded = asked.filter((key) => seldom.includes(key));
   const input = (key: FieldKey) => (
@@ -40,7 +41,7 @@ function Step({ duty, row }: { duty: DutyState; row: number }) {
       key={key}
       name={key}
       text={texts[key] ?? ""}
-      read={read.rows[row]!}
+      read={present(read.rows[row])}
       system={system}
       placeholder={key === "time" ? undefined : "as above"}
       words={key === "motion" ? ["", ...choicesOf("motion")] : undefined}

@@ -37,7 +37,7 @@ export function dutyAt(table: DutyCells, number: number): FoundDuty | undefined 
   checkSame(first, later);
   if (groups.length === 1) return { rows: [first, ...later] };
   const name = first.values.duty ?? "";
-  const isOnce = groups.filter(([row]) => row!.values.duty?.toLowerCase() === name.toLowerCase()).length === 1;
+  const isOnce = groups.filter(([row]) => row?.values.duty?.toLowerCase() === name.toLowerCase()).length === 1;
   return { rows: [first, ...later], duty: name !== "" && isOnce ? name : index + 1 };
 }
 

@@ -3,6 +3,7 @@ import type { FieldKey, FieldValues } from "../../core/duties";
 import type { Cell } from "../../core/formula";
 import type { System } from "../../core/kinds";
 import { kinds } from "../../core/kinds";
+import { present } from "../../core/present";
 import { keyOf } from "../../core/table/readTable";
 import type { Place, ReadCell, SheetPort } from "../../port/sheet";
 import { unitOf } from "../state/fields";
@@ -67,7 +68,7 @@ const keyIn = ({ value }: ReadCell): FieldKey | undefined =>
 /** The table around a row: from the nearest row above that names two fields down to the first row that is blank. */
 function tableAt(cells: readonly ReadCell[][], at: number, selected: number): Area | undefined {
   for (let row = at - 1; row >= 0; row--) {
-    const found = besideEachOther(cells[row]!).filter(({ keys }) => keys.size > 1);
+    const found = besideEachOther(present(cells[row])).filter(({ keys }) => keys.size > 1);
     const most = Math.max(...found.map(({ keys }) => keys.size));
     const chosen =
       found.find(({ col, end }) => selected >= col && selected < end) ?? found.find(({ keys }) => keys.size === most);
@@ -107,9 +108,12 @@ function besideEachOther(row: readonly ReadCell[]): Run[] {
 
 /** A card whose headings stand down one column, the values to their right. */
 function cardAt(cells: readonly ReadCell[][], at: number): Area | undefined {
-  const col = cells[at]!.findIndex((cell) => keyIn(cell) !== undefined);
+  const col = present(cells[at]).findIndex((cell) => keyIn(cell) !== undefined);
   if (col < 0) return undefined;
-  const isLine = (row: readonly ReadCell[] | undefined) => row !== undefined && keyIn(row[col]!) !== undefined;
+  const isLine = (row: readonly ReadCell[] | undefined): boolean => {
+    const cell = row?.[col];
+    return cell !== undefined && keyIn(cell) !== undefined;
+  };
   let [first, last] = [at, at];
   while (isLine(cells[first - 1])) first--;
   while (isLine(cells[last + 1])) last++;
@@ -131,9 +135,9 @@ function formOf(
     rows: rows.map(({ number }) => place.row + number - 1),
     form,
   };
-  const asked = form.map((_, row) => new Set(keysAt(form, row)));
+  const lines = form.map((line, row) => ({ line, asked: new Set(keysAt(form, row)) }));
   const stated = [...new Set(form.flatMap((row) => Object.keys(row) as FieldKey[]))];
-  const idle = stated.filter((key) => form.every((row, i) => row[key] === undefined || !asked[i]!.has(key)));
+  const idle = stated.filter((key) => lines.every(({ line, asked }) => line[key] === undefined || !asked.has(key)));
   const faults = rows.flatMap((row) =>
     [...row.faults].map(([key, { code, message }]) =>
       code === "passed" ? `${field(key).heading}: ${message}.` : `${message}.`,
@@ -184,7 +188,7 @@ function typedText(key: FieldKey, text: string, unit: string | undefined, system
 function withMotions(texts: readonly Texts[], rows: readonly DutyRow[]): Texts[] {
   let before: FieldValues = {};
   return texts.map((row, i) => {
-    const { values, faults } = rows[i]!;
+    const { values, faults } = present(rows[i]);
     if (faults.has("motion")) return row;
     const isTold = [values, before].some((v) => v.motion ?? v.rpm ?? v.swing ?? v.stroke);
     const motion = isTold ? motionOf(values, before) : "turning";

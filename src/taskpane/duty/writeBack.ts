@@ -1,11 +1,12 @@
 import { field } from "../../core/duties";
 import type { FieldKey } from "../../core/duties";
 import type { System } from "../../core/kinds";
+import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
 import type { Place, ReadCell, SheetPort, Written } from "../../port/sheet";
 import { unitOf } from "../state/fields";
 import { keysAt } from "../state/form";
-import type { Form } from "../state/form";
+import type { Form, Texts } from "../state/form";
 import type { Origin } from "../state/origin";
 import { withUnit } from "../state/quantity";
 import { plainCells } from "../state/useLibrary";
@@ -34,15 +35,15 @@ export async function writeBack(port: SheetPort, from: Origin, form: Form, syste
   const filled = cells.flatMap((line, i) => (line.some(({ value }) => value !== null) ? [i] : []));
   const homeless = new Set<string>();
   const changes = form.flatMap((texts, step): Change[] =>
-    changedKeys(from.form, form, step).flatMap((key) => {
+    changedKeys(present(from.form[step]), texts, keysAt(form, step)).flatMap((key) => {
       const column = columns.find((one) => one.key === key);
       if (!column) {
         homeless.add(field(key).heading);
         return [];
       }
       const at = isCard
-        ? { row: filled[column.index]!, col: 1 }
-        : { row: from.rows[step]! - table.row, col: column.index };
+        ? { row: present(filled[column.index]), col: 1 }
+        : { row: present(from.rows[step]) - table.row, col: column.index };
       return [{ ...at, content: contentOf(key, texts[key] ?? "", column.unit, system) }];
     }),
   );
@@ -61,14 +62,11 @@ export async function writeBack(port: SheetPort, from: Origin, form: Form, syste
 }
 
 /** Fields that count and whose text is another than before, and those that count no more. */
-function changedKeys(before: Form, form: Form, step: number): FieldKey[] {
-  const asked = new Set(keysAt(form, step));
-  const keys = new Set([...Object.keys(before[step]!), ...Object.keys(form[step]!)] as FieldKey[]);
+function changedKeys(before: Texts, now: Texts, asked: readonly FieldKey[]): FieldKey[] {
+  const keys = new Set([...Object.keys(before), ...Object.keys(now)] as FieldKey[]);
   // what follows from other cells was not written there
-  const derived = (key: FieldKey) => (key === "motion" || key === "part") && before[step]![key] === form[step]![key];
-  return [...keys].filter(
-    (key) => asked.has(key) && !derived(key) && (before[step]![key] ?? "") !== (form[step]![key] ?? ""),
-  );
+  const derived = (key: FieldKey) => (key === "motion" || key === "part") && before[key] === now[key];
+  return [...keys].filter((key) => asked.includes(key) && !derived(key) && (before[key] ?? "") !== (now[key] ?? ""));
 }
 
 /** As it is typed under the heading: plain where its unit is the heading's; a cell's own unit counts first. */
@@ -87,7 +85,7 @@ async function writeAll(port: SheetPort, table: Place, cells: ReadCell[][], chan
   const [first] = changes;
   if (!first) return;
   for (const { row, col } of changes) {
-    const { formula, spilledFrom } = cells[row]![col]!;
+    const { formula, spilledFrom } = present(cells[row]?.[col]);
     if (formula ?? spilledFrom)
       throw new Error(`${addressOf(table.row + row, table.col + col)} holds a formula. Nothing was written.`);
   }

@@ -29,8 +29,8 @@ export function edgeFigure({ one, system }: Subject): EdgeFigure | Untold {
   const layer = layers.greatest;
   const tilts = spread(0, Math.max(2 * slope, 0.02), count);
   const points = tilts.flatMap((tilt) => {
-    const [low, high, state] = answerAt({ ...layer, tilt });
-    return low === undefined ? [] : [{ tilt, low, high: high!, state: state! }];
+    const answer = answerAt({ ...layer, tilt });
+    return answer ? [{ tilt, ...answer }] : [];
   });
   const shown = (x: number) => fromWorking("pressure", x, system);
   const at = answerAt({ ...layer, tilt: slope });
@@ -45,9 +45,9 @@ export function edgeFigure({ one, system }: Subject): EdgeFigure | Untold {
     limit: limit === undefined ? undefined : shown(limit),
     slope,
     summary:
-      at[0] === undefined
+      at === undefined
         ? `${name}: at ${slope.toPrecision(3)}° both ends of the bush touch the shaft.`
-        : `${name}: at ${Number(slope.toPrecision(3))}° the edge bears ${said(at[0])} to ${said(at[1]!)}${limit === undefined ? "" : `, compressive strength ${said(limit)}`}.`,
+        : `${name}: at ${Number(slope.toPrecision(3))}° the edge bears ${said(at.low)} to ${said(at.high)}${limit === undefined ? "" : `, compressive strength ${said(limit)}`}.`,
     numbers: {
       headings: ["slope, °", `lower, ${kinds.pressure[system]}`, `upper, ${kinds.pressure[system]}`, "contact"],
       rows: points.map(({ tilt, low, high, state }) => [
@@ -62,7 +62,9 @@ export function edgeFigure({ one, system }: Subject): EdgeFigure | Untold {
 }
 
 /** Lower and upper pressure and how the shaft lies; nothing where both ends touch. */
-function answerAt(values: Parameters<typeof EDGEPRESSURE.calc>[0]): [number?, number?, string?] {
+function answerAt(
+  values: Parameters<typeof EDGEPRESSURE.calc>[0],
+): { low: number; high: number; state: string } | undefined {
   const [low, high, , contact] = EDGEPRESSURE.calc(values);
-  return typeof low === "number" && typeof high === "number" ? [low, high, String(contact)] : [];
+  return typeof low === "number" && typeof high === "number" ? { low, high, state: String(contact) } : undefined;
 }

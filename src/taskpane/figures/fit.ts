@@ -21,7 +21,7 @@ export function fitFigure({ duty, one, system }: Subject): FitFigure | Untold {
   const shown = (x: number) => fromWorking("length", x, system);
   const length = (value: number) => bareNumber("length", value, system);
   const unit = kinds.length[system];
-  const isSplit = rows.some(({ assembled }) => assembled !== rows[0]!.assembled);
+  const isSplit = rows.some(({ assembled }) => assembled !== rows[0]?.assembled);
   const name = (row: FitRow) => `${isSplit ? `pressed in ${row.assembled}: ` : ""}${nameOf(row)}`;
   const label = (row: FitRow) =>
     `${name(row)}, ${bareNumber("temperature", row.bush, system)} ${kinds.temperature[system]}: ${row.word}`;

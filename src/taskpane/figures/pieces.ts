@@ -2,6 +2,7 @@ import type { WearCourse } from "../../core/duties";
 import type { Layer } from "../../core/loading/layer";
 import { kinds } from "../../core/kinds";
 import type { Kind } from "../../core/kinds";
+import { present } from "../../core/present";
 import { fromWorking } from "../../core/units/scale";
 import { addressOf } from "../../port/address";
 import type { Written } from "../../port/sheet";
@@ -112,7 +113,7 @@ export const wearPiece =
   (standing) => {
     const { system, library } = standing.order;
     const shown = (kind: Kind, value: number) => Number(fromWorking(kind, value, system).toPrecision(9));
-    const rate = library.grades.find(({ name }) => name === gradeName)!.values.wearHigh!;
+    const rate = present(library.grades.find(({ name }) => name === gradeName)?.values.wearHigh);
     const anHour = shown("distance", 3.6);
     const { pile, refs } = inputs(standing, gradeName, [
       [

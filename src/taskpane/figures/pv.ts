@@ -2,6 +2,7 @@ import { verdictText } from "../../core/duties";
 import type { Duty, NamedDuty, Ranked } from "../../core/duties";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
+import { present } from "../../core/present";
 import { figuresOf, isMoving } from "../state/figures";
 import { bareNumber } from "../state/quantity";
 import type { Told, Untold } from "./told";
@@ -26,7 +27,11 @@ export function pvFigure(duty: NamedDuty, shown: readonly Ranked[], system: Syst
     };
   const corner = hardest(duty);
   const points = pointsOf(corner);
-  const limits = shown.map(({ grade }) => ({ name: grade.name, bounds: boundsOf(grade.values, corner) }));
+  const limits = shown.map((one) => ({
+    name: one.grade.name,
+    bounds: boundsOf(one.grade.values, corner),
+    verdict: verdict(one),
+  }));
   const { impactFactor } = corner;
   const curves = limits.map(({ name, bounds }) => ({
     name,
@@ -50,12 +55,12 @@ export function pvFigure(duty: NamedDuty, shown: readonly Ranked[], system: Syst
           bareNumber("pv", pvOf(point), system),
           "",
         ]),
-        ...limits.map(({ name, bounds }, i) => [
+        ...limits.map(({ name, bounds, verdict: said }, i) => [
           `${letters[i]}, limits of ${name}`,
           number("pressure", bounds.pressure),
           number("speed", bounds.speed),
           number("pv", bounds.pv),
-          verdict(shown[i]!),
+          said,
         ]),
       ],
     },
@@ -69,7 +74,7 @@ function notesOf(
   points: readonly MarkedPoint[],
   limits: PvFigure["curves"],
 ): string[] {
-  const bare = limits.flatMap(({ bounds }, i) => (bearsNothing(bounds) ? [letters[i]!] : []));
+  const bare = limits.flatMap(({ bounds }, i) => (bearsNothing(bounds) ? [present(letters[i])] : []));
   return [
     "Pressure in motion, speed and PV are drawn; the verdict looks at every criterion.",
     ...(impactFactor > 1 ? [`The limits of pressure are drawn divided by the impact factor of ${impactFactor}.`] : []),

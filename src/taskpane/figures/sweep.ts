@@ -1,5 +1,6 @@
 import { DUTYSWEEP, fieldHeading, words } from "../../core/duties";
 import type { FieldKey, Word } from "../../core/duties";
+import { present } from "../../core/present";
 import { spread } from "./told";
 import type { Subject, Told, Untold } from "./told";
 import { sweepPiece } from "./pieces";
@@ -31,42 +32,49 @@ export function sweepFigure(
     { duties: tableOf(duty), heading, values, duty: undefined, grade: one.grade.name, grades: library },
     system,
   );
-  const verdicts = lines.map((line) => answerText(line[5], system));
-  const wordAt = (i: number): Word | undefined => words.find((word) => verdicts[i]!.startsWith(word));
+  const course = lines.map((line, i) => ({ value: present(values[i]), verdict: answerText(line[5], system), line }));
   // where the verdict turns between two values, the worse counts from the better one on
-  const bands = values.slice(1).flatMap((value, i) => {
-    const ends = [wordAt(i), wordAt(i + 1)];
+  const bands = course.slice(1).flatMap((above, i) => {
+    const below = present(course[i]);
+    const ends = [below, above].map(wordOf);
     const word = ends.includes(undefined) ? undefined : words.find((worst) => ends.includes(worst));
-    return word ? [{ from: values[i]!, to: value, word }] : [];
+    return word ? [{ from: below.value, to: above.value, word }] : [];
   });
   return {
     heading,
     values,
     uses: lines.map((line) => (typeof line[3] === "number" ? line[3] : undefined)),
     bands,
-    summary: `${one.grade.name}, ${heading} from ${values[0]} to ${values.at(-1)}: ${courseText(values, verdicts)}.`,
+    summary: `${one.grade.name}, ${heading} from ${values[0]} to ${values.at(-1)}: ${courseText(course)}.`,
     numbers: {
       headings: [heading, "use", "governing", "verdict"],
-      rows: lines.map((line, i) => [
-        String(values[i]),
+      rows: course.map(({ value, verdict, line }) => [
+        String(value),
         answerText(line[3], system, true),
         answerText(line[4], system),
-        verdicts[i]!,
+        verdict,
       ]),
     },
     piece: sweepPiece(heading, values, one.grade.name),
   };
 }
 
+/** The verdict at a value of the field. */
+interface Point {
+  readonly value: number;
+  readonly verdict: string;
+}
+const wordOf = ({ verdict }: Point): Word | undefined => words.find((word) => verdict.startsWith(word));
+
 /** "fits up to 12, then care up to 15, then fails" */
-function courseText(values: readonly number[], verdicts: readonly string[]): string {
+function courseText(course: readonly Point[]): string {
   const parts: { word: string; to: number }[] = [];
-  verdicts.forEach((verdict, i) => {
-    const word = words.find((one) => verdict.startsWith(one)) ?? "no duty";
+  for (const point of course) {
+    const word = wordOf(point) ?? "no duty";
     const last = parts.at(-1);
-    if (last?.word === word) last.to = values[i]!;
-    else parts.push({ word, to: values[i]! });
-  });
+    if (last?.word === word) last.to = point.value;
+    else parts.push({ word, to: point.value });
+  }
   return parts.map(({ word, to }, i) => (i === parts.length - 1 ? word : `${word} up to ${to}`)).join(", then ");
 }
 

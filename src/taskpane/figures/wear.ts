@@ -1,5 +1,6 @@
 import { found, isMissing, missingText, wearCourse } from "../../core/duties";
 import { kinds } from "../../core/kinds";
+import { present } from "../../core/present";
 import { fromWorking } from "../../core/units/scale";
 import { WEAR } from "../../core/wear/wear";
 import { bareNumber, quantityText } from "../state/quantity";
@@ -53,7 +54,7 @@ export function wearFigure({ duty, one, system }: Subject): WearFigure | Untold 
     name: which,
     values: hours.map((time) => fromWorking("length", depth(rate, time), system)),
   }));
-  const after = wanted ?? hours.at(-1)!;
+  const after = wanted ?? present(hours.at(-1));
   const said = [
     `${name}: up to ${quantityText("length", depth(values.wearHigh, after), system)} worn after ${quantityText("time", after, system)}`,
     allowance === undefined ? "" : `, allowance ${quantityText("length", allowance, system)}`,

@@ -103,12 +103,13 @@ function Zones({ pane, subject }: { pane: PaneState; subject: Subject }) {
   const { duty, one } = subject;
   const [found, setFound] = useState<Search>();
   const missing = zoneNeeds(duty);
-  if (missing.length > 0)
+  const [first] = missing;
+  if (first !== undefined)
     return (
       <div className={s.row}>
         <p className={s.quiet}>Zones that never bind and stay put: needs {missing.map(neededText).join(", ")}.</p>
-        <Button size="small" onClick={() => pane.askFor(missing[0]!)}>
-          State {neededText(missing[0]!)}
+        <Button size="small" onClick={() => pane.askFor(first)}>
+          State {neededText(first)}
         </Button>
       </div>
     );

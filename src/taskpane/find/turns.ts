@@ -3,6 +3,7 @@ import type { FieldKey, FitRow, NamedDuty } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import { readZone } from "../../core/fit/zone";
 import type { Grade } from "../../core/grades/model";
+import { present } from "../../core/present";
 import { nameOf } from "../figures/fit";
 import type { Room } from "../figures/room";
 
@@ -79,7 +80,7 @@ export function zoneFits(duty: NamedDuty, grade: Grade): ZoneFit[] {
 function worstOf(rows: readonly FitRow[]): string {
   const cares = rows.filter(({ word }) => word === "care");
   const worst = cares.find(({ isSupposed }) => isSupposed) ?? cares[0];
-  return worst ? `${fitVerdict(worst)} (${nameOf(worst)})` : fitVerdict(rows[0]!);
+  return worst ? `${fitVerdict(worst)} (${nameOf(worst)})` : fitVerdict(present(rows[0]));
 }
 
 /** A zone that the standard has not at this size is no candidate. */
@@ -94,4 +95,4 @@ function attempt<T>(run: () => T): T | undefined {
 
 /** Fields that the search needs beside those it looks for. */
 export const zoneNeeds = ({ corners: [corner] }: NamedDuty): FieldKey[] =>
-  unstatedFit(corner!.given).filter((key) => key !== "boreZone" && key !== "outsideZone");
+  unstatedFit(present(corner).given).filter((key) => key !== "boreZone" && key !== "outsideZone");

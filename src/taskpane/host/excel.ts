@@ -1,4 +1,5 @@
 /// <reference types="office-js" />
+import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
 import { freeName, tableNameOf } from "../../port/names";
 import { richCell } from "../../port/sheet";
@@ -55,11 +56,14 @@ async function read(context: Excel.RequestContext, place: Place): Promise<ReadCe
   const range = rangeOf(context, { ...place, rows });
   range.load("values,text,formulas,valueTypes");
   await context.sync();
-  return range.values.map((line, r) =>
-    line.map((value: string | number | boolean, c) =>
-      excelCell(value, range.text[r]![c]!, String(range.formulas[r]![c]), range.valueTypes[r]![c]!),
-    ),
-  );
+  return range.values.map((line, r) => {
+    const texts = present(range.text[r]);
+    const formulas = present(range.formulas[r]);
+    const types = present(range.valueTypes[r]);
+    return line.map((value: string | number | boolean, c) =>
+      excelCell(value, present(texts[c]), String(formulas[c]), present(types[c])),
+    );
+  });
 }
 
 const excelCell = (
@@ -96,7 +100,7 @@ async function widen(context: Excel.RequestContext, at: Corner, characters: read
   formats.forEach((format) => format.load("columnWidth"));
   await context.sync();
   formats.forEach((format, i) => {
-    const width = characters[i]! * character + sides;
+    const width = present(characters[i]) * character + sides;
     if (format.columnWidth < width) format.columnWidth = width;
   });
   await context.sync();
@@ -165,13 +169,13 @@ function watch(changed: () => void): () => void {
       workbook.onSelectionChanged.add(call),
       workbook.worksheets.onChanged.add(call),
       workbook.worksheets.onCalculated.add(call),
-    ];
+    ] as const;
     await context.sync();
     return ends;
   });
   return () => {
     void adding.then((ends) =>
-      Excel.run(ends[0]!.context, async (context) => {
+      Excel.run(ends[0].context, async (context) => {
         ends.forEach((end) => end.remove());
         await context.sync();
       }),

@@ -3,6 +3,7 @@ import { kindText } from "../../core/grades/model";
 import type { Library } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import { standingCautions } from "../../core/grades/cautionsOf";
+import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
 import type { Block, Corner, Place, Written } from "../../port/sheet";
 import { richCell } from "../../port/sheet";
@@ -61,7 +62,7 @@ export function blockOf(order: Order, at: Corner): Ordered {
   const table = (order.piece === "card" ? dutyCard : dutyTable)(order.duty, order.system, at);
   const placed = placedIn(table, at);
   const own = plain(table.rows);
-  const place = { ...at, rows: table.rows.length, cols: table.rows[0]!.length };
+  const place = { ...at, rows: table.rows.length, cols: own.widths.length };
   if (order.piece === "card") return { ...squared(own), table: place };
   if (order.piece === "row") return { ...squared(beside(own, dutiesBeside(order, placed))), table: place };
   const piece = pieceOf({ order, placed, at: { ...at, row: at.row + table.rows.length + 1 } });
@@ -102,11 +103,11 @@ function pieceOf(standing: Standing): Piled {
     case "rank":
       return below(cautions, spilled("DUTYRANK", [placed.area, placed.duty, order.own, unitsOf(order)]));
     case "room":
-      return ofGrade(standing, order.grades[0]!, "DUTYROOM");
+      return ofFirst(standing, "DUTYROOM");
     case "fit":
-      return ofGrade(standing, order.grades[0]!, "FITTABLE");
+      return ofFirst(standing, "FITTABLE");
     case "record":
-      return ofGrade(standing, order.grades[0]!, "DUTYSHEET");
+      return ofFirst(standing, "DUTYSHEET");
     case "worked":
       return workedSteps(order.duty, placed, order.system);
     case "native":
@@ -122,6 +123,8 @@ function ofGrade({ order, placed, at }: Standing, name: string, id: string): Pil
   const answered = spilled(id, [placed.area, placed.duty, grade, order.own, unitsOf(order)]);
   return { rows: [...head.rows, ...answered.rows], widths: below(head, answered).widths };
 }
+
+const ofFirst = (standing: Standing, id: string): Piled => ofGrade(standing, present(standing.order.grades[0]), id);
 
 /** Every criterion grade by grade; cautions stand at the end. */
 function checksOf({ order, placed, at }: Standing): Piled {

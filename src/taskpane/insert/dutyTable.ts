@@ -5,6 +5,7 @@ import { Deviations } from "../../core/fit/zone";
 import type { Span } from "../../core/formula";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
+import { present } from "../../core/present";
 import { fromWorking } from "../../core/units/scale";
 import { addressOf } from "../../port/address";
 import type { Corner, Written } from "../../port/sheet";
@@ -32,24 +33,21 @@ export function dutyTable(duty: NamedDuty, system: System, at: Corner): DutyTabl
   const headings = keys.map((key) => ({ value: fieldHeading(key, system), heading: true as const }));
   const rows = [headings, ...steps.map((cells) => keys.map((key) => cells[key] ?? null))];
   const address = (row: number, key: FieldKey) => addressOf(at.row + 1 + row, at.col + keys.indexOf(key));
-  return { rows, area: areaOf(rows, at), refs: refsOf(steps, address) };
+  return { rows, area: areaOf(at, rows.length, keys.length), refs: refsOf(steps, address) };
 }
 
 /** Headings down the first of two columns; only a duty of one step has room on one. */
 export function dutyCard(duty: NamedDuty, system: System, at: Corner): DutyTable {
   if (duty.steps.length > 1) throw new Error("A card holds one step: insert the duty as rows.");
-  const steps = [stepCells(duty, 0, system)];
-  const keys = usedKeys(steps);
-  const rows = keys.map((key): Written[] => [
-    { value: fieldHeading(key, system), heading: true },
-    steps[0]![key] ?? null,
-  ]);
+  const cells = stepCells(duty, 0, system);
+  const keys = usedKeys([cells]);
+  const rows = keys.map((key): Written[] => [{ value: fieldHeading(key, system), heading: true }, cells[key] ?? null]);
   const address = (_: number, key: FieldKey) => addressOf(at.row + keys.indexOf(key), at.col + 1);
-  return { rows, area: areaOf(rows, at), refs: refsOf(steps, address) };
+  return { rows, area: areaOf(at, rows.length, 2), refs: refsOf([cells], address) };
 }
 
-const areaOf = (rows: Written[][], at: Corner): string =>
-  `${addressOf(at.row, at.col)}:${addressOf(at.row + rows.length - 1, at.col + rows[0]!.length - 1)}`;
+const areaOf = ({ row, col }: Corner, rows: number, cols: number): string =>
+  `${addressOf(row, col)}:${addressOf(row + rows - 1, col + cols - 1)}`;
 
 function refsOf(steps: readonly Cells[], address: (row: number, key: FieldKey) => string): DutyTable["refs"] {
   let above: Partial<Record<FieldKey, string>> = {};
@@ -64,9 +62,9 @@ type Cells = Readonly<Partial<Record<FieldKey, string | number>>>;
 
 /** What a step's row says: the first all of it, later ones what differs from the row above; the motion is always told. */
 function stepCells(duty: NamedDuty, i: number, system: System): Cells {
-  const { values, motion } = duty.steps[i]!;
-  const above = i === 0 ? {} : duty.steps[i - 1]!.values;
-  const isAtRest = duty.corners.every((corner) => corner.steps[i]!.motion === "static");
+  const { values, motion } = present(duty.steps[i]);
+  const above = i === 0 ? {} : present(duty.steps[i - 1]).values;
+  const isAtRest = duty.corners.every((corner) => present(corner.steps[i]).motion === "static");
   const keys = (Object.keys(values) as FieldKey[]).filter(
     (key) =>
       key !== "motion" &&
@@ -77,7 +75,7 @@ function stepCells(duty: NamedDuty, i: number, system: System): Cells {
   return {
     ...(i === 0 && { duty: duty.name }),
     motion: isAtRest ? "static" : motion,
-    ...Object.fromEntries(keys.map((key) => [key, fieldCell(key, values[key]!, system)])),
+    ...Object.fromEntries(keys.map((key) => [key, fieldCell(key, present(values[key]), system)])),
   };
 }
 

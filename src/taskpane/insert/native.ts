@@ -1,5 +1,6 @@
 import type { NamedDuty } from "../../core/duties";
 import type { System } from "../../core/kinds";
+import { present } from "../../core/present";
 import type { BookCell } from "../../book/book";
 import { blockColumns, nativeBlock } from "../../book/native/block";
 import { addressOf } from "../../port/address";
@@ -25,7 +26,10 @@ export function nativeSteps(duty: NamedDuty, placed: Placed, system: System, at:
     if (!block) throw new Error(`${id} has no plain formula for this duty. Nothing was written.`);
     rows.push(...block.rows.map((line) => line.map(writtenCell)), []);
     const { row } = block.answer;
-    return { text: addressOf(at.row + top + row, at.col + valueColumn), value: block.rows[row]![valueColumn]?.value };
+    return {
+      text: addressOf(at.row + top + row, at.col + valueColumn),
+      value: present(block.rows[row])[valueColumn]?.value,
+    };
   };
   const { pressure, speed } = hardestStep(duty, placed, system);
   const found = [pressure, ...(speed ? [speed] : [])].map(work);

@@ -1,7 +1,8 @@
 import type { FieldKey } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import type { System } from "../../core/kinds";
-import { addressOf, referenceTo } from "../../port/address";
+import { present } from "../../core/present";
+import { addressOf, cellReferenceTo, referenceTo } from "../../port/address";
 import type { Corner, SheetPort } from "../../port/sheet";
 import { readCells } from "../duty/dutyRows";
 import { unitOf } from "../state/fields";
@@ -22,13 +23,13 @@ export async function placedAt(
   const value = cells.map((row) => row.map((cell) => (cell instanceof BushError ? cell.message : cell)));
   const isHere = table.sheet === at.sheet;
   const named = (row: number, col: number): string =>
-    isHere ? addressOf(row, col) : referenceTo({ sheet: table.sheet, row, col, rows: 1, cols: 1 }).split(":")[0]!;
+    isHere ? addressOf(row, col) : cellReferenceTo({ sheet: table.sheet, row, col });
   const { columns, isCard } = readCells(cells, system);
   const lines = cells.flatMap((line, i) => (line.some((cell) => cell !== null) ? [i] : []));
   let above: Partial<Record<FieldKey, Given>> = {};
   const refs = rows.map((row) => {
     for (const { key, index, unit } of columns) {
-      const [r, c] = isCard ? [lines[index]!, 1] : [row - table.row, index];
+      const [r, c] = isCard ? [present(lines[index]), 1] : [row - table.row, index];
       const cell = value[r]?.[c] ?? null;
       if (key === undefined || cell === null) continue;
       // a plain number is in the unit of its heading, which a single cell does not say

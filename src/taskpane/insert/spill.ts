@@ -1,6 +1,7 @@
 import { isSpill } from "../../core/formula";
 import type { Formula } from "../../core/formula";
 import { catalogue } from "../../core/index";
+import { present } from "../../core/present";
 import { gathered } from "../../edge/gathered";
 import { answer } from "../../edge/sheet";
 import type { RichCell, Written } from "../../port/sheet";
@@ -17,7 +18,7 @@ export interface Piled {
   readonly widths: readonly number[];
 }
 
-export const formulaOf = (id: string): Formula => catalogue.find(({ spec }) => spec.id === id)!;
+export const formulaOf = (id: string): Formula => present(catalogue.find(({ spec }) => spec.id === id));
 
 /** A call as typed; arguments left out at the end are not written. */
 export function call(id: string, given: readonly (Given | undefined)[]): string {
@@ -39,9 +40,10 @@ export function spilled(id: string, given: readonly (Given | undefined)[], hasHe
   const f = formulaOf(id);
   const values = given.map((arg) => arg?.value);
   const answered = answer(f, gathered(f, values), { error: (code, message) => new Failed(message ?? code) });
-  const failed = answered.length === 1 && answered[0]!.length === 1 ? answered[0]![0] : undefined;
+  const top = present(answered[0]);
+  const failed = answered.length === 1 && top.length === 1 ? top[0] : undefined;
   if (failed instanceof Failed) throw new Error(`${failed.message}. Nothing was written.`);
-  const formats = formatsOf(f, answered[0]!.length);
+  const formats = formatsOf(f, top.length);
   const formula = `=${call(id, given)}`;
   const rows = answered.map((line, r) =>
     line.map((_, c): Written => {
@@ -51,7 +53,7 @@ export function spilled(id: string, given: readonly (Given | undefined)[], hasHe
       return (cell.formula ?? cell.heading ?? cell.format) ? cell : null;
     }),
   );
-  return { rows, widths: answered[0]!.map((_, c) => Math.max(...answered.map((line) => lengthOf(line[c])))) };
+  return { rows, widths: top.map((_, c) => Math.max(...answered.map((line) => lengthOf(line[c])))) };
 }
 
 class Failed {

@@ -1,6 +1,7 @@
-import type { FieldKey, NamedDuty } from "../../core/duties";
+import type { FieldKey, NamedDuty, Step } from "../../core/duties";
 import type { System } from "../../core/kinds";
 import { functions } from "../../core";
+import { present } from "../../core/present";
 import { fromWorking } from "../../core/units/scale";
 import type { Placed } from "./blocks";
 import { below, call, formulaOf, spilled, text } from "./spill";
@@ -22,23 +23,26 @@ export function hardestStep(
   system: System,
 ): { readonly pressure: StepCall; readonly speed?: StepCall } {
   if (duty.bands.length > 0) throw new Error("A band has no one value to work with: insert the calculation record.");
-  const { steps } = duty.corners[0]!;
-  const work = steps.map(({ bore, face }) => functions.PVVALUE((bore ?? face)!));
+  const { steps } = present(duty.corners[0]);
+  const work = steps.map((step) => functions.PVVALUE(contactOf(step)));
   const hardest = work.indexOf(Math.max(...work));
-  const { motion, bore, face } = steps[hardest]!;
+  const step = present(steps[hardest]);
+  const { motion } = step;
   const isWasher = duty.part === "washer";
   if (duty.part === "flanged" || (isWasher && motion !== "turning" && motion !== "static"))
     throw new Error("The faces of this part are worked in the calculation record: insert that.");
-  const found = (bore ?? face)!;
+  const found = contactOf(step);
   const stepCall = (id: string, kind: "pressure" | "speed"): StepCall => ({
     id,
-    given: [...argsOf(id, refs[hardest]!), unitsOf(system)],
+    given: [...argsOf(id, present(refs[hardest])), unitsOf(system)],
     answer: fromWorking(kind, found[kind], system),
   });
   const pressure = stepCall(isWasher ? "WASHERPRESSURE" : "PRESSURE", "pressure");
   if (motion === "static") return { pressure };
   return { pressure, speed: stepCall(isWasher ? "WASHERSPEED" : ofSleeve[motion], "speed") };
 }
+
+const contactOf = ({ bore, face }: Step) => present(bore ?? face);
 
 export const unitsOf = (system: System): Given | undefined => (system === "metric" ? undefined : text(system));
 

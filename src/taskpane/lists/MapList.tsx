@@ -1,6 +1,7 @@
 import { Badge, Button, Field as FieldBox, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { System } from "../../core/kinds";
 import type { Decimals } from "../../core/table/decimals";
+import { entryOf } from "../../core/table/entry";
 import { quoted } from "../../files/list";
 import { Choice, TextBox } from "../parts/fields";
 import { Notice } from "../parts/Notice";
@@ -95,7 +96,7 @@ export function MapList({ list, sort, system, understood, asksDecimals, onChange
                     <option value="">kept, not used</option>
                     {sort.keys.map((key) => (
                       <option key={key} value={key}>
-                        {sort.reading.list[key]!.heading}
+                        {entryOf(sort.reading.list, key).heading}
                         {column.at !== undefined && key === column.key ? ` from ${column.at}` : ""}
                       </option>
                     ))}

@@ -1,6 +1,8 @@
 import type { System } from "../../core/kinds";
 import { currencyOf } from "../../core/money";
 import { nearest, normal } from "../../core/names";
+import { present } from "../../core/present";
+import { entryOf } from "../../core/table/entry";
 import { splitHeading } from "../../core/table/heading";
 import type { ListCell } from "../../files/list";
 import { faultOf } from "./sort";
@@ -59,7 +61,7 @@ function guessed(name: string, { keys, words, reading }: Sort): string | undefin
   const word = normal(name);
   const byWord = keys.find((key) => words[key]?.some((other) => normal(other) === word));
   if (byWord !== undefined || /\d/.test(name)) return byWord;
-  const headings = keys.map((key) => reading.list[key]!.heading);
+  const headings = keys.map((key) => entryOf(reading.list, key).heading);
   const [only, ...more] = nearest(name, headings);
   return only !== undefined && more.length === 0 ? keys[headings.indexOf(only)] : undefined;
 }
@@ -71,7 +73,7 @@ function splitUnit(heading: string): { name: string; unit?: string } {
   const [, name = "", unit = ""] = /^(.*[^\s,])\s*,\s*([^\s,]+)$/.exec(heading) ?? [];
   if (name !== "") return { name: name.trim(), unit };
   const words = heading.trim().split(/\s+/);
-  const last = words.pop()!;
+  const last = present(words.pop());
   const isCurrency = words.length > 0 && faultOf(() => currencyOf("unit", last)) === undefined;
   return isCurrency ? { name: words.join(" "), unit: last } : found;
 }
@@ -97,7 +99,7 @@ export const unitFault = ({ key, unit }: Mapped, { checkUnit }: Sort): string | 
 export function mappingFault(columns: readonly Mapped[], { needs, reading }: Sort): string | undefined {
   const used = columns.filter(({ key }) => key !== "");
   const twice = used.find(({ key, at }, i) => used.findIndex((c) => c.key === key && c.at === at) !== i);
-  if (twice) return `Two columns are set to ${reading.list[twice.key]!.heading}: choose one.`;
+  if (twice) return `Two columns are set to ${entryOf(reading.list, twice.key).heading}: choose one.`;
   const lacking = Object.keys(needs).find((key) => used.every((column) => column.key !== key));
   return lacking === undefined ? undefined : needs[lacking];
 }
@@ -110,6 +112,6 @@ export function headingFor({ key, heading, unit, at }: Mapped, sort: Sort, syste
     return isKnown ? `as listed: ${heading}` : heading;
   }
   const own = sort.headingOf(key, unit.trim(), system);
-  const name = sort.reading.list[key]!.heading;
+  const name = entryOf(sort.reading.list, key).heading;
   return at === undefined ? own : own.replace(name, `${name} from ${at}`);
 }

@@ -1,5 +1,6 @@
 import type { Cell } from "../../core/formula";
 import type { System } from "../../core/kinds";
+import { present } from "../../core/present";
 import { findMarks } from "../../core/table/decimals";
 import type { Marks } from "../../core/table/decimals";
 import { numberColumns } from "../../core/table/readTable";
@@ -81,7 +82,7 @@ async function marksIn(
   const numbers = numberColumns(columns, sort.reading);
   const found: Marks = {};
   for (let from = 0; from < rows.length; from += slice) {
-    const place = (row: number) => `${name} line ${table.lines[from + row]!}`;
+    const place = (row: number) => `${name} line ${present(table.lines[from + row])}`;
     findMarks(rows.slice(from, from + slice), numbers, place, found);
     await turn(from);
   }
@@ -90,7 +91,7 @@ async function marksIn(
 
 /** The parts as one table, and what its reader finds in it. */
 function judged(parts: readonly Joined[], sources: readonly Source[], sort: Sort, system: System) {
-  const { headings } = parts[0]!;
+  const { headings } = present(parts[0]);
   const rows = parts.flatMap((part) => part.rows);
   const from = parts.flatMap((part) => part.from);
   const { count, faults } = sort.judge([[...headings], ...rows] as Cell[][], system);
@@ -106,9 +107,9 @@ function judged(parts: readonly Joined[], sources: readonly Source[], sort: Sort
 /** A fault by its list and line there, as another row of the table that it names. */
 function placed({ row, message }: CellFault, sources: readonly Source[], from: Joined["from"], sort: Sort): RowFault {
   const at = (number: number) => {
-    const [of, own] = from[number - 2]!;
-    const { taken, name } = sources[of]!;
-    return { of: name, line: taken.table.lines[own]!, cells: taken.table.rows[own]!, taken };
+    const [of, own] = present(from[number - 2]);
+    const { taken, name } = present(sources[of]);
+    return { of: name, line: present(taken.table.lines[own]), cells: present(taken.table.rows[own]), taken };
   };
   const { of, line, cells, taken } = at(row);
   const [first] = sort.keys;

@@ -66,6 +66,6 @@ export function joinedPart(
     lines: i === at ? table.lines.slice(from, to) : [],
     decimals: mark ?? ("point" as const),
   }));
-  const isOwned = sources.length > 1 || sources[0]!.taken.of !== "";
+  const isOwned = sources.length > 1 || sources.some(({ taken }) => taken.of !== "");
   return joined(parts, sort.reading, { system, owner: isOwned ? sort.owner : undefined });
 }

@@ -1,6 +1,7 @@
 import type { Cell } from "../../core/formula";
 import type { System } from "../../core/kinds";
 import { inPoints } from "../../core/numbers";
+import { entryOf } from "../../core/table/entry";
 import { numberColumns, readFilled } from "../../core/table/readTable";
 import type { Source } from "./source";
 import { faultOf } from "./sort";
@@ -22,8 +23,9 @@ export function understoodIn({ taken, columns, rows, mark }: Source, sort: Sort,
   return taken.columns.map((_, index) => {
     const column = columns.find((c) => c.index === index);
     const first: Cell[] = [];
-    for (let i = 0; i < rows.length && first.length < shownValues; i++) {
-      const cell = rows[i]![index] ?? null;
+    for (const row of rows) {
+      if (first.length === shownValues) break;
+      const cell = row[index] ?? null;
       if (cell !== null) first.push(cell);
     }
     return first.map((cell): Understood => {
@@ -33,7 +35,7 @@ export function understoodIn({ taken, columns, rows, mark }: Source, sort: Sort,
       const inMark = typeof cell === "string" && mark && isNumber.has(column) ? inPoints(cell, mark) : cell;
       let told = "no data";
       const fault = faultOf(() => {
-        const value = readFilled(list[key]!, inMark, unit, system, own);
+        const value = readFilled(entryOf(list, key), inMark, unit, system, own);
         if (value !== undefined) told = sort.told(key, value, system);
       });
       return { text, told: fault === undefined ? told : `not read: ${fault}` };

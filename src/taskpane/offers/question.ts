@@ -19,8 +19,10 @@ export interface Tables {
   readonly own: Given | undefined;
 }
 
-const given = async (port: SheetPort, table: NamedTable | undefined): Promise<Given | undefined> =>
-  table && { text: table.reference, value: plainCells(await port.read(table.place)) };
+const given = async (port: SheetPort, { reference, place }: NamedTable): Promise<Given> => ({
+  text: reference,
+  value: plainCells(await port.read(place)),
+});
 
 export async function tablesOf(
   { host: { port }, own }: PaneState,
@@ -28,7 +30,11 @@ export async function tablesOf(
   rates: NamedTable | undefined,
 ): Promise<Tables> {
   const library = own.count > 0 ? own.inUse : undefined;
-  return { offers: (await given(port, offers))!, rates: await given(port, rates), own: await given(port, library) };
+  return {
+    offers: await given(port, offers),
+    rates: rates && (await given(port, rates)),
+    own: library && (await given(port, library)),
+  };
 }
 
 type Lines = readonly (readonly Shown[])[];

@@ -8,6 +8,7 @@ import { propertyCell, kindText, originText, properties } from "../../core/grade
 import type { Grade, Library, Property } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
 import { measureText, percentText } from "../../core/measure";
+import { present } from "../../core/present";
 import { quantityText } from "../state/quantity";
 import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { useShared } from "../parts/styles";
@@ -24,7 +25,7 @@ const useStyles = makeStyles({
 
 interface Props {
   /** One grade with its sources, or up to three side by side. */
-  ranked: readonly Ranked[];
+  ranked: readonly [Ranked, ...Ranked[]];
   duty: NamedDuty;
   library: Library;
   system: System;
@@ -39,7 +40,7 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
   useEffect(() => title.current?.focus(), []);
   const alone = ranked.length === 1 ? ranked[0] : undefined;
   // the duty alone asks, so that every grade answers the same criteria
-  const asked = new Set(ranked[0]!.checks.map(({ criterion }) => criterion.id));
+  const asked = new Set(ranked[0].checks.map(({ criterion }) => criterion.id));
   return (
     <section className={s.panel} aria-label="Grades in full">
       <div className={s.row}>
@@ -69,7 +70,7 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
         {criteria
           .filter(({ id }) => asked.has(id))
           .map(({ id, heading, text }) => {
-            const checks = ranked.map((one) => found(one.checks, id)!);
+            const checks = ranked.map((one) => present(found(one.checks, id)));
             const sides = sideWords(checkScores(checks));
             return (
               <Line
@@ -79,14 +80,14 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
                 cells={checks.map((check, i) => (
                   <>
                     <Checked check={check} system={system} />
-                    <Side word={sides[i]!} />
+                    <Side word={present(sides[i])} />
                   </>
                 ))}
               />
             );
           })}
       </table>
-      <NotAsked checks={ranked[0]!.checks} duty={duty} />
+      <NotAsked checks={ranked[0].checks} duty={duty} />
       <table className={mergeClasses(s.table, own.table)}>
         <caption className={s.quiet} style={{ textAlign: "left" }}>
           Properties
@@ -105,7 +106,7 @@ export function GradeSheet({ ranked, duty, library, system, onBack }: Props) {
                 cells={ranked.map(({ grade }, i) => (
                   <>
                     <Value grade={grade} property={p} system={system} />
-                    <Side word={sides[i]!} />
+                    <Side word={present(sides[i])} />
                   </>
                 ))}
               />

@@ -1,8 +1,10 @@
 import { Button, mergeClasses } from "@fluentui/react-components";
 import { Fragment, useCallback, useDeferredValue, useMemo, useState } from "react";
+import { capitalised } from "../../core/capitalised";
 import type { Ranked } from "../../core/duties";
 import { standingCautions } from "../../core/grades/cautionsOf";
 import { kindText } from "../../core/grades/model";
+import { present } from "../../core/present";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { Unjudged } from "../parts/Unjudged";
@@ -49,9 +51,17 @@ export function Shortlist({ pane }: { pane: PaneState }) {
       </section>
     );
 
-  const sheet = shown.flatMap((name) => ranked.filter(({ grade }) => grade.name === name));
-  if (sheet.length > 0)
-    return <GradeSheet ranked={sheet} duty={duty} library={library} system={system} onBack={() => setShown([])} />;
+  const [first, ...others] = shown.flatMap((name) => ranked.filter(({ grade }) => grade.name === name));
+  if (first)
+    return (
+      <GradeSheet
+        ranked={[first, ...others]}
+        duty={duty}
+        library={library}
+        system={system}
+        onBack={() => setShown([])}
+      />
+    );
 
   return (
     <section className={s.panel} aria-label="Shortlist">
@@ -68,7 +78,7 @@ export function Shortlist({ pane }: { pane: PaneState }) {
         )}
       </div>
       <NeededNote pane={pane} />
-      <NotAsked checks={ranked[0]!.checks} duty={duty} />
+      <NotAsked checks={present(ranked[0]).checks} duty={duty} />
       {list.length === 0 && <p className={s.text}>No grade passes the filter. Widen it, or clear it.</p>}
       {groupsOf(list, order).map(({ name, grades }) => (
         <Fragment key={name}>
@@ -107,10 +117,9 @@ export function Shortlist({ pane }: { pane: PaneState }) {
 function groupsOf(list: readonly Ranked[], order: Order): readonly { name: string; grades: readonly Ranked[] }[] {
   if (order !== "rank") return [{ name: "", grades: list }];
   return kindsInOrder
-    .map((kind) => ({ name: capital(kindText[kind]), grades: list.filter(({ grade }) => grade.kind === kind) }))
+    .map((kind) => ({ name: capitalised(kindText[kind]), grades: list.filter(({ grade }) => grade.kind === kind) }))
     .filter(({ grades }) => grades.length > 0);
 }
-const capital = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}`;
 
 const countText = (list: readonly Ranked[], all: number): string =>
   `${list.length === all ? `${all} grades` : `${list.length} of ${all} grades`}, ${countWords(list)}`;

@@ -29,6 +29,6 @@ export function checkScores(checks: readonly Check[]): (number | undefined)[] {
   return checks.map(({ word, use }) => {
     if (word === "no data") return undefined;
     // what is left of the use lies between 0 and 1, so that it never outweighs the word
-    return words.indexOf(word) + (hasUses ? 1 / (2 + use!) : 0);
+    return words.indexOf(word) + (hasUses && use !== undefined ? 1 / (2 + use) : 0);
   });
 }

@@ -4,6 +4,7 @@ import { kindOf, kindText, properties, property } from "../../core/grades/model"
 import type { GradeKind, PropertyKey } from "../../core/grades/model";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
+import { present } from "../../core/present";
 import { readIn } from "../../core/table/readValue";
 
 export interface Filter {
@@ -47,7 +48,7 @@ export function filterRanked(ranked: readonly Ranked[], filter: Filter, order: O
 
 /** The unit of a bound that names none: the one in which the pane shows the property. */
 export function boundUnit(key: PropertyKey, system: System): string {
-  const kind = kindOf(property(key))!;
+  const kind = present(kindOf(property(key)));
   return kind === "percent" ? "%" : kinds[kind][system];
 }
 
@@ -55,7 +56,7 @@ function boundOf({ property: key, bound }: Filter, system: System): number | und
   if (key === "" || bound.trim() === "") return undefined;
   const p = property(key);
   try {
-    return readIn(p.heading, kindOf(p)!, bound, boundUnit(key, system) || undefined, system);
+    return readIn(p.heading, present(kindOf(p)), bound, boundUnit(key, system) || undefined, system);
   } catch (error) {
     if (error instanceof BushError) return error;
     throw error;

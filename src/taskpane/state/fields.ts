@@ -1,7 +1,9 @@
+import { capitalised } from "../../core/capitalised";
 import { field, fieldHeading, fieldKeys, isAskedFor, stepKeys } from "../../core/duties";
 import type { FieldEntry, FieldKey, Part } from "../../core/duties";
 import type { Motion } from "../../core/grades/model";
 import type { Kind, System } from "../../core/kinds";
+import { present } from "../../core/present";
 import { splitHeading } from "../../core/table/heading";
 
 /** What stands at the head of the form, before the groups: it decides what else is asked. */
@@ -56,8 +58,7 @@ export function isWide(key: FieldKey): boolean {
 /** "Impact factor"; the temperature is said to be that of the surroundings. */
 export function labelOf(key: FieldKey): string {
   const { heading, also = [] } = field(key);
-  const label = key === "temperature" ? also[0]! : heading;
-  return `${label[0]!.toUpperCase()}${label.slice(1)}`;
+  return capitalised(key === "temperature" ? present(also[0]) : heading);
 }
 
 /** What the field is, and what counts when it is left empty. */

@@ -12,8 +12,8 @@ export type Form = readonly [Texts, ...Texts[]];
 
 export const emptyForm: Form = [{ part: "sleeve", motion: "turning" }];
 
-const wordOf = <W extends string>(words: readonly W[], text: string | undefined): W =>
-  words.find((word) => word === text) ?? words[0]!;
+const wordOf = <W extends string>(words: readonly [W, ...W[]], text: string | undefined): W =>
+  words.find((word) => word === text) ?? words[0];
 
 export const partOf = (form: Form): Part => wordOf(parts, form[0].part);
 
@@ -28,12 +28,11 @@ export function motionAt(form: Form, row: number): Motion {
 
 /** The fields that a row of the form asks for; the first also what any step asks of the whole duty, since a cycle may begin at rest. */
 export function keysAt(form: Form, row: number): FieldKey[] {
-  const [keys, ...later] = form
-    .slice(row)
-    .map((_, i) => askedKeys(partOf(form), motionAt(form, row + i), form.length > 1));
-  if (row > 0) return keys!.filter(isOfStep);
-  const ofWhole = later.flat().filter((key) => !isOfStep(key));
-  return fieldKeys.filter((key) => keys!.includes(key) || ofWhole.includes(key));
+  const askedAt = (at: number) => askedKeys(partOf(form), motionAt(form, at), form.length > 1);
+  const own = askedAt(row);
+  if (row > 0) return own.filter(isOfStep);
+  const ofWhole = form.flatMap((_, at) => askedAt(at)).filter((key) => !isOfStep(key));
+  return fieldKeys.filter((key) => own.includes(key) || ofWhole.includes(key));
 }
 
 /** The form with one text changed. */

@@ -1,5 +1,6 @@
 import { field, unstatedFit } from "../../core/duties";
 import type { FieldKey, NamedDuty, Ranked } from "../../core/duties";
+import { present } from "../../core/present";
 
 /** What keeps grades without a verdict. */
 export interface Needed {
@@ -15,7 +16,7 @@ export interface Needed {
 export function neededFor({ corners: [corner] }: NamedDuty, ranked: readonly Ranked[]): Needed {
   const open = ranked.flatMap(({ checks }) => checks.filter(({ word }) => word === "no data"));
   const named = new Set(open.flatMap(({ field: key }) => key ?? []));
-  const fit = unstatedFit(corner!.given);
+  const fit = unstatedFit(present(corner).given);
   const fields = new Set([...named].flatMap((key) => (fit.includes(key) ? fit : [key])));
   const waiting = open.flatMap(({ field: key, criterion }) => (key === undefined ? [] : [criterion.heading]));
   const isHeld = ranked.some(({ word, grade }) => grade.kind !== "demo" && (word === "fits" || word === "care"));

@@ -1,0 +1,2 @@
+/** The text with a capital in front, as a sentence or a label begins. */
+export const capitalised = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
