@@ -6,13 +6,13 @@
  * --only   some parts of webpack.config.js, such as functions,taskpane for Excel without the local sheet
  * --out    another folder than dist
  */
-import { spawnSync } from "node:child_process";
 import { chmodSync, cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from "node:fs";
 import path from "node:path";
 import { options, outFolder, stop } from "../lib/command.mjs";
 import { writeNotices } from "../licences/notices.mjs";
 import { checkedAddress, contactAddress, manifestFaults } from "../lib/manifest.mjs";
 import { root } from "../lib/root.mjs";
+import { together } from "../lib/together.mjs";
 
 const string = /** @type {const} */ ({ type: "string" });
 const values = options({ base: string, office: string, contact: string, only: string, out: string });
@@ -32,9 +32,21 @@ mkdirSync(path.dirname(out), { recursive: true });
 const fresh = mkdtempSync(`${out}.new-`);
 chmodSync(fresh, 0o755); // a server may run as another user
 process.on("exit", () => rmSync(fresh, { recursive: true, force: true }));
+// side by side, the longest first
 const cli = path.join(root, "node_modules/webpack-cli/bin/cli.js");
-const { status } = spawnSync(process.execPath, [cli, ...webpackArgs()], { cwd: root, stdio: "inherit" });
-if (status !== 0) process.exit(status ?? 1);
+const parts = values.only?.split(",") ?? ["workbench", "taskpane", "functions"];
+const failed = await together(
+  [
+    ...parts.map((part) => [cli, "--config-name", part, ...environment(), "--output-path", fresh]),
+    [
+      path.join(root, "node_modules/jiti/lib/jiti-cli.mjs"),
+      "scripts/docs/main.ts",
+      `--out=${path.join(fresh, "docs")}`,
+    ],
+  ],
+  (_, { said }) => process.stdout.write(said),
+);
+if (failed.length > 0) process.exit(1);
 
 // as it is: its licence lets it be passed on in its original form, so no minimizer may see it
 if (values.office) cpSync(values.office, path.join(fresh, "office"), { recursive: true, dereference: true });
@@ -48,12 +60,6 @@ try {
 } catch (error) {
   stop(error.message);
 }
-const jiti = path.join(root, "node_modules/jiti/lib/jiti-cli.mjs");
-const site = spawnSync(process.execPath, [jiti, "scripts/docs/main.ts", `--out=${path.join(fresh, "docs")}`], {
-  cwd: root,
-  stdio: "inherit",
-});
-if (site.status !== 0) process.exit(site.status ?? 1);
 
 // what `npm run build:sheets` wrote is another command's
 const sheets = path.join(out, "sheets");
@@ -61,10 +67,6 @@ if (existsSync(sheets)) renameSync(sheets, path.join(fresh, "sheets"));
 rmSync(out, { recursive: true, force: true });
 renameSync(fresh, out);
 
-function webpackArgs() {
-  const env = ["base", "office", "contact"].flatMap((name) =>
-    values[name] ? ["--env", `${name}=${values[name]}`] : [],
-  );
-  const only = (values.only?.split(",") ?? []).flatMap((name) => ["--config-name", name]);
-  return [...env, ...only, "--output-path", fresh];
+function environment() {
+  return ["base", "office", "contact"].flatMap((name) => (values[name] ? ["--env", `${name}=${values[name]}`] : []));
 }
