@@ -16,7 +16,6 @@ export default {
     "Set",
     "Array",
     "String",
-    "Symbol",
     "Infinity",
     "Error",
     "JSON",
