@@ -29,12 +29,10 @@ export async function together(commands, tell) {
  * @type {(command: string | string[], alone: boolean) => Promise<{ code: number | null, said: string }>}
  */
 function run(command, alone) {
-  const options = {
-    cwd: root,
-    shell: typeof command === "string",
-    stdio: /** @type {const} */ (["ignore", ...Array(2).fill(alone ? "inherit" : "pipe")]),
-  };
-  const child = typeof command === "string" ? spawn(command, options) : spawn(process.execPath, command, options);
+  const [program, args, shell] =
+    typeof command === "string" ? [command, [], true] : [process.execPath, command, false];
+  const output = alone ? "inherit" : "pipe";
+  const child = spawn(program, args, { cwd: root, shell, stdio: ["ignore", output, output] });
   let said = "";
   for (const stream of [child.stdout, child.stderr]) stream?.on("data", (text) => (said += text));
   return new Promise((resolve) => child.on("close", (code) => resolve({ code, said })));
