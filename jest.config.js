@@ -3,7 +3,8 @@ export default {
   testEnvironment: "node",
   testMatch: ["<rootDir>/test/**/*.test.ts", "<rootDir>/test/**/*.test.tsx"],
   testSequencer: "<rootDir>/test/longestFirst.mjs",
-  maxWorkers: "100%",
+  // a worker waits while its browser, LibreOffice or build works
+  maxWorkers: "150%",
   moduleNameMapper: { "^mathjs$": "<rootDir>/test/mathjs.cjs" },
   transform: { "\\.(tsx?|m?js)$": "<rootDir>/test/transform.mjs" },
   transformIgnorePatterns: ["node_modules/(?!(d3-[a-z-]+|hucre|internmap|jsep)/)"],

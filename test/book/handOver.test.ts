@@ -147,7 +147,7 @@ beforeAll(async () => {
     withCells(calls.book, "Calls", changedCalls),
     changedGreenhouse(handed.book),
   ])) as [Sheets, Sheets];
-}, 60_000);
+}, 180_000);
 
 /** A LANDED without tooling has other lines than one with it. */
 const otherLines = ({ id, changed }: Row): boolean => id === "LANDED" && changed[2] === 0;

@@ -2,12 +2,14 @@ import { readdirSync } from "node:fs";
 import path from "node:path";
 import { chromium } from "playwright-core";
 import { browserPath, root } from "../package/run";
+import { serveBuilt } from "./page";
 
 /** Every page of the documentation in Chromium, narrow and wide, with its policy in force. */
 const site = path.join(root, "dist/docs");
-const address = "https://docs.example/";
 
 test("no page overflows at 320 px, complains, or asks for anything beyond its own address", async () => {
+  const server = await serveBuilt();
+  const address = new URL("docs/", server.url).href;
   const browser = await chromium.launch({ executablePath: browserPath(), args: ["--no-sandbox"] });
   const complaints: string[] = [];
   const outside: string[] = [];
@@ -19,9 +21,6 @@ test("no page overflows at 320 px, complains, or asks for anything beyond its ow
     page.on("console", (message) => complaints.push(message.text()));
     page.on("pageerror", (error) => complaints.push(String(error)));
     page.on("request", (request) => request.url().startsWith(address) || outside.push(request.url()));
-    await page.route(`${address}**`, (route) =>
-      route.fulfill({ path: path.join(site, new URL(route.request().url()).pathname) }),
-    );
     for (const name of names) {
       await page.goto(address + name);
       const { reach, cut } = await page.evaluate(() => ({
@@ -38,6 +37,7 @@ test("no page overflows at 320 px, complains, or asks for anything beyond its ow
   await Promise.all([320, 1200].map(walk));
   expect([complaints, outside]).toEqual([[], []]);
   await browser.close();
+  server.stop();
 }, 240_000);
 
 test("the search leaves the sections that hold all words, from the files alone; on paper the links of the site are gone", async () => {

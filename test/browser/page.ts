@@ -170,7 +170,7 @@ async function closeAll(context: BrowserContext, profile: string, stop: () => vo
 }
 
 /** jest cannot import the server's module, so a Node of its own runs it. */
-function serveBuilt(): Promise<{ url: string; stop: () => void }> {
+export function serveBuilt(): Promise<{ url: string; stop: () => void }> {
   const code = 'import { serve } from "./scripts/lib/serve.mjs"; console.log((await serve("dist")).url)';
   const server = spawn(process.execPath, ["--input-type=module", "-e", code], { cwd: root, stdio: "pipe" });
   return new Promise((resolve, reject) => {

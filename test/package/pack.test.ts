@@ -117,7 +117,17 @@ test.each(resolutions)(
     ] as const)
       writeFileSync(path.join(folder, file), readmeExample.replaceAll("length:", `${argument}:`));
     const tsc = path.join(root, "node_modules/typescript/bin/tsc");
-    const options = ["--noEmit", "--strict", "--target", "es2022", ...module];
+    // of a page's or of Node's types they need none
+    const options = [
+      "--noEmit",
+      "--strict",
+      "--skipDefaultLibCheck",
+      "--target",
+      "es2022",
+      "--lib",
+      "es2022",
+      ...module,
+    ];
     const { out } = inFolder(process.execPath, tsc, ...options, right, wrong);
     // every fault is the misspelt argument's
     const faults = out.trim().split("\n");
