@@ -6,6 +6,7 @@ import { present } from "../present";
 import { assess } from "./judging/assess";
 import { likelyOf, pickOf, quantile, spreadPoints } from "./model/bandPoints";
 import { BandTally, sampleCount } from "./model/bandTally";
+import type { Point } from "./model/bandTally";
 import { chooseDuty, chooseGrade, oneDutyArgs } from "./judging/choose";
 import { criteria } from "./criteria";
 import type { Criterion } from "./judging/criterion";
@@ -19,21 +20,21 @@ function study({ values }: Grade, duty: NamedDuty) {
   const whole = new BandTally();
   const byCriterion = new Map<Criterion, BandTally>();
   let points = 0;
-  const visit = (at: Duty, add: "add" | "addLikely" | "addSample") => {
+  const visit = (at: Duty, point: Point) => {
     points++;
     const checks = assess(values, at);
     for (const { criterion, word, use } of checks) {
       let tally = byCriterion.get(criterion);
       if (!tally) byCriterion.set(criterion, (tally = new BandTally()));
-      tally[add](word, use);
+      tally.add(word, use, point);
     }
     const { word, use } = verdictOf(checks);
-    whole[add](word, use);
+    whole.add(word, use, point);
   };
-  for (const corner of duty.corners) visit(corner, "add");
-  visit(duty.with(likelyOf), "addLikely");
-  for (const point of spreadPoints(sampleCount, duty.bands.length)) {
-    visit(duty.with(pickOf(duty.bands, (band, j) => quantile(band, present(point[j])))), "addSample");
+  for (const corner of duty.corners) visit(corner, "corner");
+  visit(duty.with(likelyOf), "likely");
+  for (const shares of spreadPoints(sampleCount, duty.bands.length)) {
+    visit(duty.with(pickOf(duty.bands, (band, j) => quantile(band, present(shares[j])))), "sample");
   }
   return { whole, byCriterion, points };
 }

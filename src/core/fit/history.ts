@@ -1,4 +1,4 @@
-import { compliances, fitPressureOf, narrowingOf } from "./lame";
+import { bushCompliance, fitPressureOf, housingCompliance, jointCompliance, narrowingOf } from "./lame";
 import type { Ring } from "./lame";
 
 /** A press fit as it is left by what came before: the set S is the interference that relaxation has used up for good, mm. */
@@ -21,7 +21,7 @@ export function stateAt(ring: Ring, interference: number, mismatch: number, set:
 
 /** Share of the pressure that is left where the polymer keeps R of its modulus: R_e = (c_h + c_b)/(c_h + c_b/R). */
 export function keptPressure(ring: Ring, kept: number): number {
-  const { housing, bush } = compliances(ring);
+  const [housing, bush] = [housingCompliance(ring), bushCompliance(ring)];
   return (housing + bush) / (housing + bush / kept);
 }
 
@@ -34,7 +34,7 @@ export function relax(ring: Ring, state: State, kept: number): State {
 
 /** The bore, from its free size: d·(1 + ε) − (k/c_b)·S − k·max(0, δ)/(c_h + c_b), k = 2·D·d/(E·(D² − d²)). It stays small although the grip is gone. */
 export function boreIn(ring: Ring, freeBore: number, strain: number, { interference, set }: State): number {
-  const { housing, bush } = compliances(ring);
   const k = narrowingOf(ring);
-  return freeBore * (1 + strain) - (k / bush) * set - (k * Math.max(0, interference)) / (housing + bush);
+  const closedIn = (k * Math.max(0, interference)) / jointCompliance(ring);
+  return freeBore * (1 + strain) - (k / bushCompliance(ring)) * set - closedIn;
 }

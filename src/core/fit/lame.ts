@@ -18,7 +18,7 @@ export interface Ring {
  * ch = ((Dh² + D²)/(Dh² − D²) + νh)/Eh and cb = ((D² + d²)/(D² − d²) − ν)/E (Lamé, plane stress: the bush may lengthen).
  * That is not the safe side: held at its ends the bush closes in more. For it put in `heldAtEnds(ring)` and `heldStrain`.
  */
-export const closeInOf = (ring: Ring): number => narrowingOf(ring) / compliance(ring);
+export const closeInOf = (ring: Ring): number => narrowingOf(ring) / jointCompliance(ring);
 
 /** How far the bore closes in under a unit of pressure from outside, k = 2·D·d/(E·(D² − d²)) times D. */
 export const narrowingOf = ({ bore: d, outside: D, bushModulus: E }: Ring): number =>
@@ -26,25 +26,22 @@ export const narrowingOf = ({ bore: d, outside: D, bushModulus: E }: Ring): numb
 
 /** Pressure between bush and housing, p = δ/(D·(ch + cb)). */
 export const fitPressureOf = (ring: Ring, interference: number): number =>
-  interference / (ring.outside * compliance(ring));
+  interference / (ring.outside * jointCompliance(ring));
 
 /** Compressive hoop stress at the bore under a pressure from outside, 2·p·D²/(D² − d²). */
 export const hoopStressOf = ({ bore: d, outside: D }: Ring, pressure: number): number =>
   (2 * pressure * D * D) / (D * D - d * d);
 
-/** Widening of the joint's diameter per diameter and unit pressure, of the housing and of the bush. */
-export function compliances(ring: Ring): { readonly housing: number; readonly bush: number } {
-  const { bore: d, outside: D, housing: Dh } = ring;
+/** Widening of the joint's diameter per diameter and unit pressure, of the housing: ch. */
+export function housingCompliance({ outside: D, housing: Dh, housingModulus, housingPoisson }: Ring): number {
   const widening = Dh === Infinity ? 1 : (Dh * Dh + D * D) / (Dh * Dh - D * D);
-  return {
-    housing: (widening + ring.housingPoisson) / ring.housingModulus,
-    bush: ((D * D + d * d) / (D * D - d * d) - ring.bushPoisson) / ring.bushModulus,
-  };
+  return (widening + housingPoisson) / housingModulus;
 }
-const compliance = (ring: Ring): number => {
-  const { housing, bush } = compliances(ring);
-  return housing + bush;
-};
+/** The same of the bush: cb. */
+export const bushCompliance = ({ bore: d, outside: D, bushModulus, bushPoisson }: Ring): number =>
+  ((D * D + d * d) / (D * D - d * d) - bushPoisson) / bushModulus;
+/** Of both: ch + cb. */
+export const jointCompliance = (ring: Ring): number => housingCompliance(ring) + bushCompliance(ring);
 
 /** Plane strain of a long bush that cannot lengthen: E/(1 − ν²) and ν/(1 − ν) stand for E and ν. */
 export const heldAtEnds = (ring: Ring): Ring => ({

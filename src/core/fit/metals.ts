@@ -49,7 +49,7 @@ const byName: ReadonlyMap<string, Metal> = new Map(
 
 /** The metal of that name or one of its other names; case and extra spaces do not count. */
 export function findMetal(argument: string, name: string): Metal {
-  const found = byName.get(key(name));
+  const found = byName.get(name) ?? byName.get(key(name));
   if (found) return found;
   const near = nearest(name, [...byName.keys()]);
   const advice = near.length > 0 ? `nearest: ${orList(near)}` : "try carbon steel, stainless steel or aluminium alloy";

@@ -37,29 +37,26 @@ export function climates({ temperature, given }: Duty, rise: number, change: num
   const { low, high } = temperature;
   const standing = Math.min(low, assemblyTemperature);
   const changed = change < 0 ? ", dried" : `, ${given.moisture}`;
-  const even = (name: string, t: number, swelling: number, isAfter = false): Climate => ({
+  const at = (name: string, t: number, swelling: number, housing = t, isAfter = false): Climate => ({
     name,
     bush: t,
-    housing: t,
+    housing,
     shaft: t,
     swelling,
     isAfter,
   });
   const warm = high + rise;
   const hot = (swelling: number, addition = ""): Climate[] => [
-    even(`hot${addition}`, high, swelling),
+    at(`hot${addition}`, high, swelling),
     ...(rise > 0
-      ? [
-          even(`running${addition}`, warm, swelling),
-          { ...even(`running${addition}, housing cool`, warm, swelling), housing: high },
-        ]
+      ? [at(`running${addition}`, warm, swelling), at(`running${addition}, housing cool`, warm, swelling, high)]
       : []),
   ];
   return [
-    even("assembly", assemblyTemperature, 0),
-    even("cold", low, 0),
+    at("assembly", assemblyTemperature, 0),
+    at("cold", low, 0),
     ...hot(0),
-    ...(change === 0 ? [] : [even(`cold${changed}`, change < 0 ? standing : low, change), ...hot(change, changed)]),
-    even("cold again", standing, Math.min(0, change), true),
+    ...(change === 0 ? [] : [at(`cold${changed}`, change < 0 ? standing : low, change), ...hot(change, changed)]),
+    at("cold again", standing, Math.min(0, change), standing, true),
   ];
 }

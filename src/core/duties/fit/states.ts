@@ -1,7 +1,7 @@
 import { boreIn, relax, stateAt } from "../../fit/history";
 import type { State } from "../../fit/history";
 import type { Limits } from "../../fit/iso286";
-import { closeInOf, compliances, heldStrain, hoopStressOf } from "../../fit/lame";
+import { bushCompliance, closeInOf, heldStrain, hoopStressOf, housingCompliance } from "../../fit/lame";
 import { assemblyTemperature } from "../../fit/running";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { present } from "../../present";
@@ -132,22 +132,19 @@ export function mayClose({ assembly }: Course, by: number, room: number): boolea
 /** Growth of the bush in one step, once it is warmer than at assembly. */
 export const stepOf = ({ step }: Assembly, { bush }: Climate): number => (bush > assemblyTemperature ? step : 0);
 
-/** Strains since assembly. */
-function strainsOf(assembly: Assembly, climate: Climate) {
-  const { expansion, housing, shaftMetal, isHeld, poisson } = assembly;
-  const ofHousing = housing.expansion * (climate.housing - assemblyTemperature);
+/** Strains since assembly, of bush, housing and shaft. */
+function bushStrain(assembly: Assembly, climate: Climate): number {
+  const { expansion, isHeld, poisson } = assembly;
   const free = expansion * (climate.bush - assemblyTemperature) + stepOf(assembly, climate) + climate.swelling;
-  return {
-    bush: isHeld ? heldStrain(free, ofHousing, poisson) : free,
-    housing: ofHousing,
-    shaft: shaftMetal.expansion * (climate.shaft - assemblyTemperature),
-  };
+  return isHeld ? heldStrain(free, housingStrain(assembly, climate), poisson) : free;
 }
+const housingStrain = ({ housing }: Assembly, climate: Climate): number =>
+  housing.expansion * (climate.housing - assemblyTemperature);
+const shaftStrain = ({ shaftMetal }: Assembly, climate: Climate): number =>
+  shaftMetal.expansion * (climate.shaft - assemblyTemperature);
 
-const mismatchOf = (assembly: Assembly, climate: Climate): number => {
-  const { bush, housing } = strainsOf(assembly, climate);
-  return bush - housing;
-};
+const mismatchOf = (assembly: Assembly, climate: Climate): number =>
+  bushStrain(assembly, climate) - housingStrain(assembly, climate);
 
 const hottestOf = (assembly: Assembly, all: readonly Climate[]): Climate =>
   all.filter(({ isAfter }) => !isAfter).reduce((a, b) => (mismatchOf(assembly, b) > mismatchOf(assembly, a) ? b : a));
@@ -171,7 +168,8 @@ function statesOf(course: Course): FitState[] {
   const { assembly, assembled, kept } = course;
   const [slack, tight] = endsOf(assembly);
   return course.climates.map((climate): FitState => {
-    const [a, b] = [extremesAt(course, climate, slack), extremesAt(course, climate, tight)];
+    const a = extremesAt(course, climate, slack);
+    const b = extremesAt(course, climate, tight);
     const { name, bush, housing, shaft, swelling, isAfter } = climate;
     return {
       name,
@@ -196,15 +194,13 @@ export const endsOf = ({ outside, seat }: Assembly): readonly [slack: number, ti
   outside.greatest - seat.least,
 ];
 
-/** Clearance in one state as a function of the sizes of bore and shaft, where bush and housing began with one interference. */
-function clearanceIn({ assembly }: Course, climate: Climate, interference: number, joint: State) {
-  const { ring, isPressed } = assembly;
-  const strains = strainsOf(assembly, climate);
-  // a bore that is stated as pressed was wider before
-  const closed = isPressed ? 0 - boreIn(ring, 0, 0, stateAt(ring, interference, 0, 0)) : 0;
-  return (bore: number, shaft: number): number =>
-    boreIn(ring, bore + closed, strains.bush, joint) - shaft * (1 + strains.shaft);
-}
+/** By how much a bore that is stated as pressed was wider before, where bush and housing begin with one interference. */
+const closedBy = ({ ring, isPressed }: Assembly, interference: number): number =>
+  isPressed ? 0 - boreIn(ring, 0, 0, stateAt(ring, interference, 0, 0)) : 0;
+
+/** Clearance in one state of a joint, from the sizes before, of the bore free and of the shaft. */
+const clearanceIn = (assembly: Assembly, climate: Climate, joint: State, bore: number, shaft: number): number =>
+  boreIn(assembly.ring, bore, bushStrain(assembly, climate), joint) - shaft * (1 + shaftStrain(assembly, climate));
 
 /**
  * Both ends of the clearance, the interference that is left and its pressure, where bush and housing began with one interference.
@@ -212,12 +208,13 @@ function clearanceIn({ assembly }: Course, climate: Climate, interference: numbe
  * worst cases stand at the ends of the limits.
  */
 export function extremesAt(course: Course, climate: Climate, interference: number) {
-  const { bore, shaft } = course.assembly;
+  const { assembly } = course;
+  const { bore, shaft } = assembly;
   const joint = jointOf(course, climate, interference);
-  const clearance = clearanceIn(course, climate, interference, joint);
+  const closed = closedBy(assembly, interference);
   return {
-    least: clearance(bore.least, shaft.greatest),
-    greatest: clearance(bore.greatest, shaft.least),
+    least: clearanceIn(assembly, climate, joint, bore.least + closed, shaft.greatest),
+    greatest: clearanceIn(assembly, climate, joint, bore.greatest + closed, shaft.least),
     grip: joint.interference,
     pressure: joint.pressure,
   };
@@ -228,16 +225,18 @@ export function extremesAt(course: Course, climate: Climate, interference: numbe
  * the half-width of their interference, ti = √((To/2)² + (Th/2)²), whose effect on the clearance then joins those of bore and shaft.
  */
 export function bandOf(course: Course, climate: Climate): Limits {
-  const { bore, shaft, outside, seat } = course.assembly;
-  const strains = strainsOf(course.assembly, climate);
+  const { assembly } = course;
+  const { bore, shaft, outside, seat } = assembly;
   const likely = Math.hypot(half(outside), half(seat));
   const at = (off: number): number => {
     const interference = middle(outside) - middle(seat) + off;
     const joint = jointOf(course, climate, interference);
-    return clearanceIn(course, climate, interference, joint)(middle(bore), middle(shaft));
+    return clearanceIn(assembly, climate, joint, middle(bore) + closedBy(assembly, interference), middle(shaft));
   };
   const [low, high] = [at(-likely), at(likely)];
-  const width = Math.hypot(half(bore) * (1 + strains.bush), half(shaft) * (1 + strains.shaft), (high - low) / 2);
+  const ofBore = half(bore) * (1 + bushStrain(assembly, climate));
+  const ofShaft = half(shaft) * (1 + shaftStrain(assembly, climate));
+  const width = Math.hypot(ofBore, ofShaft, (high - low) / 2);
   return { least: (low + high) / 2 - width, greatest: (low + high) / 2 + width };
 }
 
@@ -249,7 +248,7 @@ export function neededShareOf(course: Course): number {
   const cold = stateAt(ring, interference, mismatchOf(course.assembly, back), 0).interference;
   const hot = afterHold(course, interference).interference;
   const pressure = 1 - cold / hot;
-  const { housing: seat, bush: wall } = compliances(ring);
+  const [seat, wall] = [housingCompliance(ring), bushCompliance(ring)];
   return cold <= 0 ? 2 : pressure <= 0 ? 0 : wall / ((seat + wall) / pressure - seat);
 }
 

@@ -208,10 +208,9 @@ export function together(findings: readonly Finding[]): Finding {
   const [only] = findings;
   if (only && findings.length === 1) return only;
   const worst = findings.reduce(worse);
-  const says = findings.flatMap(({ word, say }) => (word === worst.word && say ? [say] : []));
-  return {
-    ...worst,
-    figures: findings.flatMap(({ figures }) => figures),
-    say: says.length > 1 ? (system) => says.map((say) => say(system)).join("; ") : says[0],
-  };
+  const says = findings.flatMap((finding) => (finding.word === worst.word && finding.say ? [finding.say] : []));
+  const { word, value, limit, upper, use, property, field, tell, notes, caveat } = worst;
+  const figures = findings.flatMap((finding) => finding.figures);
+  const say = says.length > 1 ? (system: System) => says.map((one) => one(system)).join("; ") : says[0];
+  return { word, figures, value, limit, upper, use, property, field, say, tell, notes, caveat };
 }

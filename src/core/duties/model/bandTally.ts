@@ -5,6 +5,9 @@ import type { Word } from "../judging/criterion";
 /** How many points count for a share. */
 export const sampleCount = 2048;
 
+/** A corner of the bands, the point with each band at its likely value or its middle, or one that counts for the share. */
+export type Point = "corner" | "likely" | "sample";
+
 /** What one criterion, or the whole verdict, comes to over the points of a duty's bands. */
 export class BandTally {
   private best = Infinity;
@@ -18,27 +21,19 @@ export class BandTally {
   private fails = 0;
   private failingSamples = 0;
 
-  add(word: Word, use: number | undefined): void {
+  add(word: Word, use: number | undefined, point: Point): void {
     if (words.indexOf(word) < words.indexOf(this.word)) this.word = word;
     if (word === "no data") this.hasData = false;
-    if (word === "fails") this.fails++;
+    if (word === "fails") {
+      this.fails++;
+      if (point === "sample") this.failingSamples++;
+    }
+    if (point === "likely") this.likely = use;
     if (use === undefined) this.isUntold = true;
     else {
       this.best = Math.min(this.best, use);
       this.worst = Math.max(this.worst, use);
     }
-  }
-
-  /** A point that counts for the share as well. */
-  addSample(word: Word, use: number | undefined): void {
-    this.add(word, use);
-    if (word === "fails") this.failingSamples++;
-  }
-
-  /** The point with each band at its likely value, or at its middle. */
-  addLikely(word: Word, use: number | undefined): void {
-    this.add(word, use);
-    this.likely = use;
   }
 
   /** Best, likely and worst use, the worst word, and how much of the band passes, over so many points. */

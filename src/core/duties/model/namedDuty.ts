@@ -88,10 +88,10 @@ function bandsOf(steps: readonly StepValues[]): readonly Band[] {
 const noBands: readonly Band[] = [];
 
 function plain(values: FieldValues, pick: (band: Band) => number): Given {
-  const given: Record<string, unknown> = {};
+  const given: Record<string, unknown> = { ...values };
   for (const key in values) {
     const value = values[key as FieldKey];
-    given[key] = value instanceof Band ? pick(value) : value;
+    if (value instanceof Band) given[key] = pick(value);
   }
   return given;
 }
