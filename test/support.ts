@@ -1,4 +1,5 @@
 import { CellError, plainHost as host } from "../src/edge/host";
+import type { Host } from "../src/edge/host";
 import { gathered } from "../src/edge/gathered";
 import type { Arg, Formula } from "../src/core/formula";
 import { isNumberArg } from "../src/core/formula";
@@ -10,6 +11,9 @@ import { answer } from "../src/edge/sheet";
 
 /** The host of the tests and its error cells. */
 export { CellError, host };
+
+/** A host whose errors are text: "#N/A why". */
+export const textHost: Host = { error: (code, why) => String(new CellError(code, why)) };
 
 /** The message of an answer whose first cell is an error. */
 export const message = (cells: unknown[][]): string | undefined => (cells[0]![0] as CellError).message;

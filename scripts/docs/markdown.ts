@@ -1,5 +1,5 @@
 import { Marked } from "marked";
-import { catalogue } from "../../src/core";
+import { formulaNamed } from "../../src/core/formulaNamed";
 import { systems } from "../../src/core/kinds";
 import { answered } from "../lib/functionPages";
 
@@ -10,7 +10,7 @@ export const withAnswers = (markdown: string): string =>
 
 function executed(line: string): string {
   const [, id, inside] = /^=BUSH\.([A-Z]+)\((.*)\)$/.exec(line) ?? [];
-  const f = catalogue.find((one) => one.spec.id === id);
+  const f = id === undefined ? undefined : formulaNamed(id);
   if (!f || inside === undefined) throw new Error(`no formula of this add-in: ${line}`);
   const given = argumentsIn(inside);
   const named = systems.find((system) => f.spec.units && given.at(-1) === system);

@@ -5,6 +5,7 @@ import type { Arg, Formula } from "../../src/core/formula";
 import { kinds } from "../../src/core/kinds";
 import type { Kind, System } from "../../src/core/kinds";
 import { sourceTitle } from "../../src/core/sources";
+import { plainHost } from "../../src/edge/host";
 import { answer } from "../../src/edge/sheet";
 import { gathered } from "../../src/edge/gathered";
 
@@ -105,8 +106,6 @@ function formulaOf(f: Formula): string[] {
     ...(others.length > 0 ? [`In it ${others.map(({ symbol, text }) => `\`${symbol}\`: ${text}`).join("; ")}.`] : []),
   ];
 }
-
-const plainHost = { error: (code: string, message?: string) => `${code} ${message ?? ""}` };
 
 const shown = (value: unknown): string =>
   typeof value === "number" ? String(Number(value.toPrecision(6))) : String(value);

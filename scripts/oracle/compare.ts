@@ -3,7 +3,8 @@ import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { Cell } from "hucre/xlsx";
-import { catalogue } from "../../src/core";
+import { formulaNamed } from "../../src/core/formulaNamed";
+import { present } from "../../src/core/present";
 import { answer } from "../../src/edge/sheet";
 import { convert } from "../lib/office";
 import type { OracleCase } from "./cases";
@@ -38,7 +39,7 @@ export async function compare(cases: readonly OracleCase[], folder: string): Pro
 }
 
 function coreAnswer({ id, given, units }: OracleCase): unknown[] {
-  const f = catalogue.find((candidate) => candidate.spec.id === id)!;
+  const f = present(formulaNamed(id));
   const room = Object.keys(f.spec.args).map((_, i) => given[i] ?? null);
   const host = { error: (code: string, message?: string) => new Error(`${id}: ${code} ${message}`) };
   return answer(f, f.spec.units ? [...room, units ?? "metric"] : room, host)[0]!;

@@ -53,6 +53,16 @@ export function checkLength(argument: string, text: string): void {
     );
 }
 
+/** What is made, or the fault that is thrown instead; any other error goes on. */
+export function orFault<T>(make: () => T): T | BushError {
+  try {
+    return make();
+  } catch (error) {
+    if (error instanceof BushError) return error;
+    throw error;
+  }
+}
+
 /** A fault in how arguments stand to each other. */
 export const clash = (argument: string, message: string): BushError => new BushError("value", argument, message);
 

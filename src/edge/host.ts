@@ -7,12 +7,19 @@ export interface Host {
   argument?(raw: unknown): unknown;
 }
 
-/** An error as an object of its own, for hosts that are ours. */
+/** An error as a cell of our own hosts holds it, and as a function returns it. */
 export class CellError {
   constructor(
     readonly code: string,
     readonly message?: string,
+    /** The id of the function that made it, where the host says it. */
+    readonly by?: string,
   ) {}
+
+  /** "#N/A why" */
+  toString(): string {
+    return this.message === undefined ? this.code : `${this.code} ${this.message}`;
+  }
 }
 
 /** A host whose errors are such objects. */

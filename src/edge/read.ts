@@ -1,5 +1,5 @@
 import { readCell } from "../core/cell";
-import { BushError, clash, isMissing, mustBe } from "../core/errors";
+import { BushError, clash, isMissing, mustBe, orFault } from "../core/errors";
 import type { Answer, ArgumentReader, Cell, Formula, ListArg } from "../core/formula";
 import type { System } from "../core/kinds";
 import { matrixOf, plainCell } from "./cells";
@@ -25,19 +25,10 @@ export const wholeValues = ({ wholes }: Shape, system: System): Record<string, u
 
 /** Nothing and a fault are kept as well: else a column of calls reads a tall table over for each of them. */
 function readOnce(whole: Whole, system: System): unknown {
-  if (!(system in whole.read)) whole.read[system] = readOrFault(whole, system);
+  if (!(system in whole.read)) whole.read[system] = orFault(() => readWhole(whole, system));
   const read = whole.read[system];
   if (read instanceof BushError) throw read;
   return read;
-}
-
-function readOrFault(whole: Whole, system: System): unknown {
-  try {
-    return readWhole(whole, system);
-  } catch (error) {
-    if (error instanceof BushError) return error;
-    throw error;
-  }
 }
 
 function readWhole({ name, arg, raw }: Whole, system: System): unknown {

@@ -17,6 +17,10 @@ const columnOf = (name: string): number => [...name].reduce((sum, c) => sum * 26
 
 export const addressOf = (row: number, col: number): string => `${columnName(col)}${row + 1}`;
 
+/** "B3", or "B3:D9" where it is more than one cell. */
+export const areaText = ({ row, col, rows, cols }: Area): string =>
+  rows * cols === 1 ? addressOf(row, col) : `${addressOf(row, col)}:${addressOf(row + rows - 1, col + cols - 1)}`;
+
 /** "B3" or "B3:D9", with or without dollar signs. */
 export function areaOf(address: string): Area {
   const found = /^([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?$/.exec(address.replace(/\$/g, "").toUpperCase());

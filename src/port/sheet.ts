@@ -50,7 +50,17 @@ export type Written = Plain | RichCell;
 
 export const richCell = (cell: Written): RichCell =>
   typeof cell === "object" && cell !== null ? cell : { value: cell };
+export const valueOf = (cell: Written): Plain => richCell(cell).value ?? null;
 export type Block = readonly (readonly Written[])[];
+
+/** The cells that a block fills from a corner on. */
+export const placeOf = ({ sheet, row, col }: Corner, block: Block): Place => ({
+  sheet,
+  row,
+  col,
+  rows: block.length,
+  cols: block[0]?.length ?? 0,
+});
 
 /** A table with a heading row that formulas can name. */
 export interface NamedTable {

@@ -1,9 +1,7 @@
-import { catalogue } from "../core";
 import { BushError } from "../core/errors";
+import { formulaNamed } from "../core/formulaNamed";
+import { CellError, plainHost } from "../edge/host";
 import { answer } from "../edge/sheet";
-import { SheetsError, sheets } from "./host";
-
-const formulas = new Map(catalogue.map((f) => [f.spec.id, f]));
 
 /**
  * One call from a Google sheet: a single cell arrives as a scalar, a range as rows, a blank as "", a left-out argument
@@ -11,16 +9,16 @@ const formulas = new Map(catalogue.map((f) => [f.spec.id, f]));
  * error among other cells leaves as text.
  */
 export function call(id: string, given: readonly unknown[]): unknown {
-  const f = formulas.get(id);
+  const f = formulaNamed(id);
   if (!f) throw new Error(`${id} is not a function of Bushcell`);
-  const cells = answer(f, given.map(received), sheets);
+  const cells = answer(f, given.map(received), plainHost);
   const [[first, ...beside] = [], ...below] = cells;
   if (beside.length + below.length > 0) return cells.map((line) => line.map(textOrCell));
-  if (first instanceof SheetsError) throw new Error(first.message);
+  if (first instanceof CellError) throw new Error(first.message ?? first.code);
   return first;
 }
 
-const textOrCell = (cell: unknown): unknown => (cell instanceof SheetsError ? cell.text : cell);
+const textOrCell = (cell: unknown): unknown => (cell instanceof CellError ? String(cell) : cell);
 
 /** Text that an answer of ours left in a cell as an error passes through as that error. */
 function received(raw: unknown): unknown {

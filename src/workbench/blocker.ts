@@ -1,4 +1,4 @@
-import { addressOf } from "../port/address";
+import { addressOf, areaText } from "../port/address";
 import type { Corner } from "../port/sheet";
 import type { GridPort } from "./grid/port";
 
@@ -7,7 +7,7 @@ export function blockerText(port: GridPort, at: Corner): string {
   const wanted = port.spillOf(at);
   if (!wanted) return "The answer needs empty cells below or beside: clear them.";
   const { sheet, row, col, rows, cols } = wanted;
-  const area = `${addressOf(row, col)}:${addressOf(row + rows - 1, col + cols - 1)}`;
+  const area = areaText(wanted);
   for (const [r, line] of port.read({ sheet, row, col, rows, cols }).entries())
     for (const [c, cell] of line.entries()) {
       const isOther = r > 0 || c > 0;

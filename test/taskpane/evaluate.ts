@@ -1,6 +1,7 @@
 import type { Arg } from "../../src/core/formula";
 import { catalogue } from "../../src/core/index";
 import { answer } from "../../src/edge/sheet";
+import { textHost } from "../support";
 import { addressOf } from "../../src/port/address";
 import { richCell } from "../../src/port/sheet";
 import type { Block, Corner } from "../../src/port/sheet";
@@ -43,7 +44,7 @@ export class Sheet {
     const given = inside!.split(/,(?![^(]*\))/).map((arg) => this.argument(arg));
     const rest = Object.values<Arg>(called.spec.args).findIndex(({ kind }) => kind === "rest");
     const args = rest < 0 ? given : [...given.slice(0, rest), given.slice(rest)];
-    return answer(called, args, { error: (code, text) => `${code} ${text}` });
+    return answer(called, args, textHost);
   }
   /** A cell, or the product of cells, numbers and one function's answer. */
   private product(text: string): unknown {

@@ -10,7 +10,7 @@ import { blockOf } from "../../src/taskpane/insert/blocks";
 import { writeFree } from "../../src/taskpane/insert/insertion";
 import { placedAt } from "../../src/taskpane/insert/placed";
 import type { Piece } from "../../src/taskpane/insert/pieces";
-import { areaText, countFilled, findFormulas, freeze, hasError } from "../../src/taskpane/insert/write";
+import { countFilled, findFormulas, freeze, hasError } from "../../src/taskpane/insert/write";
 import { reasonsOf } from "../../src/taskpane/shortlist/words";
 import { emptyForm } from "../../src/taskpane/state/form";
 import type { Form, Texts } from "../../src/taskpane/state/form";
@@ -18,6 +18,7 @@ import { figuresOf } from "../../src/taskpane/state/figures";
 import { listOf } from "./listOf";
 import { keepUnits } from "../../src/taskpane/state/quantity";
 import { readDuty } from "../../src/taskpane/state/readDuty";
+import { areaText } from "../../src/port/address";
 import { richCell } from "../../src/port/sheet";
 import type { Block, Place, ReadCell, SheetPort, Written } from "../../src/port/sheet";
 import { Sheet } from "./evaluate";
@@ -220,7 +221,7 @@ test("native formulas stand on the duty's cells and hold the numbers that the fu
   const answers = rows.flatMap(([what, , , answer]) =>
     richCell(what!).value === "Answer" ? [richCell(answer!).value] : [],
   );
-  const { bore } = dutyOf({ form: [shaft] }).corners[0]!.steps[0]!;
+  const { bore } = dutyOf({ form: [shaft] }).corners[0]!.steps[0];
   // p = F/(d·L) and v = π·d·n/60 000, the definitions; the duty holds the same
   expect(answers).toEqual(
     [bore!.pressure, bore!.speed, bore!.pressure * bore!.speed].map((x) => expect.closeTo(x, 12)),

@@ -1,6 +1,7 @@
 import quotes from "../../data/greenhouse/quotes.json";
 import { evaluate } from "../../scripts/workbooks/evaluate";
 import { CellError } from "../../src/edge/host";
+import { textHost } from "../support";
 import { catalogue, functions } from "../../src/core";
 import { field, fieldHeadings, readDuties } from "../../src/core/duties";
 import { BushError } from "../../src/core/errors";
@@ -130,12 +131,11 @@ function beside(name: string, label: string, right: number): string {
   const { row, col } = areaOf(at);
   return addressOf(row, col + right);
 }
-const host = { error: (code: string, message?: string) => `${code} ${message ?? ""}` };
 const bush = (id: string, ...given: unknown[]) =>
   answer(
     catalogue.find((f) => f.spec.id === id)!,
     given,
-    host,
+    textHost,
   );
 const steps = (id: string, inputs: readonly Scalar[]) => bush("STEPS", id, [...inputs]);
 

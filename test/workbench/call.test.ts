@@ -1,6 +1,7 @@
 import { callFunction } from "../../src/workbench/adapter/call";
 import type { Given } from "../../src/workbench/adapter/call";
-import { CellError, supplyCustomFunctions } from "../../src/workbench/adapter/customFunctions";
+import { CellError } from "../../src/edge/host";
+import { supplyCustomFunctions } from "../../src/workbench/adapter/customFunctions";
 import { signature } from "../../src/workbench/adapter/metadata";
 import type { FunctionMeta, ParameterMeta } from "../../src/workbench/adapter/metadata";
 

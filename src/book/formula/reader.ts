@@ -1,5 +1,5 @@
 import { CellError, plainHost } from "../../edge/host";
-import { catalogue } from "../../core";
+import { formulaNamed } from "../../core/formulaNamed";
 import { gathered } from "../../edge/gathered";
 import { answer } from "../../edge/sheet";
 import { native } from "./natives";
@@ -115,11 +115,9 @@ export class Reader {
   private isEmptyArgument = (): boolean => [",", ")"].includes(this.tokens[this.at]?.text ?? "");
 }
 
-const formulas = new Map(catalogue.map((f) => [f.spec.id, f]));
-
 /** An argument left out is null; STEPS takes the arguments behind its first as one list. */
 function bush(id: string, given: readonly Grid[]): Grid {
-  const f = formulas.get(id);
+  const f = formulaNamed(id);
   if (!f) throw new Error(`no function BUSH.${id}`);
   const raw = given.map((grid) => (grid.length === 0 ? null : grid.map((line) => line.map(asGiven))));
   return answer(f, gathered(f, raw), plainHost) as Grid;

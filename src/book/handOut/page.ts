@@ -5,7 +5,8 @@ import { pageOf, text } from "../record/page";
 import type { RecordLine } from "../record/page";
 import { figureText, forClass, handedIn, mistakeText, toCheck } from "./handOut";
 import type { HandOut } from "./handOut";
-import type { Figure, Task } from "./tasks";
+import { titleOf } from "./tasks";
+import type { Figure } from "./tasks";
 import { present } from "../../core/present";
 
 const style = `
@@ -40,7 +41,7 @@ function exerciseBody(made: HandOut): string {
     });
     const known = [...task.given, ...task.data].map(figureRow).join("");
     const figures = element("div", element("table", known) + element("div", "", "room"), "pair");
-    return element("div", headingOf(task, i) + figures + asked.join(""), "task");
+    return element("div", element("h2", escaped(titleOf(task, i))) + figures + asked.join(""), "task");
   });
   return [
     element("h1", escaped(made.title)),
@@ -53,7 +54,11 @@ function exerciseBody(made: HandOut): string {
 
 function answersBody(made: HandOut): string {
   const tasks = made.tasks.map((task, i) =>
-    element("div", headingOf(task, i) + element("table", task.working.map(workedRow).join(""), "worked"), "task"),
+    element(
+      "div",
+      element("h2", escaped(titleOf(task, i))) + element("table", task.working.map(workedRow).join(""), "worked"),
+      "task",
+    ),
   );
   return [
     element("h1", escaped(made.answersTitle)),
@@ -62,8 +67,6 @@ function answersBody(made: HandOut): string {
     cautions(),
   ].join("\n");
 }
-
-const headingOf = ({ lesson }: Task, i: number): string => element("h2", escaped(`${i + 1}. ${lesson.story}`));
 
 const row = (cells: readonly string[]): string =>
   element("tr", cells.map((cell) => element("td", escaped(cell))).join(""));

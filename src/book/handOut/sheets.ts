@@ -6,6 +6,7 @@ import { cautionLines } from "../greenhouse/parts";
 import { stepsFormula } from "./call";
 import { figureText, forClass, handedIn, mistakeText, toCheck } from "./handOut";
 import type { HandOut } from "./handOut";
+import { titleOf } from "./tasks";
 import type { Task } from "./tasks";
 import { present } from "../../core/present";
 
@@ -43,7 +44,7 @@ function exerciseSheet(made: HandOut, name: string): Exercise {
   let row = first;
   made.tasks.forEach((task, i) => {
     groups.push(`A${row}:E${row}`);
-    put(row++, [`${i + 1}. ${task.lesson.story}`], ["group"]);
+    put(row++, [titleOf(task, i)], ["group"]);
     const own = task.given.map((_, k) => `${quotedName(name)}!$C$${row + k}`);
     inputs.set(task, own);
     for (const { text, symbol, value, unit } of [...task.given, ...task.data])
@@ -95,7 +96,7 @@ function answersSheet(made: HandOut, name: string, inputs: Exercise["inputs"]): 
   let row = first;
   made.tasks.forEach((task, i) => {
     areas.push({ range: `A${row}:E${row}`, look: "group" });
-    cells[`A${row}`] = { value: `${i + 1}. ${task.lesson.story}`, look: "group" };
+    cells[`A${row}`] = { value: titleOf(task, i), look: "group" };
     const top = row + 1;
     const last = top + task.working.length;
     cells[`A${top}`] = { formula: stepsFormula(task.lesson.formula, present(inputs.get(task)), task.system) };

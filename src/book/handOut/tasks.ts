@@ -1,4 +1,4 @@
-import { BushError } from "../../core/errors";
+import { BushError, orFault } from "../../core/errors";
 import { isNumberArg, resultSymbols } from "../../core/formula";
 import type { Arg, Formula } from "../../core/formula";
 import { kinds } from "../../core/kinds";
@@ -32,6 +32,9 @@ export interface Task {
   /** The lines of STEPS. */
   readonly working: readonly RecordLine[];
 }
+
+/** "2. How hard is the bush pressed?" */
+export const titleOf = ({ lesson }: Task, i: number): string => `${i + 1}. ${lesson.story}`;
 
 /** A whole number from a trainer's number and what it is for: the same always brings the same. */
 export const drawn = (number: number, ...what: readonly Scalar[]): number => parseInt(markOf([[number, ...what]]), 16);
@@ -85,12 +88,8 @@ function inputsOf({ name, formula, inputs }: Lesson, number: number, draw: numbe
 
 /** The function's answers; undefined where it refuses the figures. */
 export function answered(formula: Formula, inputs: readonly Scalar[], system: System): readonly Scalar[] | undefined {
-  try {
-    return answersOf(formula, inputs, system);
-  } catch (error) {
-    if (error instanceof BushError) return undefined;
-    throw error;
-  }
+  const answers = orFault(() => answersOf(formula, inputs, system));
+  return answers instanceof BushError ? undefined : answers;
 }
 
 function taskWith(lesson: Lesson, inputs: readonly Scalar[], answers: readonly Scalar[], system: System): Task {

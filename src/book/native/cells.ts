@@ -1,5 +1,5 @@
 import type { NamedTable, Place, ReadCell } from "../../port/sheet";
-import { addressOf, areaOf } from "../../port/address";
+import { areaOf } from "../../port/address";
 import { referencesIn } from "../../port/references";
 import type { BookSheet } from "../book";
 import { Reader } from "../formula/reader";
@@ -86,6 +86,3 @@ export function answerArea(cells: HandedSheet["cells"], row: number, col: number
   while (isOwn(cells[row + rows]?.[col])) rows++;
   return { rows, cols };
 }
-
-export const placeText = ({ row, col, rows, cols }: Omit<Place, "sheet">): string =>
-  rows * cols === 1 ? addressOf(row, col) : `${addressOf(row, col)}:${addressOf(row + rows - 1, col + cols - 1)}`;

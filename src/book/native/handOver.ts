@@ -1,6 +1,6 @@
-import { catalogue } from "../../core";
 import { isSpill } from "../../core/formula";
 import type { Formula } from "../../core/formula";
+import { formulaNamed } from "../../core/formulaNamed";
 import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
 import { freeName } from "../../port/names";
@@ -28,7 +28,6 @@ export interface HandedOver {
 
 /** More calls than this below each other stay values. */
 const mostElements = 200;
-const formulas = new Map(catalogue.map((f) => [f.spec.id, f]));
 
 /** Why a formula stays a value, in words. */
 class Stays extends Error {}
@@ -204,7 +203,7 @@ class Maker {
 }
 
 function formulaOf(id: string): Formula {
-  const f = formulas.get(id);
+  const f = formulaNamed(id);
   if (!f) throw new Stays(`there is no function ${id}`);
   return f;
 }

@@ -1,9 +1,8 @@
-import { addressOf } from "../../port/address";
+import { addressOf, areaText } from "../../port/address";
 import { quotedName } from "../../port/references";
 import type { Place } from "../../port/sheet";
 import type { BookCell, BookSheet } from "../book";
 import { cautionLines, titled } from "../greenhouse/parts";
-import { placeText } from "./cells";
 
 /** What became of a formula of the add-in. */
 export interface Entry {
@@ -23,7 +22,7 @@ export function listSheet(name: string, entries: readonly Entry[]): BookSheet {
   const cautions = cautionLines(last + 2, "F");
   const rows = entries.map(({ place, formula, became, note }): BookCell[] => [
     { value: place.sheet },
-    { value: placeText(place) },
+    { value: areaText(place) },
     { value: formula.slice(1), look: "formula" },
     { value: became === "native" ? "native formula" : "value", look: "answer" },
     { value: "answers", formula: nowFormula(place), look: "answer" },
@@ -54,7 +53,7 @@ export function listSheet(name: string, entries: readonly Entry[]): BookSheet {
 }
 
 const nowFormula = (place: Place): string => {
-  const cells = `${quotedName(place.sheet)}!${placeText(place)}`;
+  const cells = `${quotedName(place.sheet)}!${areaText(place)}`;
   return place.rows * place.cols === 1
     ? `=IF(ISERROR(${cells}),"#N/A","answers")`
     : `=IF(SUMPRODUCT(--ISERROR(${cells}))=0,"answers","some #N/A")`;

@@ -1,9 +1,8 @@
-import { addressOf } from "../../port/address";
+import { addressOf, areaText } from "../../port/address";
 import { quotedName, referencesIn } from "../../port/references";
 import type { Place } from "../../port/sheet";
 import type { BookCell } from "../book";
 import type { Cells } from "./cells";
-import { placeText } from "./cells";
 
 /** More cells than a file can hold twice. */
 const most = 20_000;
@@ -62,7 +61,7 @@ export class Watched {
 
   /** The cell that compares a place with what it held. */
   private checkOf(place: Place): string {
-    const text = `${quotedName(place.sheet)}!${placeText(place)}`;
+    const text = `${quotedName(place.sheet)}!${areaText(place)}`;
     const known = this.checks.get(text);
     if (known) return known;
     const [top, { rows, cols }] = [this.row + 1, place];
@@ -72,8 +71,8 @@ export class Watched {
           this.cells[addressOf(top + r, c)] = { value: typeof value === "boolean" ? Number(value) : value };
       }),
     );
-    const copy = placeText({ row: top, col: 0, rows, cols });
-    this.cells[addressOf(this.row, 0)] = { value: `${place.sheet}, ${placeText(place)}`, look: "group" };
+    const copy = areaText({ row: top, col: 0, rows, cols });
+    this.cells[addressOf(this.row, 0)] = { value: `${place.sheet}, ${areaText(place)}`, look: "group" };
     this.cells[addressOf(this.row, 1)] = {
       value: "TRUE",
       formula: `=SUMPRODUCT(--(${text}<>${copy}))=0`,

@@ -1,11 +1,10 @@
 import type { Formula } from "../../core/formula";
-import { addressOf } from "../../port/address";
+import { addressOf, areaText } from "../../port/address";
 import { quotedName } from "../../port/references";
 import type { ReadCell } from "../../port/sheet";
 import type { BookCell } from "../book";
 import { blockColumns, nativeBlock } from "./block";
 import type { NativeBlock } from "./block";
-import { placeText } from "./cells";
 import type { Given } from "./given";
 
 const valueColumn = blockColumns.indexOf("value");
@@ -64,7 +63,7 @@ export class Workings {
     return `${quotedName(this.sheet)}!${isFixed ? address.replace(/^([A-Z]+)/, "$$$1$$") : address}`;
   }
   range(row: number, rows: number, cols: number): string {
-    return `${quotedName(this.sheet)}!${placeText({ row, col: valueColumn, rows, cols })}`;
+    return `${quotedName(this.sheet)}!${areaText({ row, col: valueColumn, rows, cols })}`;
   }
 
   cells(): Record<string, BookCell> {

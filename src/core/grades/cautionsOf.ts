@@ -1,3 +1,4 @@
+import { capitalised } from "../capitalised";
 import type { Check } from "../duties/judging/criterion";
 import type { Duty } from "../duties/model/duty";
 import { missingText, reasonOf } from "../duties/judging/verdict";
@@ -41,7 +42,7 @@ const kindCautions = ({ kind, name }: Grade): string[] =>
       ? [`${name} is a generic family: a maker's grade may differ widely.`]
       : [];
 
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+const sentence = (text: string): string => `${capitalised(text)}.`;
 
 /** What a criterion could not check, what it says in words, and what it notes. */
 function checkCautions(check: Check, system: System): string[] {

@@ -1,3 +1,4 @@
+import { capitalised } from "../capitalised";
 import type { BushError } from "../errors";
 import { betweenOf, isNumberArg, resultSymbols, workingOf } from "../formula";
 import type { Arg, ArgumentReader, Between, Formula, Lookup } from "../formula";
@@ -147,7 +148,7 @@ const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math
 /** What it is, without the advice that may follow: "Specific wear rate, times your own factors". */
 export function labelOf(text: string): string {
   const [first] = text.split(/[;:,]/) as [string];
-  return first.charAt(0).toUpperCase() + first.slice(1).trim();
+  return capitalised(first.trim());
 }
 
 /** A symbol's unit in the metric system, which workings are written for, and in the one shown. */

@@ -1,7 +1,7 @@
 import { functionText, signatureOf } from "../../core/describe";
 import { workingOf } from "../../core/formula";
 import type { Formula } from "../../core/formula";
-import { catalogue } from "../../core/index";
+import { formulaNamed } from "../../core/formulaNamed";
 import { present } from "../../core/present";
 import { sourceTexts } from "../../core/sources";
 import { tradeLine } from "../../core/teach/notation";
@@ -21,7 +21,7 @@ export function explain(cell: ReadCell): Explained[] {
     present(id).toUpperCase(),
   );
   return [...new Set(ids)].flatMap((id) => {
-    const f = catalogue.find(({ spec }) => spec.id === id);
+    const f = formulaNamed(id);
     return f ? [describe(f)] : [];
   });
 }

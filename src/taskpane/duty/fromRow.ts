@@ -5,6 +5,7 @@ import type { System } from "../../core/kinds";
 import { kinds } from "../../core/kinds";
 import { present } from "../../core/present";
 import { keyOf } from "../../core/table/readTable";
+import type { Area } from "../../port/address";
 import type { Place, ReadCell, SheetPort } from "../../port/sheet";
 import { unitOf } from "../state/fields";
 import { keysAt } from "../state/form";
@@ -60,7 +61,6 @@ export async function readSelectedRow(port: SheetPort, system: System): Promise<
   return { ...formOf(read, duty, plainCells(inside), table, system), headingRow: top + found.row + 1 };
 }
 
-type Area = Omit<Place, "sheet">;
 const isFilled = ({ value }: ReadCell): boolean => value !== null;
 const keyIn = ({ value }: ReadCell): FieldKey | undefined =>
   typeof value === "string" ? keyOf(value, fieldHeadings) : undefined;

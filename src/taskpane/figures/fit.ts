@@ -1,6 +1,6 @@
 import { fitRows, fitVerdict } from "../../core/duties";
 import type { FitRow } from "../../core/duties";
-import { BushError } from "../../core/errors";
+import { BushError, orFault } from "../../core/errors";
 import { kinds } from "../../core/kinds";
 import { fromWorking } from "../../core/units/scale";
 import { bareNumber } from "../state/quantity";
@@ -16,7 +16,7 @@ export interface FitFigure extends Told {
 
 /** The states of FITTABLE: running clearance and grip of the bush in its housing. */
 export function fitFigure({ duty, one, system }: Subject): FitFigure | Untold {
-  const rows = rowsOf(duty, one.grade);
+  const rows = orFault(() => fitRows(duty, one.grade));
   if (rows instanceof BushError) return { why: `${rows.message}.` };
   const shown = (x: number) => fromWorking("length", x, system);
   const length = (value: number) => bareNumber("length", value, system);
@@ -57,15 +57,6 @@ export function fitFigure({ duty, one, system }: Subject): FitFigure | Untold {
     },
     piece: "fit",
   };
-}
-
-function rowsOf(...given: Parameters<typeof fitRows>): readonly FitRow[] | BushError {
-  try {
-    return fitRows(...given);
-  } catch (error) {
-    if (error instanceof BushError) return error;
-    throw error;
-  }
 }
 
 /** "cold again, no grip kept" */

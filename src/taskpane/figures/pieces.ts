@@ -4,10 +4,10 @@ import { kinds } from "../../core/kinds";
 import type { Kind } from "../../core/kinds";
 import { present } from "../../core/present";
 import { fromWorking } from "../../core/units/scale";
-import { addressOf } from "../../port/address";
+import { addressOf, areaText } from "../../port/address";
 import type { Written } from "../../port/sheet";
 import type { PieceOrder, Standing } from "../insert/blocks";
-import { below, beside, call, plain, spilled, text } from "../insert/spill";
+import { below, beside, call, plain, spilled, text, unitsOf } from "../insert/spill";
 import type { Given, Piled } from "../insert/spill";
 
 const heading = (value: string): Written => ({ value, heading: true });
@@ -19,8 +19,7 @@ function column(
   values: readonly number[],
   down: number,
 ): { pile: Piled; range: Given } {
-  const first = at.row + down + 1;
-  const area = `${addressOf(first, at.col)}:${addressOf(first + values.length - 1, at.col)}`;
+  const area = areaText({ row: at.row + down + 1, col: at.col, rows: values.length, cols: 1 });
   return {
     pile: plain([[heading(name)], ...values.map((value): Written[] => [value])]),
     range: { text: area, value: values.map((value) => [value]) },
@@ -35,12 +34,17 @@ export const sweepPiece =
     const { pile, range } = column(standing, name, values, 1);
     const grade: Given = { text: addressOf(at.row, at.col), value: gradeName };
     const field: Given = { text: addressOf(at.row + 1, at.col), value: name };
-    const swept = spilled("DUTYSWEEP", [placed.area, field, range, placed.duty, grade, order.own, unitsOf(standing)]);
+    const swept = spilled("DUTYSWEEP", [
+      placed.area,
+      field,
+      range,
+      placed.duty,
+      grade,
+      order.own,
+      unitsOf(standing.order.system),
+    ]);
     return stacked(plain([[heading(gradeName)]]), beside(pile, swept));
   };
-
-const unitsOf = ({ order: { system } }: Standing): Given | undefined =>
-  system === "metric" ? undefined : text(system);
 
 /** Without a free line between them. */
 const stacked = (first: Piled, second: Piled): Piled => ({
@@ -73,7 +77,7 @@ const named = (name: string, kind: Kind, { order: { system } }: Standing): strin
 const figure =
   (property: string) =>
   (grade: string, standing: Standing): string =>
-    `=${call("GRADE", [{ text: grade, value: "" }, text(property), standing.order.own, unitsOf(standing)])}`;
+    `=${call("GRADE", [{ text: grade, value: "" }, text(property), standing.order.own, unitsOf(standing.order.system)])}`;
 
 /** EDGEPRESSURE over a column of slopes, at the greatest load and clearance of the duty. */
 export const edgePiece =
@@ -97,7 +101,7 @@ export const edgePiece =
       ["Poisson's ratio", { value: layer.poisson }],
     ]);
     const { pile: slopes, range } = column(standing, "slope [°]", tilts, pile.rows.length);
-    const answered = spilled("EDGEPRESSURE", [...refs, range, unitsOf(standing)], false);
+    const answered = spilled("EDGEPRESSURE", [...refs, range, unitsOf(standing.order.system)], false);
     const heads = [
       named("lower", "pressure", standing),
       named("upper", "pressure", standing),
@@ -142,7 +146,7 @@ export const wearPiece =
     };
     const [k, p, test, play] = refs as [Given, Given, Given, Given];
     const rateNow: Given = { ...k, value: shown("wearRate", rate * factors) };
-    const given = [rateNow, p, distance, test, from === "flat" ? play : undefined, unitsOf(standing)];
+    const given = [rateNow, p, distance, test, from === "flat" ? play : undefined, unitsOf(standing.order.system)];
     const answered = spilled("WEAR", given, false);
     return stacked(pile, beside(times, stacked(plain([[heading(named("wear depth", "length", standing))]]), answered)));
   };

@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import type { NamedDuty } from "../../core/duties";
-import { BushError } from "../../core/errors";
+import { BushError, orFault } from "../../core/errors";
 import type { Grade } from "../../core/grades/model";
 import { referenceTo } from "../../port/address";
 import { useShared } from "../parts/styles";
@@ -89,12 +89,8 @@ interface Search {
 }
 
 function searchOf(duty: NamedDuty, grade: Grade): Search {
-  try {
-    return { of: duty, fits: zoneFits(duty, grade) };
-  } catch (error) {
-    if (error instanceof BushError) return { of: duty, why: error.message };
-    throw error;
-  }
+  const fits = orFault(() => zoneFits(duty, grade));
+  return fits instanceof BushError ? { of: duty, why: fits.message } : { of: duty, fits };
 }
 
 /** The tightest ISO 286 zones that never bind and stay put, to be taken over into the form. */

@@ -1,6 +1,6 @@
 import { fitRows, fitVerdict, unstatedFit, withField } from "../../core/duties";
 import type { FieldKey, FitRow, NamedDuty } from "../../core/duties";
-import { BushError } from "../../core/errors";
+import { BushError, orFault } from "../../core/errors";
 import { readZone } from "../../core/fit/zone";
 import type { Grade } from "../../core/grades/model";
 import { present } from "../../core/present";
@@ -49,15 +49,13 @@ export function zoneFits(duty: NamedDuty, grade: Grade): ZoneFit[] {
   let lacking: BushError | undefined;
   let isJudged = false;
   const judged = (of: NamedDuty): FitRow[] | undefined => {
-    try {
-      const rows = fitRows(of, grade);
-      isJudged = true;
-      return rows;
-    } catch (error) {
-      if (!(error instanceof BushError)) throw error;
-      lacking ??= error;
+    const rows = orFault(() => fitRows(of, grade));
+    if (rows instanceof BushError) {
+      lacking ??= rows;
       return undefined;
     }
+    isJudged = true;
+    return rows;
   };
   const tried = outsideZones.flatMap((outsideZone) => {
     const pressed = attempt(() => put(duty, "outsideZone", outsideZone));
@@ -85,12 +83,8 @@ function worstOf(rows: readonly FitRow[]): string {
 
 /** A zone that the standard has not at this size is no candidate. */
 function attempt<T>(run: () => T): T | undefined {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof BushError) return undefined;
-    throw error;
-  }
+  const made = orFault(run);
+  return made instanceof BushError ? undefined : made;
 }
 
 /** Fields that the search needs beside those it looks for. */

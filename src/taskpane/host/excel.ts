@@ -2,17 +2,17 @@
 import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
 import { freeName, tableNameOf } from "../../port/names";
-import { richCell } from "../../port/sheet";
+import { placeOf, richCell } from "../../port/sheet";
 import type { Block, Corner, NamedTable, Place, ReadCell, RichCell, SheetPort } from "../../port/sheet";
 
 /** The port of Excel; the only file that calls Excel.run. */
 export const excelPort = (): SheetPort => ({
   selection: () =>
-    Excel.run(async (context) => placeOf(context, context.workbook.getSelectedRange())).catch(() => undefined),
+    Excel.run(async (context) => placeIn(context, context.workbook.getSelectedRange())).catch(() => undefined),
   read: (place) => Excel.run((context) => read(context, place)),
   write: (at, block) =>
     Excel.run(async (context) => {
-      fill(rangeOf(context, sizeOf(at, block)), block);
+      fill(rangeOf(context, placeOf(at, block)), block);
       await context.sync();
     }),
   widen: (at, characters) => Excel.run((context) => widen(context, at, characters)),
@@ -21,7 +21,7 @@ export const excelPort = (): SheetPort => ({
       const range = rangeOf(context, { ...at, rows: 1, cols: 1 }).getSpillingToRangeOrNullObject();
       range.load("isNullObject");
       await context.sync();
-      return range.isNullObject ? undefined : placeOf(context, range);
+      return range.isNullObject ? undefined : placeIn(context, range);
     }),
   tables: () => Excel.run(tables),
   addTable: (name, block) => Excel.run((context) => addTable(context, name, block)),
@@ -35,7 +35,7 @@ export const excelPort = (): SheetPort => ({
 
 const corner = "rowIndex,columnIndex,rowCount,columnCount";
 
-async function placeOf(context: Excel.RequestContext, range: Excel.Range): Promise<Place> {
+async function placeIn(context: Excel.RequestContext, range: Excel.Range): Promise<Place> {
   range.load(`${corner},worksheet/name`);
   await context.sync();
   const { rowIndex: row, columnIndex: col, rowCount: rows, columnCount: cols } = range;
@@ -44,8 +44,6 @@ async function placeOf(context: Excel.RequestContext, range: Excel.Range): Promi
 
 const rangeOf = (context: Excel.RequestContext, { sheet, row, col, rows, cols }: Place): Excel.Range =>
   context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, col, rows, cols);
-
-const sizeOf = (at: Corner, block: Block): Place => ({ ...at, rows: block.length, cols: block[0]?.length ?? 0 });
 
 /** Whole columns are read as far down as the sheet is used. */
 async function read(context: Excel.RequestContext, place: Place): Promise<ReadCell[][]> {
@@ -128,7 +126,7 @@ async function tables(context: Excel.RequestContext): Promise<NamedTable[]> {
 
 const namedTable = async (context: Excel.RequestContext, name: string): Promise<NamedTable> => ({
   name,
-  place: await placeOf(context, context.workbook.tables.getItem(name).getRange()),
+  place: await placeIn(context, context.workbook.tables.getItem(name).getRange()),
   reference: `${name}[#All]`,
 });
 
@@ -150,7 +148,7 @@ async function addTable(context: Excel.RequestContext, name: string, block: Bloc
   await context.sync();
   return {
     name: tableName,
-    place: sizeOf({ sheet: sheetName, row: 0, col: 0 }, block),
+    place: placeOf({ sheet: sheetName, row: 0, col: 0 }, block),
     reference: `${tableName}[#All]`,
   };
 }

@@ -1,10 +1,11 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+import { areaText } from "../../port/address";
 import type { SheetPort } from "../../port/sheet";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { counted } from "../parts/words";
-import { areaText, findFormulas, freeze, hasError } from "./write";
+import { findFormulas, freeze, hasError } from "./write";
 import type { Frozen } from "./write";
 
 type Stage =

@@ -1,6 +1,6 @@
 import { Button, Field as FieldBox, Radio, RadioGroup } from "@fluentui/react-components";
 import { useState } from "react";
-import { addressOf } from "../../port/address";
+import { addressOf, areaText } from "../../port/address";
 import { useShared } from "../parts/styles";
 import { Unjudged } from "../parts/Unjudged";
 import { useSelection } from "../parts/useSheet";
@@ -10,7 +10,6 @@ import { InsertNote } from "./InsertNote";
 import { pieceTexts, pieces } from "./pieces";
 import type { Piece } from "./pieces";
 import { useInsertion } from "./useInsertion";
-import { areaText } from "./write";
 
 /** Puts what the pane shows into the sheet as live formulas on the duty's own cells; nothing is overwritten. */
 export function Insert({ pane }: { pane: PaneState }) {

@@ -6,12 +6,12 @@ import { standingCautions } from "../../core/grades/cautionsOf";
 import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
 import type { Block, Corner, Place, Written } from "../../port/sheet";
-import { richCell } from "../../port/sheet";
+import { valueOf } from "../../port/sheet";
 import { dutyCard, dutyTable } from "./dutyTable";
 import type { DutyTable } from "./dutyTable";
 import type { Piece } from "./pieces";
 import { nativeSteps } from "./native";
-import { below, beside, plain, spilled, text } from "./spill";
+import { below, beside, plain, spilled, unitsOf } from "./spill";
 import type { Given, Piled } from "./spill";
 import { workedSteps } from "./worked";
 
@@ -71,7 +71,7 @@ export function blockOf(order: Order, at: Corner): Ordered {
 
 /** Cells of a table that is about to be written, as arguments. */
 function placedIn({ rows, area, refs }: DutyTable, at: Corner): Placed {
-  const value = rows.map((row) => row.map((cell) => richCell(cell).value ?? null));
+  const value = rows.map((row) => row.map((cell) => valueOf(cell)));
   const cellAt = new Map(
     value.flatMap((row, r) => row.map((cell, c) => [addressOf(at.row + r, at.col + c), cell] as const)),
   );
@@ -83,11 +83,8 @@ function placedIn({ rows, area, refs }: DutyTable, at: Corner): Placed {
   };
 }
 
-/** The units argument; metric goes without saying. */
-export const unitsOf = ({ system }: Pick<Order, "system">): Given | undefined =>
-  system === "metric" ? undefined : text(system);
-
-const dutiesBeside = (order: Order, { area }: Placed): Piled => spilled("DUTIES", [area, order.own, unitsOf(order)]);
+const dutiesBeside = (order: Order, { area }: Placed): Piled =>
+  spilled("DUTIES", [area, order.own, unitsOf(order.system)]);
 
 const cautions: Piled = plain(standingCautions.map((caution): Written[] => [caution]));
 
@@ -101,7 +98,7 @@ function pieceOf(standing: Standing): Piled {
     case "checks":
       return checksOf(standing);
     case "rank":
-      return below(cautions, spilled("DUTYRANK", [placed.area, placed.duty, order.own, unitsOf(order)]));
+      return below(cautions, spilled("DUTYRANK", [placed.area, placed.duty, order.own, unitsOf(order.system)]));
     case "room":
       return ofFirst(standing, "DUTYROOM");
     case "fit":
@@ -120,7 +117,7 @@ function ofGrade({ order, placed, at }: Standing, name: string, id: string): Pil
   const kind = order.library.grades.find((grade) => grade.name === name)?.kind;
   const head = plain([[{ value: name, heading: true }, kind ? kindText[kind] : null]]);
   const grade: Given = { text: addressOf(at.row, at.col), value: name };
-  const answered = spilled(id, [placed.area, placed.duty, grade, order.own, unitsOf(order)]);
+  const answered = spilled(id, [placed.area, placed.duty, grade, order.own, unitsOf(order.system)]);
   return { rows: [...head.rows, ...answered.rows], widths: below(head, answered).widths };
 }
 

@@ -7,7 +7,7 @@ import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { present } from "../../core/present";
 import { fromWorking } from "../../core/units/scale";
-import { addressOf } from "../../port/address";
+import { addressOf, areaText } from "../../port/address";
 import type { Corner, Written } from "../../port/sheet";
 import { kindOf, unitOf } from "../state/fields";
 
@@ -33,7 +33,7 @@ export function dutyTable(duty: NamedDuty, system: System, at: Corner): DutyTabl
   const headings = keys.map((key) => ({ value: fieldHeading(key, system), heading: true as const }));
   const rows = [headings, ...steps.map((cells) => keys.map((key) => cells[key] ?? null))];
   const address = (row: number, key: FieldKey) => addressOf(at.row + 1 + row, at.col + keys.indexOf(key));
-  return { rows, area: areaOf(at, rows.length, keys.length), refs: refsOf(steps, address) };
+  return { rows, area: areaText({ ...at, rows: rows.length, cols: keys.length }), refs: refsOf(steps, address) };
 }
 
 /** Headings down the first of two columns; only a duty of one step has room on one. */
@@ -43,11 +43,8 @@ export function dutyCard(duty: NamedDuty, system: System, at: Corner): DutyTable
   const keys = usedKeys([cells]);
   const rows = keys.map((key): Written[] => [{ value: fieldHeading(key, system), heading: true }, cells[key] ?? null]);
   const address = (_: number, key: FieldKey) => addressOf(at.row + keys.indexOf(key), at.col + 1);
-  return { rows, area: areaOf(at, rows.length, 2), refs: refsOf([cells], address) };
+  return { rows, area: areaText({ ...at, rows: rows.length, cols: 2 }), refs: refsOf([cells], address) };
 }
-
-const areaOf = ({ row, col }: Corner, rows: number, cols: number): string =>
-  `${addressOf(row, col)}:${addressOf(row + rows - 1, col + cols - 1)}`;
 
 function refsOf(steps: readonly Cells[], address: (row: number, key: FieldKey) => string): DutyTable["refs"] {
   let above: Partial<Record<FieldKey, string>> = {};

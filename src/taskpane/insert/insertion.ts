@@ -1,5 +1,6 @@
 import type { NamedDuty } from "../../core/duties";
-import { addressOf } from "../../port/address";
+import { addressOf, areaText } from "../../port/address";
+import { placeOf } from "../../port/sheet";
 import type { Corner, Place, SheetPort } from "../../port/sheet";
 import type { DutyState } from "../state/dutyState";
 import type { OwnGrades } from "../state/useLibrary";
@@ -7,7 +8,7 @@ import { plainCells } from "../state/useLibrary";
 import { blockOf } from "./blocks";
 import type { Order, Ordered } from "./blocks";
 import { placedAt } from "./placed";
-import { areaText, countFilled, placeOf } from "./write";
+import { countFilled } from "./write";
 
 /** What came of it: written, or refused since something stands there, with the next place that is free. */
 export type Outcome =

@@ -6,9 +6,9 @@ import { blockColumns, nativeBlock } from "../../book/native/block";
 import { addressOf } from "../../port/address";
 import type { Corner, Written } from "../../port/sheet";
 import type { Placed } from "./blocks";
-import { formulaOf, plain } from "./spill";
+import { formulaOf, plain, unitsOf } from "./spill";
 import type { Given, Piled } from "./spill";
-import { hardestStep, unitsOf } from "./worked";
+import { hardestStep } from "./worked";
 import type { StepCall } from "./worked";
 
 const valueColumn = blockColumns.indexOf("value");

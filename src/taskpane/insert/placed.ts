@@ -2,7 +2,7 @@ import type { FieldKey } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import type { System } from "../../core/kinds";
 import { present } from "../../core/present";
-import { addressOf, cellReferenceTo, referenceTo } from "../../port/address";
+import { addressOf, areaText, cellReferenceTo, referenceTo } from "../../port/address";
 import type { Corner, SheetPort } from "../../port/sheet";
 import { readCells } from "../duty/dutyRows";
 import { unitOf } from "../state/fields";
@@ -40,9 +40,8 @@ export async function placedAt(
     }
     return above;
   });
-  const last = addressOf(table.row + table.rows - 1, table.col + table.cols - 1);
   return {
-    area: { text: isHere ? `${addressOf(table.row, table.col)}:${last}` : referenceTo(table), value },
+    area: { text: isHere ? areaText(table) : referenceTo(table), value },
     duty: typeof duty === "number" ? { text: String(duty), value: duty } : duty === undefined ? undefined : text(duty),
     refs,
   };

@@ -1,9 +1,12 @@
 import { isSpill } from "../../core/formula";
 import type { Formula } from "../../core/formula";
-import { catalogue } from "../../core/index";
+import { formulaNamed } from "../../core/formulaNamed";
+import type { System } from "../../core/kinds";
 import { present } from "../../core/present";
 import { gathered } from "../../edge/gathered";
+import { CellError, plainHost } from "../../edge/host";
 import { answer } from "../../edge/sheet";
+import { valueOf } from "../../port/sheet";
 import type { RichCell, Written } from "../../port/sheet";
 
 /** An argument as it is typed into the formula, and what it stands for now. */
@@ -18,7 +21,7 @@ export interface Piled {
   readonly widths: readonly number[];
 }
 
-export const formulaOf = (id: string): Formula => present(catalogue.find(({ spec }) => spec.id === id));
+export const formulaOf = (id: string): Formula => present(formulaNamed(id));
 
 /** A call as typed; arguments left out at the end are not written. */
 export function call(id: string, given: readonly (Given | undefined)[]): string {
@@ -26,6 +29,9 @@ export function call(id: string, given: readonly (Given | undefined)[]): string 
   const typed = given.slice(0, last + 1).map((arg) => arg?.text ?? "");
   return `BUSH.${id}(${typed.join(",")})`;
 }
+
+/** The units argument; metric goes without saying. */
+export const unitsOf = (system: System): Given | undefined => (system === "metric" ? undefined : text(system));
 
 export const text = (value: string): Given => ({ text: `"${value.replace(/"/g, '""')}"`, value });
 
@@ -39,10 +45,10 @@ const percentFormat = "0 %";
 export function spilled(id: string, given: readonly (Given | undefined)[], hasHeadings = true): Piled {
   const f = formulaOf(id);
   const values = given.map((arg) => arg?.value);
-  const answered = answer(f, gathered(f, values), { error: (code, message) => new Failed(message ?? code) });
+  const answered = answer(f, gathered(f, values), plainHost);
   const top = present(answered[0]);
   const failed = answered.length === 1 && top.length === 1 ? top[0] : undefined;
-  if (failed instanceof Failed) throw new Error(`${failed.message}. Nothing was written.`);
+  if (failed instanceof CellError) throw new Error(`${failed.message ?? failed.code}. Nothing was written.`);
   const formats = formatsOf(f, top.length);
   const formula = `=${call(id, given)}`;
   const rows = answered.map((line, r) =>
@@ -56,10 +62,6 @@ export function spilled(id: string, given: readonly (Given | undefined)[], hasHe
   return { rows, widths: top.map((_, c) => Math.max(...answered.map((line) => lengthOf(line[c])))) };
 }
 
-class Failed {
-  constructor(readonly message: string) {}
-}
-
 function formatsOf({ spec: { result } }: Formula, count: number): (string | undefined)[] {
   const columns = isSpill(result) && result.columns !== "by property" ? result.columns : [];
   return Array.from({ length: count }, (_, i) => {
@@ -69,8 +71,11 @@ function formatsOf({ spec: { result } }: Formula, count: number): (string | unde
   });
 }
 
-/** A number is shown with few digits. */
-const lengthOf = (value: unknown): number => (typeof value === "number" ? 9 : String(value ?? "").length);
+/** A number is shown with few digits, an error as its code. */
+function lengthOf(value: unknown): number {
+  if (typeof value === "number") return 9;
+  return String((value instanceof CellError ? value.code : value) ?? "").length;
+}
 
 /** Pieces below each other with a free line between them. */
 export function below(...piles: readonly Piled[]): Piled {
@@ -99,4 +104,3 @@ export function plain(rows: readonly (readonly Written[])[]): Piled {
     Math.max(0, ...rows.filter((row) => row.length > 1).map((row) => lengthOf(valueOf(row[c] ?? null))));
   return { rows, widths: Array.from({ length: count }, (_, c) => width(c)) };
 }
-const valueOf = (cell: Written) => (typeof cell === "object" && cell !== null ? cell.value : cell);

@@ -4,7 +4,7 @@ import { functions } from "../../core";
 import { present } from "../../core/present";
 import { fromWorking } from "../../core/units/scale";
 import type { Placed } from "./blocks";
-import { below, call, formulaOf, spilled, text } from "./spill";
+import { below, call, formulaOf, spilled, text, unitsOf } from "./spill";
 import type { Given, Piled } from "./spill";
 
 const ofSleeve = { turning: "SPEED", swinging: "SWINGSPEED", linear: "STROKESPEED" } as const;
@@ -43,8 +43,6 @@ export function hardestStep(
 }
 
 const contactOf = ({ bore, face }: Step) => present(bore ?? face);
-
-export const unitsOf = (system: System): Given | undefined => (system === "metric" ? undefined : text(system));
 
 /** The same worked line by line from the duty's own cells, with their PV. */
 export function workedSteps(duty: NamedDuty, placed: Placed, system: System): Piled {

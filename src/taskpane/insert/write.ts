@@ -1,18 +1,5 @@
 import { addressOf } from "../../port/address";
-import type { Block, Corner, Place, ReadCell, SheetPort } from "../../port/sheet";
-
-export const areaText = ({ row, col, rows, cols }: Place): string => {
-  const first = addressOf(row, col);
-  return rows * cols === 1 ? first : `${first}:${addressOf(row + rows - 1, col + cols - 1)}`;
-};
-
-export const placeOf = (at: Corner, block: Block): Place => ({
-  sheet: at.sheet,
-  row: at.row,
-  col: at.col,
-  rows: block.length,
-  cols: block[0]?.length ?? 0,
-});
+import type { Corner, Place, ReadCell, SheetPort } from "../../port/sheet";
 
 /** How many cells of the place hold something. */
 export async function countFilled(port: SheetPort, place: Place): Promise<number> {

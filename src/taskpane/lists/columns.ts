@@ -4,6 +4,7 @@ import { nearest, normal } from "../../core/names";
 import { present } from "../../core/present";
 import { entryOf } from "../../core/table/entry";
 import { splitHeading } from "../../core/table/heading";
+import { keyOf } from "../../core/table/readTable";
 import type { ListCell } from "../../files/list";
 import { faultOf } from "./sort";
 import type { Sort } from "./sort";
@@ -50,11 +51,11 @@ function knownIn(heading: string, name: string, { reading }: Sort): { key?: stri
   const { series } = reading;
   const at = series?.at(heading) ?? series?.at(name);
   if (series && at !== undefined) return { key: series.key, at };
-  return { key: keyOf(heading, reading) ?? keyOf(name, reading) };
+  return { key: keyIn(heading, reading) ?? keyIn(name, reading) };
 }
 
-const keyOf = (heading: string, { keyOf: own, headings }: Sort["reading"]): string | undefined =>
-  own ? own(heading) : headings.find(splitHeading(heading).name);
+const keyIn = (heading: string, { keyOf: own, headings }: Sort["reading"]): string | undefined =>
+  own ? own(heading) : keyOf(heading, headings);
 
 /** By the words that lists use, else by the one field of nearly that name; a number in it tells more than a name does. */
 function guessed(name: string, { keys, words, reading }: Sort): string | undefined {
@@ -108,7 +109,7 @@ export function mappingFault(columns: readonly Mapped[], { needs, reading }: Sor
 export function headingFor({ key, heading, unit, at }: Mapped, sort: Sort, system: System): string | null {
   if (heading === "") return null;
   if (key === "") {
-    const isKnown = keyOf(heading, sort.reading) !== undefined || sort.reading.series?.at(heading) !== undefined;
+    const isKnown = keyIn(heading, sort.reading) !== undefined || sort.reading.series?.at(heading) !== undefined;
     return isKnown ? `as listed: ${heading}` : heading;
   }
   const own = sort.headingOf(key, unit.trim(), system);

@@ -1,4 +1,4 @@
-import { BushError } from "../../core/errors";
+import { BushError, orFault } from "../../core/errors";
 import type { Cell } from "../../core/formula";
 import type { System } from "../../core/kinds";
 import type { EntryList } from "../../core/table/entry";
@@ -46,11 +46,6 @@ export interface Sort {
 
 /** What is wrong, where the core says so; other errors go on. */
 export function faultOf(run: () => unknown): string | undefined {
-  try {
-    run();
-    return undefined;
-  } catch (error) {
-    if (error instanceof BushError) return error.message;
-    throw error;
-  }
+  const made = orFault(run);
+  return made instanceof BushError ? made.message : undefined;
 }

@@ -1,13 +1,12 @@
 import { functions } from "../../core";
 import { dutyTable } from "../insert/dutyTable";
-import { unitsOf } from "../insert/blocks";
 import type { PieceOrder } from "../insert/blocks";
 import { placedAt } from "../insert/placed";
-import { spilled } from "../insert/spill";
+import { spilled, unitsOf } from "../insert/spill";
 import type { Given } from "../insert/spill";
 import { answered, asShown } from "../../edge/shown";
 import type { Shown } from "../../edge/shown";
-import { richCell } from "../../port/sheet";
+import { valueOf } from "../../port/sheet";
 import type { NamedTable, SheetPort } from "../../port/sheet";
 import type { PaneState } from "../state/usePane";
 import { plainCells } from "../state/useLibrary";
@@ -67,10 +66,9 @@ export async function decided(
   };
   return { decision: lines("DECISION"), ranking: lines("QUOTES") };
 }
-const valueOf = (cell: Parameters<typeof richCell>[0]) => richCell(cell).value ?? null;
 
 /** The formula on the offers' table and the duty's cells. */
 export const pieceOf =
   (id: "DECISION" | "QUOTES", { offers, rates }: Tables): PieceOrder =>
   ({ placed, order }) =>
-    spilled(id, [offers, placed.area, placed.duty, order.own, rates, unitsOf(order)]);
+    spilled(id, [offers, placed.area, placed.duty, order.own, rates, unitsOf(order.system)]);

@@ -1,5 +1,5 @@
 import type { Ranked } from "../../core/duties";
-import { BushError } from "../../core/errors";
+import { BushError, orFault } from "../../core/errors";
 import { kindOf, kindText, properties, property } from "../../core/grades/model";
 import type { GradeKind, PropertyKey } from "../../core/grades/model";
 import { kinds } from "../../core/kinds";
@@ -55,12 +55,7 @@ export function boundUnit(key: PropertyKey, system: System): string {
 function boundOf({ property: key, bound }: Filter, system: System): number | undefined | BushError {
   if (key === "" || bound.trim() === "") return undefined;
   const p = property(key);
-  try {
-    return readIn(p.heading, present(kindOf(p)), bound, boundUnit(key, system) || undefined, system);
-  } catch (error) {
-    if (error instanceof BushError) return error;
-    throw error;
-  }
+  return orFault(() => readIn(p.heading, present(kindOf(p)), bound, boundUnit(key, system) || undefined, system));
 }
 
 const numberOf = (values: Ranked["grade"]["values"], key: string): number | undefined => {

@@ -1,6 +1,6 @@
 import { NamedDuty, field, fieldHeadings, readOwn, stepValues } from "../../core/duties";
 import type { FieldKey, FieldValues } from "../../core/duties";
-import { BushError } from "../../core/errors";
+import { BushError, orFault } from "../../core/errors";
 import type { System } from "../../core/kinds";
 import { readValue } from "../../core/table/readValue";
 import { keysAt, partOf } from "./form";
@@ -66,13 +66,7 @@ const readText = (key: FieldKey, text: string, system: System): unknown =>
 
 /** Whether the form would take a text under this field. */
 export function isReadable(key: FieldKey, text: string, system: System): boolean {
-  try {
-    readText(key, text, system);
-    return true;
-  } catch (error) {
-    if (error instanceof BushError) return false;
-    throw error;
-  }
+  return !(orFault(() => readText(key, text, system)) instanceof BushError);
 }
 
 /** The duty of rows that can be read, or what they have against each other. */

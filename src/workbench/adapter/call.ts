@@ -1,4 +1,4 @@
-import { CellError } from "./customFunctions";
+import { CellError } from "../../edge/host";
 import type { HostFunction } from "./customFunctions";
 import { sheetName } from "./metadata";
 import type { FunctionMeta, ParameterMeta } from "./metadata";

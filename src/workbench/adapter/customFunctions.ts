@@ -1,14 +1,5 @@
 /** What a function file sees of its host: the same three names that Excel supplies. */
-
-/** An error as a cell holds it and as a function returns it; message and function are shown beside the sheet. */
-export class CellError {
-  constructor(
-    readonly code: string,
-    readonly message?: string,
-    /** The id of the function that made it; the host knows it, the function does not say. */
-    readonly by?: string,
-  ) {}
-}
+import { CellError } from "../../edge/host";
 
 const ErrorCode = {
   divisionByZero: "#DIV/0!",

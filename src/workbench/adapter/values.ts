@@ -9,7 +9,7 @@ import {
 import type { BaseValueObject } from "@univerjs/preset-sheets-core";
 import type { CellValue, Given } from "./call";
 import type { ErrorNote } from "../grid/notes";
-import { CellError } from "./customFunctions";
+import { CellError } from "../../edge/host";
 
 const gridCodes: ReadonlySet<string> = new Set(Object.values(ErrorType));
 
