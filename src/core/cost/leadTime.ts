@@ -39,14 +39,20 @@ function parse(name: string, cell: string, unit: string | undefined): number {
   if (stock.test(cell)) return 0;
   if (date.test(cell)) throw isDate(name, cell);
   const text = cell.replace(around, "").replace(after, "");
-  const [, first, second, behind = ""] = twoEnds.exec(text) ?? [];
-  const found = splitNumber(text);
-  const ends = first === undefined || second === undefined ? [found] : [splitNumber(first), splitNumber(second)];
-  const word = (first === undefined ? (found?.rest ?? "") : behind).replace(/\.$/, "").trim();
+  const { ends, behind } = endsOf(text);
+  const word = behind.replace(/\.$/, "").trim();
   const values = ends.map((end) => (end && !end.isFraction ? end.value : NaN));
   const scale = word === "" ? inDays(name, 1, unit) : wordIn(word);
   if (scale === undefined || values.some(Number.isNaN)) throw mustBe(name, 'a time like "3 weeks" or "ex stock"', cell);
   return Math.max(...values) * scale;
+}
+
+/** The number of a time, or the two of "4-6 weeks", and the word behind. */
+function endsOf(text: string) {
+  const [, first, second, behind = ""] = twoEnds.exec(text) ?? [];
+  if (first !== undefined && second !== undefined) return { ends: [splitNumber(first), splitNumber(second)], behind };
+  const found = splitNumber(text);
+  return { ends: [found], behind: found?.rest ?? "" };
 }
 
 const wordIn = (word: string): number | undefined => words.find(([pattern]) => pattern.test(word))?.[1];
