@@ -86,7 +86,7 @@ export default ({ base = localAddress, office, contact }, { mode = "production" 
       ],
     },
     // a sixth of the default minimizer's time on the local sheet's engine, for a few per cent more bytes
-    optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify })] },
+    optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify, parallel: false })] },
     performance: { hints: false },
     stats: "errors-warnings",
   };
