@@ -1,9 +1,9 @@
 import { field, fieldHeadings, fields, groupsOf, isSame, readOwn } from "../../core/duties";
-import type { FieldKey } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import type { Cell } from "../../core/formula";
 import type { Zone } from "../../core/fit/zone";
 import type { System } from "../../core/kinds";
+import { keysOf } from "../../core/keyed";
 import { readTable } from "../../core/table/readTable";
 import type { Row, Table } from "../../core/table/readTable";
 import { isOfStep } from "../state/fields";
@@ -43,7 +43,7 @@ export function dutyAt(table: DutyCells, number: number): FoundDuty | undefined 
 
 function checkSame(first: DutyRow, later: readonly DutyRow[]): void {
   for (const { values, faults } of later)
-    for (const key of [...(Object.keys(values) as FieldKey[]), ...faults.keys()])
+    for (const key of [...keysOf(values), ...faults.keys()])
       if (key !== "duty" && !isOfStep(key) && (faults.has(key) || !isSame(values[key], first.values[key])))
         throw new Error(
           `The duty's ${field(key).heading} changes from step to step, but is one for the whole duty. Nothing was read.`,

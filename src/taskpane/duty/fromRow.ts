@@ -3,12 +3,13 @@ import type { FieldKey, FieldValues } from "../../core/duties";
 import type { Cell } from "../../core/formula";
 import type { System } from "../../core/kinds";
 import { kinds } from "../../core/kinds";
+import { keysOf } from "../../core/keyed";
 import { present } from "../../core/present";
 import { keyOf } from "../../core/table/readTable";
 import type { Area } from "../../port/address";
 import type { Place, ReadCell, SheetPort } from "../../port/sheet";
 import { unitOf } from "../state/fields";
-import { keysAt } from "../state/form";
+import { eachOf, keysAt } from "../state/form";
 import { isReadable } from "../state/readDuty";
 import type { Form, Texts } from "../state/form";
 import type { Origin } from "../state/origin";
@@ -127,8 +128,7 @@ function formOf(
   place: Place,
   system: System,
 ): Omit<FromRow, "headingRow"> {
-  const texts = rows.map((row) => textsOf(table, row, cells, system));
-  const form = withMotions(texts, rows) as unknown as Form;
+  const form: Form = withMotions(rows, (row) => textsOf(table, row, cells, system));
   const origin: Origin = {
     table: place,
     ...(duty === undefined ? {} : { duty }),
@@ -136,7 +136,7 @@ function formOf(
     form,
   };
   const lines = form.map((line, row) => ({ line, asked: new Set(keysAt(form, row)) }));
-  const stated = [...new Set(form.flatMap((row) => Object.keys(row) as FieldKey[]))];
+  const stated = [...new Set(form.flatMap(keysOf))];
   const idle = stated.filter((key) => lines.every(({ line, asked }) => line[key] === undefined || !asked.has(key)));
   const faults = rows.flatMap((row) =>
     [...row.faults].map(([key, { code, message }]) =>
@@ -185,11 +185,12 @@ function typedText(key: FieldKey, text: string, unit: string | undefined, system
 }
 
 /** Part and motion as they follow from what is filled: the form always has both. */
-function withMotions(texts: readonly Texts[], rows: readonly DutyRow[]): Texts[] {
+function withMotions(rows: FoundDuty["rows"], textsIn: (row: DutyRow) => Texts): Form {
   let before: FieldValues = {};
-  return texts.map((row, i) => {
-    const { values, faults } = present(rows[i]);
-    if (faults.has("motion")) return row;
+  return eachOf(rows, (row, i) => {
+    const { values, faults } = row;
+    const texts = textsIn(row);
+    if (faults.has("motion")) return texts;
     const isTold = [values, before].some((v) => v.motion ?? v.rpm ?? v.swing ?? v.stroke);
     const motion = isTold ? motionOf(values, before) : "turning";
     const isSame = before.motion === motion;
@@ -197,8 +198,8 @@ function withMotions(texts: readonly Texts[], rows: readonly DutyRow[]): Texts[]
     const { inner, outer, bore, part } = values;
     const isWasher = part === undefined && bore === undefined && (inner ?? outer) !== undefined;
     return {
-      ...row,
-      ...(i === 0 && row.part === undefined && { part: isWasher ? "washer" : fields.part.default }),
+      ...texts,
+      ...(i === 0 && texts.part === undefined && { part: isWasher ? "washer" : fields.part.default }),
       ...(i > 0 && isSame ? {} : { motion }),
     };
   });

@@ -1,5 +1,6 @@
 import { field } from "../../core/duties";
 import type { FieldKey } from "../../core/duties";
+import { keysOf } from "../../core/keyed";
 import type { System } from "../../core/kinds";
 import { labelOf } from "../state/fields";
 import { readBack } from "../state/quantity";
@@ -18,11 +19,11 @@ export function summaryOf(keys: readonly FieldKey[], { values, faults }: ReadRow
 
 /** What keeps the duty from being judged, in sentences; empty where it is. */
 export function todoText({ rows, fault }: ReadDuty): string {
-  const named = (keys: (row: ReadRow) => readonly string[]) =>
+  const named = (keys: (row: ReadRow) => readonly FieldKey[]) =>
     rows.flatMap((row, i) =>
-      keys(row).map((key) => `${labelOf(key as FieldKey).toLowerCase()}${i > 0 ? ` of step ${i + 1}` : ""}`),
+      keys(row).map((key) => `${labelOf(key).toLowerCase()}${i > 0 ? ` of step ${i + 1}` : ""}`),
     );
-  const wrong = named(({ faults }) => Object.keys(faults));
+  const wrong = named(({ faults }) => keysOf(faults));
   const missing = named((row) => row.missing);
   return [
     ...(fault === undefined ? [] : [`${fault}.`]),

@@ -1,5 +1,6 @@
 import { field } from "../../core/duties";
 import type { FieldKey } from "../../core/duties";
+import { keysOf } from "../../core/keyed";
 import type { System } from "../../core/kinds";
 import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
@@ -63,7 +64,7 @@ export async function writeBack(port: SheetPort, from: Origin, form: Form, syste
 
 /** Fields that count and whose text is another than before, and those that count no more. */
 function changedKeys(before: Texts, now: Texts, asked: readonly FieldKey[]): FieldKey[] {
-  const keys = new Set([...Object.keys(before), ...Object.keys(now)] as FieldKey[]);
+  const keys = new Set([...keysOf(before), ...keysOf(now)]);
   // what follows from other cells was not written there
   const derived = (key: FieldKey) => (key === "motion" || key === "part") && before[key] === now[key];
   return [...keys].filter((key) => asked.includes(key) && !derived(key) && (before[key] ?? "") !== (now[key] ?? ""));

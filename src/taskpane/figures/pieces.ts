@@ -1,4 +1,7 @@
 import type { WearCourse } from "../../core/duties";
+import { functions } from "../../core";
+import { property } from "../../core/grades/model";
+import type { PropertyKey } from "../../core/grades/model";
 import type { Layer } from "../../core/loading/layer";
 import { kinds } from "../../core/kinds";
 import type { Kind } from "../../core/kinds";
@@ -34,7 +37,7 @@ export const sweepPiece =
     const { pile, range } = column(standing, name, values, 1);
     const grade: Given = { text: addressOf(at.row, at.col), value: gradeName };
     const field: Given = { text: addressOf(at.row + 1, at.col), value: name };
-    const swept = spilled("DUTYSWEEP", [
+    const swept = spilled(functions.DUTYSWEEP, [
       placed.area,
       field,
       range,
@@ -75,9 +78,9 @@ const named = (name: string, kind: Kind, { order: { system } }: Standing): strin
 
 /** A figure of the grade, looked up where the sheet has its name. */
 const figure =
-  (property: string) =>
+  (key: PropertyKey) =>
   (grade: string, standing: Standing): string =>
-    `=${call("GRADE", [{ text: grade, value: "" }, text(property), standing.order.own, unitsOf(standing.order.system)])}`;
+    `=${call(functions.GRADE, [{ text: grade, value: "" }, text(property(key).heading), standing.order.own, unitsOf(standing.order.system)])}`;
 
 /** EDGEPRESSURE over a column of slopes, at the greatest load and clearance of the duty. */
 export const edgePiece =
@@ -95,13 +98,13 @@ export const edgePiece =
       plainInput("wall", "length", layer.wall),
       plainInput("greatest clearance of the fit", "length", layer.clearance),
       [
-        named("compressive modulus", "pressure", standing),
-        { value: shown("pressure", layer.modulus), formula: figure("compressive modulus") },
+        named(property("compressiveModulus").heading, "pressure", standing),
+        { value: shown("pressure", layer.modulus), formula: figure("compressiveModulus") },
       ],
       ["Poisson's ratio", { value: layer.poisson }],
     ]);
     const { pile: slopes, range } = column(standing, "slope [°]", tilts, pile.rows.length);
-    const answered = spilled("EDGEPRESSURE", [...refs, range, unitsOf(standing.order.system)], false);
+    const answered = spilled(functions.EDGEPRESSURE, [...refs, range, unitsOf(standing.order.system)], false);
     const heads = [
       named("lower", "pressure", standing),
       named("upper", "pressure", standing),
@@ -121,10 +124,10 @@ export const wearPiece =
     const anHour = shown("distance", 3.6);
     const { pile, refs } = inputs(standing, gradeName, [
       [
-        `${named("wear rate high", "wearRate", standing)} × factors`,
+        `${named(property("wearHigh").heading, "wearRate", standing)} × factors`,
         {
           value: rate * factors,
-          formula: (grade, at) => `${figure("wear rate high")(grade, at)}*${factors}`,
+          formula: (grade, at) => `${figure("wearHigh")(grade, at)}*${factors}`,
         },
       ],
       [named("mean PV as pressure at 1 m/s", "pressure", standing), { value: shown("pressure", work) }],
@@ -147,6 +150,6 @@ export const wearPiece =
     const [k, p, test, play] = refs as [Given, Given, Given, Given];
     const rateNow: Given = { ...k, value: shown("wearRate", rate * factors) };
     const given = [rateNow, p, distance, test, from === "flat" ? play : undefined, unitsOf(standing.order.system)];
-    const answered = spilled("WEAR", given, false);
+    const answered = spilled(functions.WEAR, given, false);
     return stacked(pile, beside(times, stacked(plain([[heading(named("wear depth", "length", standing))]]), answered)));
   };

@@ -1,4 +1,7 @@
 import type { FieldKey, NamedDuty } from "../../core/duties";
+import { functions } from "../../core";
+import type { Formula } from "../../core/formula";
+import { mapped } from "../../core/keyed";
 import { kindText } from "../../core/grades/model";
 import type { Library } from "../../core/grades/model";
 import type { System } from "../../core/kinds";
@@ -77,14 +80,12 @@ function placedIn({ rows, area, refs }: DutyTable, at: Corner): Placed {
   );
   return {
     area: { text: area, value },
-    refs: refs.map((row) =>
-      Object.fromEntries(Object.entries(row).map(([key, ref]) => [key, { text: ref, value: cellAt.get(ref) }])),
-    ),
+    refs: refs.map((row) => mapped(row, (ref): Given => ({ text: ref, value: cellAt.get(ref) }))),
   };
 }
 
 const dutiesBeside = (order: Order, { area }: Placed): Piled =>
-  spilled("DUTIES", [area, order.own, unitsOf(order.system)]);
+  spilled(functions.DUTIES, [area, order.own, unitsOf(order.system)]);
 
 const cautions: Piled = plain(standingCautions.map((caution): Written[] => [caution]));
 
@@ -98,13 +99,13 @@ function pieceOf(standing: Standing): Piled {
     case "checks":
       return checksOf(standing);
     case "rank":
-      return below(cautions, spilled("DUTYRANK", [placed.area, placed.duty, order.own, unitsOf(order.system)]));
+      return below(cautions, spilled(functions.DUTYRANK, [placed.area, placed.duty, order.own, unitsOf(order.system)]));
     case "room":
-      return ofFirst(standing, "DUTYROOM");
+      return ofFirst(standing, functions.DUTYROOM);
     case "fit":
-      return ofFirst(standing, "FITTABLE");
+      return ofFirst(standing, functions.FITTABLE);
     case "record":
-      return ofFirst(standing, "DUTYSHEET");
+      return ofFirst(standing, functions.DUTYSHEET);
     case "worked":
       return workedSteps(order.duty, placed, order.system);
     case "native":
@@ -113,21 +114,21 @@ function pieceOf(standing: Standing): Piled {
 }
 
 /** A function of one duty and one grade, below the grade's name, which its formula refers to. */
-function ofGrade({ order, placed, at }: Standing, name: string, id: string): Piled {
+function ofGrade({ order, placed, at }: Standing, name: string, f: Formula): Piled {
   const kind = order.library.grades.find((grade) => grade.name === name)?.kind;
   const head = plain([[{ value: name, heading: true }, kind ? kindText[kind] : null]]);
   const grade: Given = { text: addressOf(at.row, at.col), value: name };
-  const answered = spilled(id, [placed.area, placed.duty, grade, order.own, unitsOf(order.system)]);
+  const answered = spilled(f, [placed.area, placed.duty, grade, order.own, unitsOf(order.system)]);
   return { rows: [...head.rows, ...answered.rows], widths: below(head, answered).widths };
 }
 
-const ofFirst = (standing: Standing, id: string): Piled => ofGrade(standing, present(standing.order.grades[0]), id);
+const ofFirst = (standing: Standing, f: Formula): Piled => ofGrade(standing, present(standing.order.grades[0]), f);
 
 /** Every criterion grade by grade; cautions stand at the end. */
 function checksOf({ order, placed, at }: Standing): Piled {
   let row = at.row;
   const piles = order.grades.map((name) => {
-    const pile = ofGrade({ order, placed, at: { ...at, row } }, name, "DUTYCHECKS");
+    const pile = ofGrade({ order, placed, at: { ...at, row } }, name, functions.DUTYCHECKS);
     row += pile.rows.length + 1;
     return pile;
   });

@@ -3,6 +3,7 @@ import { field, fieldHeading, fieldKeys, stepKeys } from "../../core/duties";
 import type { FieldKey, FieldValues, NamedDuty } from "../../core/duties";
 import { Deviations } from "../../core/fit/zone";
 import type { Span } from "../../core/formula";
+import { keysOf, mapped } from "../../core/keyed";
 import { kinds } from "../../core/kinds";
 import type { System } from "../../core/kinds";
 import { present } from "../../core/present";
@@ -49,8 +50,7 @@ export function dutyCard(duty: NamedDuty, system: System, at: Corner): DutyTable
 function refsOf(steps: readonly Cells[], address: (row: number, key: FieldKey) => string): DutyTable["refs"] {
   let above: Partial<Record<FieldKey, string>> = {};
   return steps.map((cells, row) => {
-    const own = (Object.keys(cells) as FieldKey[]).map((key) => [key, address(row, key)] as const);
-    above = { ...above, ...Object.fromEntries(own) };
+    above = { ...above, ...mapped(cells, (_, key) => address(row, key)) };
     return above;
   });
 }
@@ -62,18 +62,17 @@ function stepCells(duty: NamedDuty, i: number, system: System): Cells {
   const { values, motion } = present(duty.steps[i]);
   const above = i === 0 ? {} : present(duty.steps[i - 1]).values;
   const isAtRest = duty.corners.every((corner) => present(corner.steps[i]).motion === "static");
-  const keys = (Object.keys(values) as FieldKey[]).filter(
+  const keys = keysOf(values).filter(
     (key) =>
       key !== "motion" &&
       values[key] !== undefined &&
       !(isAtRest && movement.has(key)) &&
       (i === 0 || (stepKeys.has(key) && key !== "duty" && (key === "time" || values[key] !== above[key]))),
   );
-  return {
-    ...(i === 0 && { duty: duty.name }),
-    motion: isAtRest ? "static" : motion,
-    ...Object.fromEntries(keys.map((key) => [key, fieldCell(key, present(values[key]), system)])),
-  };
+  const cells: Partial<Record<FieldKey, string | number>> = i === 0 ? { duty: duty.name } : {};
+  cells.motion = isAtRest ? "static" : motion;
+  for (const key of keys) cells[key] = fieldCell(key, present(values[key]), system);
+  return cells;
 }
 
 /** At rest the motion says so, since a table takes no rate of 0. */

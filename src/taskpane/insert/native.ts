@@ -1,12 +1,13 @@
 import type { NamedDuty } from "../../core/duties";
 import type { System } from "../../core/kinds";
+import { functions } from "../../core";
 import { present } from "../../core/present";
 import type { BookCell } from "../../book/book";
 import { blockColumns, nativeBlock } from "../../book/native/block";
 import { addressOf } from "../../port/address";
 import type { Corner, Written } from "../../port/sheet";
 import type { Placed } from "./blocks";
-import { formulaOf, plain, unitsOf } from "./spill";
+import { plain, unitsOf } from "./spill";
 import type { Given, Piled } from "./spill";
 import { hardestStep } from "./worked";
 import type { StepCall } from "./worked";
@@ -19,10 +20,11 @@ const valueColumn = blockColumns.indexOf("value");
  */
 export function nativeSteps(duty: NamedDuty, placed: Placed, system: System, at: Corner): Piled {
   const rows: Written[][] = [blockColumns.map((value) => ({ value, heading: true }))];
-  const work = ({ id, given }: Omit<StepCall, "answer">): Given => {
+  const work = ({ f, given }: Omit<StepCall, "answer">): Given => {
+    const { id } = f.spec;
     rows.push([{ value: id, heading: true }]);
     const top = rows.length;
-    const block = nativeBlock(formulaOf(id), given, { row: at.row + top, col: at.col });
+    const block = nativeBlock(f, given, { row: at.row + top, col: at.col });
     if (!block) throw new Error(`${id} has no plain formula for this duty. Nothing was written.`);
     rows.push(...block.rows.map((line) => line.map(writtenCell)), []);
     const { row } = block.answer;
@@ -33,7 +35,7 @@ export function nativeSteps(duty: NamedDuty, placed: Placed, system: System, at:
   };
   const { pressure, speed } = hardestStep(duty, placed, system);
   const found = [pressure, ...(speed ? [speed] : [])].map(work);
-  if (speed) work({ id: "PVVALUE", given: [...found, unitsOf(system)] });
+  if (speed) work({ f: functions.PVVALUE, given: [...found, unitsOf(system)] });
   return plain(rows);
 }
 

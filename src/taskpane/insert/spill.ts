@@ -1,6 +1,5 @@
 import { isSpill } from "../../core/formula";
 import type { Formula } from "../../core/formula";
-import { formulaNamed } from "../../core/formulaNamed";
 import type { System } from "../../core/kinds";
 import { present } from "../../core/present";
 import { gathered } from "../../edge/gathered";
@@ -21,13 +20,11 @@ export interface Piled {
   readonly widths: readonly number[];
 }
 
-export const formulaOf = (id: string): Formula => present(formulaNamed(id));
-
 /** A call as typed; arguments left out at the end are not written. */
-export function call(id: string, given: readonly (Given | undefined)[]): string {
+export function call(f: Formula, given: readonly (Given | undefined)[]): string {
   const last = given.map((arg) => arg !== undefined).lastIndexOf(true);
   const typed = given.slice(0, last + 1).map((arg) => arg?.text ?? "");
-  return `BUSH.${id}(${typed.join(",")})`;
+  return `BUSH.${f.spec.id}(${typed.join(",")})`;
 }
 
 /** The units argument; metric goes without saying. */
@@ -42,15 +39,14 @@ const percentFormat = "0 %";
  * A formula with the room that its answer takes now, its first row the headings; throws what is wrong where it has no
  * answer, since an error is no result to file.
  */
-export function spilled(id: string, given: readonly (Given | undefined)[], hasHeadings = true): Piled {
-  const f = formulaOf(id);
+export function spilled(f: Formula, given: readonly (Given | undefined)[], hasHeadings = true): Piled {
   const values = given.map((arg) => arg?.value);
   const answered = answer(f, gathered(f, values), plainHost);
   const top = present(answered[0]);
   const failed = answered.length === 1 && top.length === 1 ? top[0] : undefined;
   if (failed instanceof CellError) throw new Error(`${failed.message ?? failed.code}. Nothing was written.`);
   const formats = formatsOf(f, top.length);
-  const formula = `=${call(id, given)}`;
+  const formula = `=${call(f, given)}`;
   const rows = answered.map((line, r) =>
     line.map((_, c): Written => {
       const heading = r === 0 && hasHeadings ? ({ heading: true } as const) : {};

@@ -71,4 +71,4 @@ export async function decided(
 export const pieceOf =
   (id: "DECISION" | "QUOTES", { offers, rates }: Tables): PieceOrder =>
   ({ placed, order }) =>
-    spilled(id, [offers, placed.area, placed.duty, order.own, rates, unitsOf(order.system)]);
+    spilled(functions[id], [offers, placed.area, placed.duty, order.own, rates, unitsOf(order.system)]);

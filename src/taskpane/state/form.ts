@@ -2,6 +2,7 @@ import type { FieldKey, Part } from "../../core/duties";
 import { fieldKeys, parts } from "../../core/duties";
 import { motions } from "../../core/grades/model";
 import type { Motion } from "../../core/grades/model";
+import { keysOf } from "../../core/keyed";
 import { askedKeys, isOfStep } from "./fields";
 
 /** Texts as typed, by field; what is left out is empty. */
@@ -9,6 +10,12 @@ export type Texts = Readonly<Partial<Record<FieldKey, string>>>;
 
 /** A duty as typed: a row as a table of duties has it, and below it one for each further step, which says what differs. */
 export type Form = readonly [Texts, ...Texts[]];
+
+/** One or more, each made of one or more. */
+export function eachOf<A, B>(all: readonly [A, ...A[]], make: (one: A, i: number) => B): [B, ...B[]] {
+  const [first, ...others] = all;
+  return [make(first, 0), ...others.map((one, i) => make(one, i + 1))];
+}
 
 export const emptyForm: Form = [{ part: "sleeve", motion: "turning" }];
 
@@ -37,17 +44,19 @@ export function keysAt(form: Form, row: number): FieldKey[] {
 
 /** The form with one text changed. */
 export const withText = (form: Form, row: number, key: FieldKey, text: string): Form =>
-  form.map((texts, i) => (i === row ? { ...texts, [key]: text } : texts)) as unknown as Form;
+  eachOf(form, (texts, i) => (i === row ? { ...texts, [key]: text } : texts));
 
 /** A further step, as long as the one above and otherwise like it. */
-export const withStep = (form: Form): Form => [...form, {}] as unknown as Form;
+export const withStep = (form: Form): Form => [...form, {}];
 
 /** Without one of the steps; what the next one takes over stays as it was where the first goes. */
 export function withoutStep(form: Form, row: number): Form {
-  if (row > 0) return form.filter((_, i) => i !== row) as unknown as Form;
-  const [first, second = {}, ...later] = form;
-  const filled = Object.fromEntries(Object.entries(second).filter(([, text]) => text !== ""));
-  return [{ ...first, ...filled }, ...later];
+  const [first, ...others] = form;
+  if (row > 0) return [first, ...others.filter((_, i) => i + 1 !== row)];
+  const [second = {}, ...later] = others;
+  const next: Partial<Record<FieldKey, string>> = { ...first };
+  for (const key of keysOf(second)) if (second[key] !== "") next[key] = second[key];
+  return [next, ...later];
 }
 
 /** Texts that are filled, so that two forms can be compared. */

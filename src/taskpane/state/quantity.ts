@@ -4,11 +4,13 @@ import type { FieldKey, FieldValues } from "../../core/duties";
 import { Deviations } from "../../core/fit/zone";
 import type { Span } from "../../core/formula";
 import { isDimensional, kinds } from "../../core/kinds";
+import { mapped } from "../../core/keyed";
 import type { Kind, System } from "../../core/kinds";
 import { measureText } from "../../core/measure";
 import { fromWorking } from "../../core/units/scale";
 import { kindOf } from "./fields";
-import type { Form, Texts } from "./form";
+import { eachOf } from "./form";
+import type { Form } from "./form";
 
 /** What the pane computes is shown to four digits. */
 const digits = 4;
@@ -40,10 +42,7 @@ export function withUnit(text: string, unit: string): string {
 
 /** The same duty in the other unit system: a plain number gets the unit that it had. */
 export const keepUnits = (form: Form, from: System): Form =>
-  form.map((texts) => {
-    const kept = Object.entries(texts).map(([key, text]) => [key, keepUnit(key as FieldKey, text, from)]);
-    return Object.fromEntries(kept) as Texts;
-  }) as unknown as Form;
+  eachOf(form, (texts) => mapped(texts, (text, key) => keepUnit(key, text, from)));
 
 function keepUnit(key: FieldKey, text: string, from: System): string {
   const { kind } = field(key);

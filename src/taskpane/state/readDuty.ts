@@ -3,7 +3,7 @@ import type { FieldKey, FieldValues } from "../../core/duties";
 import { BushError, orFault } from "../../core/errors";
 import type { System } from "../../core/kinds";
 import { readValue } from "../../core/table/readValue";
-import { keysAt, partOf } from "./form";
+import { eachOf, keysAt, partOf } from "./form";
 import type { Form, Texts } from "./form";
 
 /** What one row of the form says. */
@@ -28,11 +28,8 @@ export const unnamed = "Duty 1";
 
 /** Reads the form row by row; each fault stays at its field. */
 export function readDuty(form: Form, system: System): ReadDuty {
-  const rows = form.map((texts, row) =>
-    readRow(texts, keysAt(form, row), system, row > 0),
-  ) as unknown as ReadDuty["rows"];
-  const first = washerLoad(form, rows[0]);
-  const read: ReadDuty = { rows: [first, ...rows.slice(1)] };
+  const [first, ...later] = eachOf(form, (texts, row) => readRow(texts, keysAt(form, row), system, row > 0));
+  const read: ReadDuty = { rows: [washerLoad(form, first), ...later] };
   if (read.rows.some(({ faults, missing }) => missing.length > 0 || Object.keys(faults).length > 0)) return read;
   return judgeable(read);
 }
@@ -45,7 +42,7 @@ function washerLoad(form: Form, row: ReadRow): ReadRow {
 
 /** A plain number is in the system's unit, a plain percentage in per cent. A later step takes over what it leaves empty. */
 function readRow(texts: Texts, keys: readonly FieldKey[], system: System, isLater: boolean): ReadRow {
-  const values: Record<string, unknown> = {};
+  const values: Partial<Record<FieldKey, FieldValue>> = {};
   const faults: Partial<Record<FieldKey, string>> = {};
   const missing: FieldKey[] = [];
   for (const key of keys) {
@@ -58,11 +55,12 @@ function readRow(texts: Texts, keys: readonly FieldKey[], system: System, isLate
       faults[key] = error.message;
     }
   }
-  return { values: values, faults, missing };
+  return { values: values as FieldValues, faults, missing };
 }
 
-const readText = (key: FieldKey, text: string, system: System): unknown =>
-  readValue(field(key), text, field(key).kind === "percent" ? "%" : undefined, system, readOwn);
+type FieldValue = FieldValues[FieldKey];
+const readText = (key: FieldKey, text: string, system: System): FieldValue =>
+  readValue(field(key), text, field(key).kind === "percent" ? "%" : undefined, system, readOwn) as FieldValue;
 
 /** Whether the form would take a text under this field. */
 export function isReadable(key: FieldKey, text: string, system: System): boolean {
@@ -86,7 +84,6 @@ function judgeable(read: ReadDuty): ReadDuty {
     if (!(error instanceof BushError)) throw error;
     const key = fieldHeadings.find(error.argument);
     if (key === undefined || key === "duty") return { ...read, fault: error.message };
-    const rows = read.rows.map((one, i) => (i === row ? { ...one, faults: { [key]: error.message } } : one));
-    return { rows: rows as unknown as ReadDuty["rows"] };
+    return { rows: eachOf(read.rows, (one, i) => (i === row ? { ...one, faults: { [key]: error.message } } : one)) };
   }
 }
