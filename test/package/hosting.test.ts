@@ -1,5 +1,5 @@
 import { spawn } from "node:child_process";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { get } from "node:https";
 import path from "node:path";
 import { chromium } from "playwright-core";
@@ -9,7 +9,12 @@ const folder = temporaryFolder();
 const read = (name: string) => readFileSync(path.join(folder, name), "utf8");
 
 describe("a build for another address", () => {
+  const beside = [".new", ".new-mine", ".old"].map((ending) => `${folder}${ending}`);
   beforeAll(() => {
+    for (const other of beside) {
+      mkdirSync(other);
+      writeFileSync(path.join(other, "mine.txt"), "kept");
+    }
     const { code, err } = node(
       "scripts/build/main.mjs",
       "--base=https://static.example/tools/bushcell/",
@@ -20,6 +25,13 @@ describe("a build for another address", () => {
     );
     expect([code, err]).toEqual([0, ""]);
   }, 600_000);
+
+  test("leaves what stands beside its folder, and leaves nothing there", () => {
+    const { dir, base } = path.parse(folder);
+    const found = readdirSync(dir).filter((name) => name.startsWith(base));
+    expect(found.sort()).toEqual([folder, ...beside].map((one) => path.basename(one)).sort());
+    for (const other of beside) expect(readFileSync(path.join(other, "mine.txt"), "utf8")).toBe("kept");
+  });
 
   test("has a sound manifest that names that address and no other", () => {
     expect(node("scripts/manifest/main.mjs", path.join(folder, "manifest.xml")).code).toBe(0);
