@@ -100,6 +100,7 @@ export default ({ base = localAddress, office, contact }, { mode = "production" 
       module: {
         rules: [
           { test: /src.core.*\.ts$/, enforce: "post", loader: path.join(root, "scripts/lib/withoutDocs.mjs") },
+          { test: /mathjs.lib.esm.type.unit.Unit\.js$/, loader: path.join(root, "scripts/lib/withoutUncalled.mjs") },
           {
             test: /grades.generic\.json$/,
             type: "javascript/auto",

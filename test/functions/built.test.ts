@@ -3,6 +3,7 @@ import path from "node:path";
 import vm from "node:vm";
 import { gzipSync } from "node:zlib";
 import { Linter } from "eslint";
+import { all, create } from "mathjs";
 import { catalogue, functions as core } from "../../src/core";
 import type { Formula } from "../../src/core/formula";
 import { gathered } from "../../src/edge/gathered";
@@ -47,7 +48,6 @@ test("errors are the host's own, with their message", () => {
 
 /** The words of the docs are left out of functions.js; none that an answer shows may go with them. */
 test("every example and its STEPS in both systems answer as the core's do", () => {
-  const told = (rows: unknown[][]) => rows.map((row) => row.map((cell) => (isError(cell) ? cell.message : cell)));
   const compare = (id: keyof typeof core, typed: readonly unknown[]) => {
     const f = core[id] as Formula;
     const given = [...gathered(f, typed), ...Array(Object.keys(f.spec.args).length).fill(null)];
@@ -62,6 +62,21 @@ test("every example and its STEPS in both systems answer as the core's do", () =
     }
   }
 });
+
+/** Methods of the unit algebra that nothing calls are left out, too. */
+test("every unit, alone, with a prefix and in a compound, reads as the core's does", () => {
+  const names = Object.keys((create(all ?? {}).Unit as unknown as { UNITS: object }).UNITS);
+  expect(names.length).toBeGreaterThan(150);
+  const others = ["m", "m^2", "kg", "s", "Pa", "J", "K"];
+  const rows = names
+    .flatMap((name) => [name, `k${name}`, `N/(${name}^2*s)`])
+    .flatMap((unit) => [...others, unit].map((other) => [unit, other]));
+  const [from, to] = [rows.map(([unit]) => [unit]), rows.map(([, other]) => [other])];
+  const built = functions.get("UNIT")!([[2]], from, to);
+  expect(built.flat().filter((cell) => typeof cell === "number").length).toBeGreaterThan(names.length);
+  expect(told(built)).toEqual(told(answer(core.UNIT, [[[2]], from, to], host)));
+});
+const told = (rows: unknown[][]) => rows.map((row) => row.map((cell) => (isError(cell) ? cell.message : cell)));
 const isError = (cell: unknown): cell is CellError => cell instanceof CellError;
 
 test("row × column makes a grid", () => {

@@ -1,10 +1,10 @@
-import type { Unit } from "mathjs";
 import { checkLength, mustBe } from "../errors";
 import { present } from "../present";
 import { absoluteZero, cacheLimit, temperatureOf } from "./scale";
 import type { Scale } from "./scale";
 import { algebraic, askedFor, meantBy } from "./spelling";
 import { parseUnit, ratioOf } from "./unitAlgebra";
+import type { Unit } from "./unitAlgebra";
 
 /** target = (value - offset) * factor + plus */
 export interface Conversion extends Scale {

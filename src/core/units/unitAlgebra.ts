@@ -1,5 +1,4 @@
 import { createUnitClass } from "mathjs";
-import type { Unit } from "mathjs";
 
 /** The size of °F is written as a fraction; as a number it takes part in the arithmetic below. */
 class Quotient {
@@ -40,8 +39,12 @@ interface Definition {
   readonly aliases?: string[];
   readonly prefixes?: "short" | "long";
 }
+/** What is called here; functions.js has no other methods of mathjs' Unit (scripts/lib/withoutUncalled.mjs names them). */
+export interface Unit {
+  equalBase(other: Unit): boolean;
+  toSI(): { toJSON(): { readonly value: number } };
+}
 interface UnitClass {
-  new (value: number, name?: string): Unit;
   parse(text: string): Unit;
   createUnit(definitions: Record<string, string | Definition>, options: { override: boolean }): void;
   deleteUnit(name: string): void;

@@ -1,0 +1,65 @@
+/**
+ * webpack's loader for mathjs' Unit in functions.js, which is read whole before the first cell answers: leaves out the methods
+ * that neither our unit algebra calls (its types say which) nor what is left of that file, such as those that write a unit as text.
+ */
+import { parse } from "acorn";
+
+/** Methods of `UnitClass` and `Unit` in src/core/units/unitAlgebra.ts. */
+const called = [".parse", ".createUnit", ".deleteUnit", ".toSI", ".toJSON", ".equalBase"];
+
+export default function withoutUncalled(code) {
+  const program = parse(code, { ecmaVersion: "latest", sourceType: "module" });
+  const definitions = definitionsIn(program);
+  // outside of all definitions, then within those that are named there, and so on
+  const named = new Set([...called, ...namesIn(program, definitions)]);
+  for (const name of named)
+    for (const [node] of [...definitions].filter(([, own]) => own === name))
+      for (const within of namesIn(node, definitions)) named.add(within);
+  return [...definitions]
+    .filter(([, name]) => !named.has(name))
+    .sort(([a], [b]) => b.start - a.start)
+    .reduce((kept, [{ start, end }]) => kept.slice(0, start) + kept.slice(end), code);
+}
+
+/** Methods, ".toBest", and functions, "formatBest", with the names that they are called by. */
+function definitionsIn(program) {
+  const found = new Map();
+  visit(program, (node) => {
+    const { type, id, expression } = node;
+    if (type === "FunctionDeclaration") found.set(node, id.name);
+    if (type !== "ExpressionStatement" || expression.type !== "AssignmentExpression") return;
+    const { left, right } = expression;
+    // one method under two names, too
+    if (isOfUnit(left) && (right.type === "FunctionExpression" || isOfUnit(right))) found.set(node, nameOf(left));
+  });
+  return found;
+}
+
+/** Unit.parse, Unit.prototype.toSI */
+const isOfUnit = ({ type, object, computed }) =>
+  type === "MemberExpression" && !computed && (object.name === "Unit" || (object.object?.name === "Unit" && nameOf(object) === ".prototype"));
+const nameOf = ({ property }) => `.${property.name}`;
+
+/** Math's, and what every object has: who writes "toString" means no unit. */
+const isOfAll = ({ object, property }) => object.name === "Math" || property.name in Object.prototype;
+
+/** The names that a node uses, but for those within definitions inside it. */
+function namesIn(node, definitions) {
+  const names = new Set();
+  const inside = (part) => part !== node && definitions.has(part);
+  visit(
+    node,
+    (part) => {
+      if (part.type === "Identifier") names.add(part.name);
+      if (part.type === "MemberExpression" && !part.computed && !isOfAll(part)) names.add(nameOf(part));
+    },
+    inside,
+  );
+  return names;
+}
+
+function visit(node, see, isLeftOut = () => false) {
+  if (isLeftOut(node)) return;
+  see(node);
+  for (const part of Object.values(node).flat()) if (typeof part?.type === "string") visit(part, see, isLeftOut);
+}
