@@ -34,13 +34,21 @@ export function checkSize({ rows, lines, top }: List): void {
   const headings = (rows[top] ?? []).filter((cell) => cell !== null).length;
   if (headings > most.columns)
     throw new Unreadable(`Line ${lines[top]} holds ${headings} headings, at most ${most.columns} are read.`);
-  for (const [i, row] of rows.entries())
+  for (const [i, row] of rows.entries()) {
+    const width = row.length > most.columns ? filledWidth(row) : 0;
+    if (width > most.columns)
+      throw new Unreadable(`Line ${lines[i]} holds ${width} cells, at most ${most.columns} are read.`);
     for (const cell of row)
       if (typeof cell === "string" && cell.length > most.cell)
         throw new Unreadable(
           `Line ${lines[i]} holds a cell of ${cell.length} characters, at most ${most.cell} are read.`,
         );
+  }
 }
+
+/** Cells of a row up to the last that is filled. */
+const filledWidth = (row: readonly ListCell[]): number =>
+  row.reduce<number>((width, cell, i) => (cell === null ? width : i + 1), 0);
 
 /** Among these first rows the headings are looked for. */
 const searched = 30;
@@ -78,10 +86,10 @@ export function tableFrom({ rows, lines }: List, top: number, withBlanks = false
   const below = rows.map((row, i) => ({ row, line: present(lines[i]) })).slice(top + 1);
   const filled = withBlanks ? below : below.filter(({ row }) => row.some((cell) => cell !== null));
   for (const { row, line } of filled) {
-    const last = row.reduce<number>((found, cell, i) => (cell === null ? found : i), -1);
-    if (last >= headings.length)
+    const width = filledWidth(row);
+    if (width > headings.length)
       throw new Unreadable(
-        `Line ${line} has ${last + 1} cells under ${headings.length} headings (the last is ${quoted(present(row[last]))}): ` +
+        `Line ${line} has ${width} cells under ${headings.length} headings (the last is ${quoted(present(row[width - 1]))}): ` +
           "is a comma inside a number or a text without quotes?",
       );
   }

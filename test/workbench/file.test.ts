@@ -2,6 +2,8 @@ import { strToU8, zipSync } from "fflate";
 import { stored, typedFormula } from "../../src/book/storedFormula";
 import { checkFile } from "../../src/workbench/xlsx/left";
 import { listWords } from "../../src/workbench/xlsx/rules";
+import { checkCells, widest } from "../../src/workbench/xlsx/size";
+import { tornParts } from "../../src/workbench/xlsx/torn";
 
 const workbook = { "xl/workbook.xml": strToU8("<workbook/>") };
 const refusal = (data: Uint8Array): string => {
@@ -29,6 +31,30 @@ test("a file that unpacks to far more than it weighs is refused before it is unp
   const entry = bomb.findIndex((_, i) => [0x50, 0x4b, 0x01, 0x02].every((byte, k) => bomb[i + k] === byte));
   new DataView(bomb.buffer).setUint32(entry + 24, 250e6, true);
   expect(refusal(bomb)).toBe("a.xlsx unpacks to 250 MB in 2 parts: that is too much to open");
+});
+
+test("a part that ends before it is closed is named, since a reader would leave out what is missing in silence", () => {
+  const torn = (sheet: string, strings: string) =>
+    tornParts(zipSync({ "xl/worksheets/sheet1.xml": strToU8(sheet), "xl/sharedStrings.xml": strToU8(strings) }));
+  const head = '<?xml version="1.0"?>\n<!-- <a> -->\n<!DOCTYPE x [<!ENTITY b "c">]><worksheet xmlns="m"><sheetData>';
+  const cell = "<row><c><v>1</v></c></row>";
+  expect(torn(`${head}${cell}</sheetData></worksheet> \n<!-- end -->`, '<x:sst count="0"/>')).toEqual([]);
+  expect(torn(`${head}${cell}<c/>`, "<sst><si>")).toEqual(["xl/worksheets/sheet1.xml", "xl/sharedStrings.xml"]);
+  expect(torn("", "<sst></sst>")).toEqual(["xl/worksheets/sheet1.xml"]);
+});
+
+test("more cells than the sheet bears are refused", () => {
+  const lines = Array.from({ length: 100_000 }, () => [1, 2]);
+  expect(() => checkCells("a.csv", lines)).not.toThrow();
+  expect(() => checkCells("a.csv", [...lines, [3]])).toThrow(
+    "a.csv has 200001 cells: at most 200000 can be opened, so split it",
+  );
+  expect(widest([[1], [1, 2, 3], []])).toBe(3);
+});
+
+test("a list is told from a workbook that bears its name", () => {
+  expect(checkFile("list.csv", strToU8("a,b"))).toBe("text");
+  expect(checkFile("list.csv", zipSync(workbook))).toBe("workbook");
 });
 
 test("a formula is stored as Excel stores an add-in's, and comes back as it was typed, in whatever case", () => {

@@ -50,15 +50,15 @@ export function workWith({ file, port, bar, store, start }: Work): void {
   async function open(chosen: File): Promise<void> {
     const data = new Uint8Array(await chosen.arrayBuffer());
     const { checkFile, readFile, readText } = await import(/* webpackChunkName: "file" */ "../xlsx/file");
-    const isText = /\.(csv|tsv|txt)$/i.test(chosen.name);
-    checkFile(chosen.name, data, isText);
-    const { record, left } = isText ? readText(chosen.name, data) : await readFile(chosen.name, data);
+    const isText = checkFile(chosen.name, data) === "text";
+    const { record, left, remarks } = isText ? readText(chosen.name, data) : await readFile(chosen.name, data);
     const wanted =
       left.length === 0 ||
       (await ask(`${chosen.name} also holds what this sheet cannot show or save:`, left, "Open without"));
     if (!wanted) return;
     const dropped = left.length > 0 ? ` Left out: ${left.join("; ")}.` : "";
-    await replace(`Opened ${chosen.name}.${dropped}`, JSON.stringify(record));
+    const read = remarks.map((remark) => ` It was ${remark}.`).join("");
+    await replace(`Opened ${chosen.name}.${dropped}${read}`, JSON.stringify(record));
   }
 
   async function save(): Promise<void> {

@@ -6,12 +6,14 @@ const mostUnpacked = 200e6;
 const mostParts = 5000;
 const megabytes = (bytes: number): string => `${Math.round(bytes / 1e6)} MB`;
 
-/** Says in a sentence why a file is not opened at all; nothing of it is unpacked for that. */
-export function checkFile(name: string, data: Uint8Array, isText = false): void {
+/** Which kind of file it is, or a sentence why it is not opened at all; nothing of it is unpacked for that. */
+export function checkFile(name: string, data: Uint8Array): "text" | "workbook" {
   const starts = (...bytes: readonly number[]): boolean => bytes.every((byte, i) => data[i] === byte);
+  // a workbook may bear the name of a list
+  const isText = /\.(csv|tsv|txt)$/i.test(name) && !starts(0x50, 0x4b, 0x03, 0x04);
   if (data.length > mostBytes)
     throw new Error(`${name} has ${megabytes(data.length)}: files of up to ${megabytes(mostBytes)} can be opened`);
-  if (isText) return;
+  if (isText) return "text";
   if (starts(0xd0, 0xcf, 0x11, 0xe0))
     throw new Error(`${name} is encrypted, or an old .xls file: save it as .xlsx without a password first`);
   if (!starts(0x50, 0x4b)) throw new Error(`${name} is no .xlsx file`);
@@ -22,6 +24,7 @@ export function checkFile(name: string, data: Uint8Array, isText = false): void 
   if (parts.some((part) => /vbaProject\.bin$/i.test(part.name)))
     throw new Error(`${name} holds macros: save it as .xlsx without them first`);
   if (!parts.some((part) => part.name === "xl/workbook.xml")) throw new Error(`${name} is no .xlsx file`);
+  return "workbook";
 }
 
 function partsOf(name: string, data: Uint8Array): { name: string; size: number }[] {

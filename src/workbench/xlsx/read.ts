@@ -8,11 +8,15 @@ import { rangeArea, resourceNames } from "./rules";
 import type { KeptMark, KeptName, KeptPick } from "./rules";
 import { fromFileStyle } from "./styles";
 import { leftOut } from "./left";
+import { checkCells, widest } from "./size";
+import { tornParts } from "./torn";
 
 export interface ReadFile {
   readonly record: IWorkbookData;
   /** What the file holds and the sheet cannot. */
   readonly left: readonly string[];
+  /** What should be known about how it was read. */
+  readonly remarks: readonly string[];
 }
 
 export const least = { rows: 200, columns: 52 };
@@ -21,9 +25,18 @@ export const least = { rows: 200, columns: 52 };
 export async function readFile(name: string, data: Uint8Array): Promise<ReadFile> {
   const book = await readXlsx(data, { readStyles: true }).catch((error: unknown) => {
     const why = error instanceof Error ? error.message : String(error);
-    throw new Error(`${name} cannot be read: it is damaged or no .xlsx file (${why})`);
+    throw new Error(
+      `${name} cannot be read: it is damaged, no .xlsx file, or has more cells than can be held (${why})`,
+    );
   });
-  return { record: recordOf(name, book), left: leftOut(data, book) };
+  const torn = tornParts(data);
+  if (torn.length > 0) throw new Error(`${name} is damaged: ${torn.join(", ")} ends too early`);
+  if (book.sheets.length === 0) throw new Error(`${name} holds no worksheet`);
+  checkCells(
+    name,
+    book.sheets.flatMap(({ rows }) => rows),
+  );
+  return { record: recordOf(name, book), left: leftOut(data, book), remarks: [] };
 }
 
 function recordOf(name: string, book: Workbook): IWorkbookData {
@@ -63,7 +76,7 @@ const bySheet = <T>(sheets: readonly (readonly [string, Sheet])[], of: (sheet: S
 
 function sheetOf(id: string, sheet: Sheet, styleId: (cell: Cell) => string | undefined): Partial<IWorksheetData> {
   const rowCount = Math.max(least.rows, sheet.rows.length + 40);
-  const columnCount = Math.max(least.columns, ...sheet.rows.map((line) => line.length + 6));
+  const columnCount = Math.max(least.columns, widest(sheet.rows) + 6);
   const { rows: ySplit = 0, columns: xSplit = 0 } = sheet.freezePane ?? {};
   return {
     id,
