@@ -25,9 +25,8 @@ function cellsUsed(at: Corner, { formula, spilledFrom }: ReadCell): Corner[] {
  */
 export function causeOf(port: GridPort, at: Corner, cell: ReadCell, steps = farthest): Cause | undefined {
   if (!cell.error || cell.error.message || steps === 0) return undefined;
-  for (const used of cellsUsed(at, cell)) {
-    // a sheet of another file, or one that was deleted
-    if (!port.hasSheet(used.sheet)) continue;
+  // a sheet may be another file's, or deleted
+  for (const used of cellsUsed(at, cell).filter(({ sheet }) => port.hasSheet(sheet))) {
     const found = port.read({ ...used, rows: 1, cols: 1 })[0]?.[0];
     if (found?.error?.code !== cell.error.code) continue;
     const { message, by } = found.error;

@@ -36,7 +36,7 @@ export const shortlist: BookSheet = {
     A6: { value: "Its verdict", look: "label" },
     B6: { formula: ofDuty("verdict"), look: "answer" },
     [`A${top}`]: {
-      formula: `=IF(${among}="${scopes.own}",${rank(ownGrades)},${rank(`IF(${among}="${scopes.demo}","demo","")`)})`,
+      formula: `=IF(${among}="${scopes.own}",${rank(ownGrades)},${rank(`IF(${among}="${scopes.generic}","",${among})`)})`,
     },
   },
   merged: [`${duty}:E3`, `${among}:E4`],

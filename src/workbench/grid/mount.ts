@@ -8,9 +8,15 @@ import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets
 import marksText from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
 import picksText from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { UniverSheetsFilterPreset } from "@univerjs/preset-sheets-filter";
+import filterText from "@univerjs/preset-sheets-filter/locales/en-US";
+import { UniverSheetsSortPreset } from "@univerjs/preset-sheets-sort";
+import sortText from "@univerjs/preset-sheets-sort/locales/en-US";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "@univerjs/preset-sheets-filter/lib/index.css";
+import "@univerjs/preset-sheets-sort/lib/index.css";
 import type { HostFunction } from "../adapter/customFunctions";
 import { gridFunction } from "../adapter/functions";
 import { hintOf } from "../adapter/hints";
@@ -38,7 +44,7 @@ export interface Mounted {
 }
 
 /** The grid's texts, with what it says while it computes, which they lack. */
-const texts = mergeLocales(coreText, marksText, picksText, {
+const texts = mergeLocales(coreText, marksText, picksText, filterText, sortText, {
   "sheets-formula": {
     ...coreText["sheets-formula"],
     progress: {
@@ -84,7 +90,10 @@ export function mountGrid(
       }),
     ),
     UniverSheetsConditionalFormattingPreset(),
-    UniverSheetsDataValidationPreset(),
+    // a box for searching takes the keyboard away from the cell in the midst of a word; the list follows what is typed there
+    UniverSheetsDataValidationPreset({ showSearchOnDropdown: false }),
+    UniverSheetsSortPreset(),
+    UniverSheetsFilterPreset(),
   ];
   for (const entry of presets.flatMap(({ plugins }) => plugins)) {
     const [plugin, options] = Array.isArray(entry) ? entry : [entry];
