@@ -59,6 +59,7 @@ export function leftOut(data: Uint8Array, book: Workbook): string[] {
       book.sheets.reduce((sum, { tables }) => sum + (tables?.length ?? 0), 0),
       "tables: formulas that name their columns show #NAME?",
     ],
+    [book.sheets.filter(({ autoFilter }) => autoFilter).length, "filters, whose rows are all there"],
     [
       book.sheets.flatMap(({ conditionalRules = [] }) => conditionalRules).filter(({ type }) => type !== "expression")
         .length,

@@ -39,6 +39,7 @@ export const resourceNames = {
   marks: "SHEET_CONDITIONAL_FORMATTING_PLUGIN",
   picks: "SHEET_DATA_VALIDATION_PLUGIN",
   names: "SHEET_DEFINED_NAME_PLUGIN",
+  filters: "SHEET_FILTER_PLUGIN",
 } as const;
 
 export function resource<T>(record: IWorkbookData, name: keyof typeof resourceNames): Record<string, T> {

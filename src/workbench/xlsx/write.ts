@@ -50,6 +50,7 @@ export async function writeFile(record: IWorkbookData, read: (sheet: string) => 
         .filter((pick) => !isList(pick)).length,
       "checks of typed values that no file list can hold",
     ],
+    [Object.keys(resource(record, "filters")).length, "filters, whose rows are all there"],
   ] as const;
   return {
     file: finishFile(plain, "Bushcell", new Date()),
