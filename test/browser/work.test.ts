@@ -196,7 +196,40 @@ test("a file that cannot be opened is refused in a sentence, and nothing is lost
   await eventually(async () => expect(await sheet.work()).toContain("list.xlsx is no .xlsx file"));
   await open("torn.xlsx", Buffer.concat([Buffer.from("PK\u0003\u0004"), Buffer.alloc(2000)]));
   await eventually(async () => expect(await sheet.work()).toContain("torn.xlsx is damaged"));
+  await open("wide.csv", Buffer.from(`title\n${Array(16_385).fill("1").join(",")}`));
+  await eventually(async () =>
+    expect(await sheet.work()).toContain("wide.csv is not opened. Line 2 holds 16385 cells"),
+  );
   expect(await value("D1")).toBe(900);
+}, 240000);
+
+test("where nothing can be kept a sentence says so, and what opens something else leaves the sheet as it is", async () => {
+  const { page } = sheet;
+  await page.evaluate(() => {
+    const { put } = IDBObjectStore.prototype;
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException("no room", "QuotaExceededError");
+    };
+    Object.assign(globalThis, { makeRoom: () => (IDBObjectStore.prototype.put = put) });
+  });
+  // the button has the keyboard
+  await page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 300, y: 300 } });
+  await sheet.type("Mine", "D1", "950");
+  await eventually(async () =>
+    expect(await sheet.work()).toContain(
+      "The browser's storage is full: nothing further is kept here. Save as .xlsx so that nothing is lost.",
+    ),
+  );
+  await button("Start again").click();
+  await eventually(async () =>
+    expect(await sheet.work()).toContain("The browser's storage is full: the sheet stays as it is."),
+  );
+  expect(await value("D1")).toBe(950);
+  await page.evaluate(() => (globalThis as unknown as { makeRoom: () => void }).makeRoom());
+  await page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 300, y: 300 } });
+  await sheet.type("Mine", "D2", "960");
+  await eventually(async () => expect(await sheet.work()).toContain("Kept in this browser at"));
+  await sheet.type("Mine", "D1", "900");
 }, 240000);
 
 test("the page complains of nothing and asks for nothing from elsewhere", () => {
