@@ -236,7 +236,10 @@ test("of a band wear and edge are drawn at the corner that was judged", () => {
 
 test("room and sweep say what DUTYROOM and DUTYSWEEP answer", () => {
   const subject = subjectOf({ hours: "", allowance: "", slope: "" });
-  const { rooms } = roomFigure(subject);
+  const { rooms, bars } = roomFigure(subject);
+  // one without a unit has no gap before the colon
+  expect(rooms.some(({ unit }) => unit === "")).toBe(true);
+  expect(bars.filter(({ name }) => !/[^ ]: \S+ to \S+$/.test(name))).toEqual([]);
   const load = rooms.find(({ field }) => field === "load")!;
   expect(load.greatest!.at).toBeGreaterThan(600);
   const swept = drawn(sweepFigure(subject, "load", 300, load.greatest!.at * 1.5));

@@ -1,6 +1,7 @@
 import { DUTYROOM } from "../../core/duties";
 import { Measure } from "../../core/formula";
 import type { Answer } from "../../core/formula";
+import { withUnit } from "../state/quantity";
 import type { Bar } from "./told";
 import type { Subject, Told } from "./told";
 import { answerText, tableOf } from "./table";
@@ -59,7 +60,7 @@ export function roomFigure(subject: Subject): RoomFigure {
       at === undefined || value === 0 ? open : Math.max(-widest, Math.min(widest, (at - value) / Math.abs(value)));
     const ends = [least ? least.at : "…", greatest ? greatest.at : "…"].join(" to ");
     return {
-      name: `${field} ${value} ${unit}: ${ends}`,
+      name: `${withUnit(`${field} ${value}`, unit)}: ${ends}`,
       from: share(least?.at, -widest),
       to: share(greatest?.at, widest),
     };
