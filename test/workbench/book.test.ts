@@ -195,6 +195,10 @@ describe("Shortlist", () => {
     ] as const)
       expect([...list({ [among]: word }).names].sort()).toEqual([...names].sort());
     expect(list({ [duty]: "Steam-lance swivel" }).grid).toEqual(bush("DUTYRANK", table, "Steam-lance swivel", "demo"));
+    // a word that is none of the list's is no other choice
+    expect(list({ [among]: "nonsense" }).grid[0]![0]).toMatchObject({
+      message: 'grades must be a table of grades or the word "demo", got "nonsense"',
+    });
   });
 
   test("shows the duty's own grade and verdict as its sheet does", () => {

@@ -147,6 +147,7 @@ test("least and greatest of a property may be one number", () => {
 
 test.each<[string, Cell[][], string]>([
   ["no grade column", [["name"], ["A"]], 'grades must have a heading row with a column "grade"'],
+  ["a word that is none", [["nonsense"]], 'grades must be a table of grades or the word "demo", got "nonsense"'],
   [
     "two columns of one property",
     [

@@ -1,4 +1,4 @@
-import { BushError, clash, isMissing } from "../../errors";
+import { BushError, clash, isMissing, mustBe } from "../../errors";
 import type { Cell, TableArg } from "../../formula";
 import type { System } from "../../kinds";
 import { placeOf, readTable } from "../../table/readTable";
@@ -35,8 +35,12 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
   const reading = { ...gradeReading, system, name };
   const table = readTable<typeof propertyList, OwnKinds>(cells, reading);
   const { columns, rows, unknownColumns } = table;
-  if (!columns.some(({ key }) => key === "grade"))
-    throw clash(name, `${name} must have a heading row with a column "grade"`);
+  if (!columns.some(({ key }) => key === "grade")) {
+    const word = wordAlone(cells);
+    throw word === undefined
+      ? clash(name, `${name} must have a heading row with a column "grade"`)
+      : mustBe(name, 'a table of grades or the word "demo"', word);
+  }
   const grades: Grade[] = [];
   const faults: RowFault[] = [];
   const remarks: string[] = [];
@@ -65,9 +69,12 @@ export function parseGrades(cells: Cell[][], system: System, name: string): Grad
   return { grades, unknownColumns, faults, remarks };
 }
 
-/** The one word "demo" in place of a table. */
-const isDemo = (cells: Cell[][]): boolean =>
-  cells.length === 1 && cells[0]?.length === 1 && String(cells[0][0]).trim().toLowerCase() === "demo";
+/** A word in place of a table. */
+function wordAlone([row, ...more]: Cell[][]): string | undefined {
+  const [word, ...others] = row ?? [];
+  return typeof word === "string" && others.length === 0 && more.length === 0 ? word.trim() : undefined;
+}
+const isDemo = (cells: Cell[][]): boolean => wordAlone(cells)?.toLowerCase() === "demo";
 
 /** Pairs of which the first may not exceed the second. */
 const ordered: readonly (readonly [keyof Values, keyof Values])[] = [
