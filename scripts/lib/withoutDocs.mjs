@@ -5,6 +5,7 @@
  * much of them stays where there is a working. The tests hold the built functions' answers against the core's.
  */
 import { parse } from "acorn";
+import { visit } from "./visit.mjs";
 
 const shownBeside = new Set(["see", "example", "requires"]);
 const ofProperties = new Set(["text", "method", "plausible", "group"]);
@@ -74,9 +75,4 @@ function without(code, cuts) {
     from = within ? end : end + (/^\s*,?/.exec(code.slice(end))?.[0].length ?? 0);
   }
   return kept + code.slice(from);
-}
-
-function visit(node, see) {
-  see(node);
-  for (const part of Object.values(node).flat()) if (typeof part?.type === "string") visit(part, see);
 }

@@ -3,6 +3,7 @@
  * that neither our unit algebra calls (its types say which) nor what is left of that file, such as those that write a unit as text.
  */
 import { parse } from "acorn";
+import { visit } from "./visit.mjs";
 
 /** Methods of `UnitClass` and `Unit` in src/core/units/unitAlgebra.ts. */
 const called = [".parse", ".createUnit", ".deleteUnit", ".toSI", ".toJSON", ".equalBase"];
@@ -56,10 +57,4 @@ function namesIn(node, definitions) {
     inside,
   );
   return names;
-}
-
-function visit(node, see, isLeftOut = () => false) {
-  if (isLeftOut(node)) return;
-  see(node);
-  for (const part of Object.values(node).flat()) if (typeof part?.type === "string") visit(part, see, isLeftOut);
 }

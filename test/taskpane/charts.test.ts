@@ -142,7 +142,7 @@ describe("limits", () => {
     expect(points(dutyOf({ load: "300 to 900" }))[0]!.pressure).toBe(3);
     // a bore leaves p·v as it is: of equal PV the harder pressure, and the factors of the verdict count
     expect(points(dutyOf({ bore: "18 to 22" }))[0]!.pressure).toBe(
-      Math.max(...dutyOf({ bore: "18 to 22" }).corners.map(({ steps }) => steps[0]!.bore!.pressure)),
+      Math.max(...dutyOf({ bore: "18 to 22" }).corners.map(({ steps }) => steps[0].bore!.pressure)),
     );
     expect(hardest(dutyOf({ designFactor: "1 to 2" })).designFactor).toBe(2);
     expect(hardest(dutyOf({ impactFactor: "1 to 1.5" })).impactFactor).toBe(1.5);

@@ -50,7 +50,7 @@ describe("a table", () => {
     // p = F/(d·L), v = π·d·n/60000
     const [{ steps, pv, temperature }] = duty.corners as [NamedDuty["corners"][number]];
     expect(steps).toHaveLength(1);
-    expect(steps[0]!.bore).toEqual({ pressure: 0.6, speed: (Math.PI * 15 * 120) / 60_000, area: 300 });
+    expect(steps[0].bore).toEqual({ pressure: 0.6, speed: (Math.PI * 15 * 120) / 60_000, area: 300 });
     expect(pv).toBeCloseTo(0.6 * 0.03 * Math.PI, 15);
     expect(temperature).toEqual({ low: 5, high: 45 });
   });
@@ -307,7 +307,7 @@ describe("steps", () => {
     // the same band again is the same band, and both steps stand at one of its values
     const [banded] = lines(bands("15 to 16")) as [NamedDuty];
     expect(banded.bands).toEqual([new Band(15, 16)]);
-    for (const { steps } of banded.corners) expect(steps[0]!.bore!.area).toBe(steps[1]!.bore!.area);
+    for (const { steps } of banded.corners) expect(steps[0].bore!.area).toBe(steps[1]!.bore!.area);
   });
   test("each needs its time, the first too, and the row is named", () => {
     expect(wrong(table(["", "", "", "", 60, "", "", "", ""]))).toBe(
