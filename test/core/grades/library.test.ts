@@ -40,7 +40,9 @@ test('the cell "demo" as grades', () => {
   expect(ranked.slice(1).map((row) => row[0])).toEqual(expect.arrayContaining(invented));
   expect(ranked).toHaveLength(invented.length + 1);
   expect(one(functions.GRADE, "PA66", "density", "demo")).toBeCloseTo(1.14, 12);
-  expect(one(functions.GRADE, "PA66", "density", "demos")).toMatch(/^#VALUE! grades must have a heading row/);
+  expect(one(functions.GRADE, "PA66", "density", "demos")).toMatch(
+    /^#VALUE! grades must be a table of grades or the word "demo", got "demos"/,
+  );
   expect(one(functions.GRADE, "PA66", "density", [["demo", "demo"]])).toMatch(
     /^#VALUE! grades must have a heading row/,
   );
