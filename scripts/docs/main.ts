@@ -1,5 +1,5 @@
 /** `npm run docs [-- --out=folder]`: the documentation as plain pages, into dist/docs. Its examples are executed as it is written. */
-import { cpSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { options, outFolder } from "../lib/command.mjs";
 import { root } from "../lib/root.mjs";
@@ -15,6 +15,9 @@ for (const page of written) {
   mkdirSync(path.dirname(path.join(out, page.file)), { recursive: true });
   writeFileSync(path.join(out, page.file), pageText(page));
 }
-for (const name of ["site.css", "find.js"]) cpSync(path.join(root, "scripts/docs", name), path.join(out, name));
+const own = (name: string): string => path.join(root, "scripts/docs", name);
+// what holds on paper stands at the end of the site's own
+writeFileSync(path.join(out, "site.css"), ["pictures.css", "site.css"].map((name) => readFileSync(own(name))).join(""));
+cpSync(own("find.js"), path.join(out, "find.js"));
 cpSync(path.join(root, "assets/icon-32.png"), path.join(out, "icon-32.png"));
 console.log(`${written.length} pages written: ${path.relative(root, out)}`);

@@ -1,5 +1,5 @@
 import { Marked } from "marked";
-import { formulaNamed } from "../../src/core/formulaNamed";
+import { formulaNamed } from "../../src/core/families";
 import { systems } from "../../src/core/kinds";
 import { answered } from "../lib/functionPages";
 

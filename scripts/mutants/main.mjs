@@ -33,9 +33,7 @@ const under = (folder, ending) =>
 const folders = ["loading", "heat", "wear", "cost", "fit", "grades", "table", "duties", "units"].map(
   (name) => `src/core/${name}`,
 );
-const singles = ["domain", "span", "band", "numbers", "cell", "measure"].map((name) =>
-  path.join(root, `src/core/${name}.ts`),
-);
+const singles = ["domain", "span", "band", "numbers", "measure"].map((name) => path.join(root, `src/core/${name}.ts`));
 const files = [...folders.flatMap((folder) => under(folder, ".ts")), ...singles];
 const chosen = files.filter((file) => path.relative(root, file).startsWith(only ?? ""));
 if (chosen.length === 0) stop(`--only must begin the path of a file of formulas, such as src/core/heat, got "${only}"`);

@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { Cell } from "hucre/xlsx";
-import { formulaNamed } from "../../src/core/formulaNamed";
+import { formulaNamed } from "../../src/core/families";
 import { present } from "../../src/core/present";
 import { answer } from "../../src/edge/sheet";
 import { convert } from "../lib/office";

@@ -197,3 +197,8 @@ export const catalogue: readonly Formula[] = Object.values(functions);
 /** The title of the family that a function belongs to. */
 export const familyOf = (id: string): FamilyTitle =>
   present(Object.values(families).find(({ functions: own }) => Object.keys(own).includes(id))).title;
+
+const byName: ReadonlyMap<string, Formula> = new Map(catalogue.map((f) => [f.spec.id, f]));
+
+/** The function of this name, as formulas write it behind "BUSH."; nothing where there is none. */
+export const formulaNamed = (id: string): Formula | undefined => byName.get(id);

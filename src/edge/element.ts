@@ -1,9 +1,9 @@
-import { readCell } from "../core/cell";
+import { readCell } from "../core/table/cell";
 import { BushError, clash, isMissing, mustBe } from "../core/errors";
 import { isNumberArg } from "../core/formula";
 import type { Arg } from "../core/formula";
 import { readChoice } from "../core/given";
-import { checkOneCurrency } from "../core/money";
+import { checkOneCurrency } from "../core/units/money";
 import type { System } from "../core/kinds";
 import { present } from "../core/present";
 import { readSpan } from "../core/span";

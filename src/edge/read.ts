@@ -1,4 +1,4 @@
-import { readCell } from "../core/cell";
+import { readCell } from "../core/table/cell";
 import { BushError, clash, isMissing, mustBe, orFault } from "../core/errors";
 import type { Answer, ArgumentReader, Cell, Formula, ListArg } from "../core/formula";
 import type { System } from "../core/kinds";

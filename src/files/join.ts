@@ -1,6 +1,6 @@
 import type { Cell } from "../core/formula";
 import { kinds } from "../core/kinds";
-import { inCurrency } from "../core/money";
+import { inCurrency } from "../core/units/money";
 import { splitNumber } from "../core/numbers";
 import { present } from "../core/present";
 import type { Decimals } from "../core/table/decimals";

@@ -1,5 +1,5 @@
 import { BushError } from "../core/errors";
-import { formulaNamed } from "../core/formulaNamed";
+import { formulaNamed } from "../core/families";
 import { CellError, plainHost } from "../edge/host";
 import { answer } from "../edge/sheet";
 

@@ -1,7 +1,7 @@
 import { capitalised } from "../../src/core/capitalised";
 import { BushError, clash, orFault } from "../../src/core/errors";
 import { functions } from "../../src/core";
-import { formulaNamed } from "../../src/core/formulaNamed";
+import { formulaNamed } from "../../src/core/families";
 import { keysOf, mapped } from "../../src/core/keyed";
 
 test("a fault is handed back instead of thrown, what was made as it is; any other error goes on", () => {

@@ -1,5 +1,5 @@
 import { CellError, plainHost } from "../../edge/host";
-import { formulaNamed } from "../../core/formulaNamed";
+import { formulaNamed } from "../../core/families";
 import { gathered } from "../../edge/gathered";
 import { answer } from "../../edge/sheet";
 import { native } from "./natives";

@@ -1,6 +1,6 @@
 import { isSpill } from "../../core/formula";
 import type { Formula } from "../../core/formula";
-import { formulaNamed } from "../../core/formulaNamed";
+import { formulaNamed } from "../../core/families";
 import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
 import { freeName } from "../../port/names";

@@ -1,8 +1,8 @@
-import { isSpareRow, readCell } from "../cell";
+import { isSpareRow, readCell } from "../table/cell";
 import { BushError, clash, isMissing, mustBe, noDatum } from "../errors";
 import { formula } from "../formula";
 import type { Cell } from "../formula";
-import { checkOneCurrency } from "../money";
+import { checkOneCurrency } from "../units/money";
 import { present } from "../present";
 import { breakAt, inOrder, readPieces } from "./priceBreaks";
 import type { PriceBreak } from "./priceBreaks";

@@ -1,5 +1,5 @@
 import { LANDED } from "./landed";
-import type { Money } from "../money";
+import type { Money } from "../units/money";
 import { breakAt } from "./priceBreaks";
 import { rateBetween } from "./rates";
 import type { Rates } from "./rates";

@@ -1,7 +1,7 @@
 import { clash, mustBe } from "../errors";
 import type { Cell, TableArg } from "../formula";
 import type { System } from "../kinds";
-import { currencyOf } from "../money";
+import { currencyOf } from "../units/money";
 import { Headings } from "../table/entry";
 import type { Entry, ValuesOf } from "../table/entry";
 import { placeOf, readTable } from "../table/readTable";

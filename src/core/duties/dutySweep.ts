@@ -4,7 +4,7 @@ import type { Answer, Cell, TableArg } from "../formula";
 import type { Kind, System } from "../kinds";
 import { unknownName } from "../names";
 import { splitHeading } from "../table/heading";
-import { readFilled } from "../table/readTable";
+import { readFilled } from "../table/readFilled";
 import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./judging/choose";
 import { field, fieldHeadings, fieldKeys } from "./model/fields";
 import type { FieldKey, FieldValues } from "./model/fields";

@@ -1,5 +1,5 @@
 import type { NumberArg } from "../formula";
-import { frictionArg } from "../friction";
+import { frictionArg } from "../heat/friction";
 
 /** A bush gripped by its housing; shared by what it holds. */
 export const gripArgs = {

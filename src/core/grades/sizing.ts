@@ -7,7 +7,7 @@ import { lacks } from "./grade";
 import type { Grade, Library } from "./model/library";
 import { pressureLimit, pvLimit, speedLimit } from "./model/limits";
 import { property } from "./model/properties";
-import { halved } from "../halved";
+import { halved } from "./halved";
 import { boreAt, statedAt } from "../heat/derating";
 import type { System } from "../kinds";
 import { measureText } from "../measure";

@@ -1,5 +1,5 @@
 import { formula } from "../formula";
-import { frictionArg, mostFriction } from "../friction";
+import { frictionArg, mostFriction } from "./friction";
 import { bushArgs, conductances, pathArgs, pathBetween, pathConditions, pathLines, pathSources } from "./paths";
 
 /**

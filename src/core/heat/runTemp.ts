@@ -1,7 +1,7 @@
 import { noDatum } from "../errors";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
-import { frictionArg } from "../friction";
+import { frictionArg } from "./friction";
 import {
   bushArgs,
   conductances,

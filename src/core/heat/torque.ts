@@ -1,5 +1,5 @@
 import { formula } from "../formula";
-import { frictionArg } from "../friction";
+import { frictionArg } from "./friction";
 
 export const TORQUE = formula(
   {

@@ -1,5 +1,5 @@
 import { formula } from "../formula";
-import { frictionArg } from "../friction";
+import { frictionArg } from "./friction";
 import { checkRing } from "../loading/washerPressure";
 
 export const WASHERTORQUE = formula(

@@ -1,6 +1,6 @@
 import { clash } from "../errors";
 import { formula } from "../formula";
-import { frictionArg } from "../friction";
+import { frictionArg } from "../heat/friction";
 import { checkRing } from "./washerPressure";
 
 /**

@@ -1,16 +1,15 @@
-import { isSpareRow } from "../cell";
-import { excludesZero } from "../domain";
-import { BushError, clash, mustBe } from "../errors";
+import { isSpareRow } from "./cell";
+import { BushError, clash } from "../errors";
 import type { Cell } from "../formula";
-import { kinds } from "../kinds";
-import type { Kind, System } from "../kinds";
+import type { System } from "../kinds";
 import { present } from "../present";
 import { entryOf } from "./entry";
 import type { Entry, EntryList, Headings, OwnReader, ValuesOf } from "./entry";
 import { inOneMark } from "./decimals";
 import type { Decimals } from "./decimals";
 import { splitHeading } from "./heading";
-import { percentRemark, readValue } from "./readValue";
+import { readFilled } from "./readFilled";
+import { percentRemark } from "./readValue";
 
 export interface Column<K extends string = string> {
   /** Place in the row, from 0. */
@@ -116,10 +115,6 @@ const wordKinds: ReadonlySet<string> = new Set(["text", "choice", "list", "zone"
 /** "duties row 3"; of a card the argument alone. */
 export const placeOf = (name: string, number: number, { isCard: isOne }: { readonly isCard: boolean }): string =>
   isOne ? name : `${name} row ${number}`;
-
-/** How people write that there is no value. */
-const isNoData = (cell: Cell | undefined): boolean =>
-  typeof cell === "string" && /^(no data|n\/?a|tbd|tba|\?|[-–—]|)$/i.test(cell.trim());
 
 /** Two columns with a known heading in each of their first two rows, and none beside the first. */
 function isCard<L extends EntryList>(cells: Cell[][], { headings }: Reading<L>): boolean {
@@ -232,24 +227,3 @@ function readRow<L extends EntryList, S>(
 }
 
 const textOf = (cell: Cell): string => (cell instanceof BushError ? cell.argument : String(cell));
-
-/** Nothing where the cell is a blank after all: "no data", or a 0 where 0 is no value. */
-export function readFilled(
-  entry: Entry,
-  cell: Cell,
-  unit: string | undefined,
-  system: System,
-  own?: OwnReader,
-): unknown {
-  if (cell instanceof BushError) throw cell;
-  if (cell === null || isNoData(cell)) return undefined;
-  if (cell === 0) {
-    if (entry.typeZero !== undefined) throw mustBe(entry.heading, `typed as ${entry.typeZero} where it is 0`, 0);
-    if (isBlankZero(entry)) return undefined;
-  }
-  return readValue(entry, cell, unit, system, own);
-}
-
-/** A 0 where 0 is no value, as in every column of words: some hosts hand a blank cell over as 0. */
-const isBlankZero = (entry: Entry): boolean =>
-  entry.blankZero === true || !(entry.kind in kinds) || excludesZero({ ...entry, kind: entry.kind as Kind });

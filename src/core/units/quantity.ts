@@ -1,7 +1,7 @@
 import { checkLength, clash, isMissing, mustBe, show } from "../errors";
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
-import { readMoney } from "../money";
+import { readMoney } from "./money";
 import { splitNumber } from "../numbers";
 import type { SplitNumber } from "../numbers";
 import { fromUnit, scaleIn, scaleOf, toWorking } from "./scale";

@@ -1,7 +1,7 @@
 import { functionText, signatureOf } from "../../core/describe";
 import { workingOf } from "../../core/formula";
 import type { Formula } from "../../core/formula";
-import { formulaNamed } from "../../core/formulaNamed";
+import { formulaNamed } from "../../core/families";
 import { present } from "../../core/present";
 import { sourceTexts } from "../../core/sources";
 import { tradeLine } from "../../core/teach/notation";

@@ -1,5 +1,5 @@
 import type { System } from "../../core/kinds";
-import { currencyOf } from "../../core/money";
+import { currencyOf } from "../../core/units/money";
 import { nearest, normal } from "../../core/names";
 import { present } from "../../core/present";
 import { entryOf } from "../../core/table/entry";

@@ -1,8 +1,7 @@
 import { boreIn, relax, stateAt } from "../../fit/history";
 import type { State } from "../../fit/history";
 import type { Limits } from "../../fit/iso286";
-import { bushCompliance, closeInOf, heldStrain, hoopStressOf, housingCompliance } from "../../fit/lame";
-import { assemblyTemperature } from "../../fit/running";
+import { bushCompliance, closeInOf, hoopStressOf, housingCompliance } from "../../fit/lame";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { present } from "../../present";
 import { isMissing } from "../judging/criterion";
@@ -12,6 +11,7 @@ import { assemblyOf, elasticFigures } from "./assembly";
 import type { Assembly } from "./assembly";
 import { climates, moisturesOf, swellingKey } from "./climates";
 import type { Climate, Moisture } from "./climates";
+import { bushStrain, hottestOf, mismatchOf, shaftStrain } from "./strains";
 import { boreRise } from "../model/temperatures";
 
 /** Bush, housing and shaft in one state. */
@@ -128,26 +128,6 @@ export function mayClose({ assembly }: Course, by: number, room: number): boolea
   const most = closeInOf(ring) * ring.outside * 1.5 * expansion + ring.bore * shaftMetal.expansion;
   return step > 0 || by * most >= room;
 }
-
-/** Growth of the bush in one step, once it is warmer than at assembly. */
-export const stepOf = ({ step }: Assembly, { bush }: Climate): number => (bush > assemblyTemperature ? step : 0);
-
-/** Strains since assembly, of bush, housing and shaft. */
-function bushStrain(assembly: Assembly, climate: Climate): number {
-  const { expansion, isHeld, poisson } = assembly;
-  const free = expansion * (climate.bush - assemblyTemperature) + stepOf(assembly, climate) + climate.swelling;
-  return isHeld ? heldStrain(free, housingStrain(assembly, climate), poisson) : free;
-}
-const housingStrain = ({ housing }: Assembly, climate: Climate): number =>
-  housing.expansion * (climate.housing - assemblyTemperature);
-const shaftStrain = ({ shaftMetal }: Assembly, climate: Climate): number =>
-  shaftMetal.expansion * (climate.shaft - assemblyTemperature);
-
-const mismatchOf = (assembly: Assembly, climate: Climate): number =>
-  bushStrain(assembly, climate) - housingStrain(assembly, climate);
-
-const hottestOf = (assembly: Assembly, all: readonly Climate[]): Climate =>
-  all.filter(({ isAfter }) => !isAfter).reduce((a, b) => (mismatchOf(assembly, b) > mismatchOf(assembly, a) ? b : a));
 
 /** The joint after its hottest hold. */
 function afterHold(course: Course, interference: number): State {

@@ -4,7 +4,8 @@ import { assemblyTemperature } from "../../fit/running";
 import { figure, metalFigure } from "../judging/criterion";
 import type { Known, Working } from "../judging/criterion";
 import type { Climate } from "./climates";
-import { endsOf, extremesAt, stepOf } from "./states";
+import { endsOf, extremesAt } from "./states";
+import { stepOf } from "./strains";
 import type { FitState } from "./states";
 
 /** What of a state is worked: an end of its clearance, or the interference that is left. */

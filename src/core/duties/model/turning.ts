@@ -1,5 +1,5 @@
 import { BushError } from "../../errors";
-import { halved } from "../../halved";
+import { halved } from "../../grades/halved";
 import { present } from "../../present";
 import { words } from "../judging/criterion";
 import type { Word } from "../judging/criterion";

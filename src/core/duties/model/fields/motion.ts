@@ -1,4 +1,4 @@
-import { mostFriction } from "../../../friction";
+import { mostFriction } from "../../../heat/friction";
 import { motions } from "../../../grades/model/limits";
 import { inMotion, number } from "./entry";
 import type { FieldEntry } from "./entry";

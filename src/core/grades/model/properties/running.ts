@@ -1,4 +1,4 @@
-import { mostFriction } from "../../../friction";
+import { mostFriction } from "../../../heat/friction";
 import type { PropertyEntry } from "../propertyEntry";
 
 /** How it slides and wears. */

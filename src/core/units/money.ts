@@ -1,7 +1,7 @@
-import { checkDomain } from "./domain";
-import type { Bounds } from "./domain";
-import { BushError, checkLength, clash, mustBe, show } from "./errors";
-import { splitNumber } from "./numbers";
+import { checkDomain } from "../domain";
+import type { Bounds } from "../domain";
+import { BushError, checkLength, clash, mustBe, show } from "../errors";
+import { splitNumber } from "../numbers";
 
 /** An amount, and its currency where one is named. */
 export interface Money {

@@ -1,4 +1,4 @@
-import type { NumberArg } from "./args";
+import type { NumberArg } from "../args";
 
 /** Above it a coefficient of friction was typed in per cent, or slipped by a decimal: no polymer on metal comes near (common practice, no source). */
 export const mostFriction = 2;

@@ -1,10 +1,10 @@
-import { checkDomain } from "./domain";
-import type { Bounds } from "./domain";
-import { BushError, checkLength, isMissing, mustBe } from "./errors";
-import type { Cell } from "./formula";
-import type { System } from "./kinds";
-import { readQuantity } from "./units/quantity";
-import { toWorking } from "./units/scale";
+import { checkDomain } from "../domain";
+import type { Bounds } from "../domain";
+import { BushError, checkLength, isMissing, mustBe } from "../errors";
+import type { Cell } from "../formula";
+import type { System } from "../kinds";
+import { readQuantity } from "../units/quantity";
+import { toWorking } from "../units/scale";
 
 /** The number in a table's cell as a working value; `name` says where the cell stands. A cell's own error passes through. */
 export function readCell(name: string, bounds: Bounds, cell: Cell | undefined, system: System): number {
