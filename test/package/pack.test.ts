@@ -97,13 +97,19 @@ test("the readme's example answers what stands beside it", () => {
   expect(readmeExample).toContain("// [25, 25.021] mm");
 });
 
+/** Of a page's or of Node's types the package needs none; the last of its users, a page, has them all. */
+const bare = ["--lib", "es2022", "--skipDefaultLibCheck"];
 /** Each way of finding modules that TypeScript has, for modules and for CommonJS where both exist. */
 const resolutions = [
-  ["node10", "right.ts", ["--module", "commonjs", "--moduleResolution", "node10", "--ignoreDeprecations", "6.0"]],
-  ["node16", "right.mts", ["--module", "node16"]],
-  ["node16", "right.cts", ["--module", "node16"]],
-  ["nodenext", "right.mts", ["--module", "nodenext"]],
-  ["nodenext", "right.cts", ["--module", "nodenext"]],
+  [
+    "node10",
+    "right.ts",
+    ["--module", "commonjs", "--moduleResolution", "node10", "--ignoreDeprecations", "6.0", ...bare],
+  ],
+  ["node16", "right.mts", ["--module", "node16", ...bare]],
+  ["node16", "right.cts", ["--module", "node16", ...bare]],
+  ["nodenext", "right.mts", ["--module", "nodenext", ...bare]],
+  ["nodenext", "right.cts", ["--module", "nodenext", ...bare]],
   ["bundler", "right.ts", ["--module", "esnext", "--moduleResolution", "bundler"]],
 ] as const;
 
@@ -117,17 +123,7 @@ test.each(resolutions)(
     ] as const)
       writeFileSync(path.join(folder, file), readmeExample.replaceAll("length:", `${argument}:`));
     const tsc = path.join(root, "node_modules/typescript/bin/tsc");
-    // of a page's or of Node's types they need none
-    const options = [
-      "--noEmit",
-      "--strict",
-      "--skipDefaultLibCheck",
-      "--target",
-      "es2022",
-      "--lib",
-      "es2022",
-      ...module,
-    ];
+    const options = ["--noEmit", "--strict", "--target", "es2022", ...module];
     const { out } = inFolder(process.execPath, tsc, ...options, right, wrong);
     // every fault is the misspelt argument's
     const faults = out.trim().split("\n");
