@@ -37,6 +37,9 @@ export interface Finding {
   readonly notes?: ((system: System, finding: Finding) => readonly string[]) | undefined;
 }
 
+/** A finding that names each of its keys: one that is added above cannot be forgotten where findings are made so. */
+type Whole = { readonly [K in keyof Required<Finding>]: Finding[K] };
+
 /** A symbol that a working starts from: the figure of the grade that it is, or where else it comes from. */
 export interface Known extends Lookup {
   readonly property?: PropertyKey | undefined;
@@ -135,7 +138,7 @@ export const inFigures = (
   notes?: Finding["notes"],
   upper?: number,
   caveat?: string,
-): Finding & { criterion: Criterion | undefined; duty: Duty | undefined } => ({
+): Whole & { criterion: Criterion | undefined; duty: Duty | undefined } => ({
   criterion: undefined,
   duty: undefined,
   word,
@@ -212,5 +215,5 @@ export function together(findings: readonly Finding[]): Finding {
   const { word, value, limit, upper, use, property, field, tell, notes, caveat } = worst;
   const figures = findings.flatMap((finding) => finding.figures);
   const say = says.length > 1 ? (system: System) => says.map((one) => one(system)).join("; ") : says[0];
-  return { word, figures, value, limit, upper, use, property, field, say, tell, notes, caveat };
+  return { word, figures, value, limit, upper, use, property, field, say, tell, notes, caveat } satisfies Whole;
 }
