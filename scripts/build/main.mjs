@@ -44,7 +44,7 @@ const failed = await together(
       `--out=${path.join(fresh, "docs")}`,
     ],
   ],
-  (_, { said }) => process.stdout.write(said),
+  (_, { code, said }) => (code === 0 ? process.stdout : process.stderr).write(said),
 );
 if (failed.length > 0) process.exit(1);
 

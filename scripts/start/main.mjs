@@ -19,7 +19,8 @@ const table = [jiti, "scripts/start/duties.ts"];
 /** @type {Map<string[], string>} */
 const words = new Map();
 const failed = await together([build, table], (command, { said }) => words.set(command, said));
-for (const command of [build, table]) process.stdout.write(words.get(command) ?? "");
+for (const command of [build, table])
+  (failed.includes(command) ? process.stderr : process.stdout).write(words.get(command) ?? "");
 if (failed.length > 0) process.exit(1);
 console.log("\nAn invented example. Preliminary sizing from typical figures: test in the application.");
 const { url } = await serve(path.join(root, "dist"), Number(port));
