@@ -25,7 +25,7 @@ function resolve(from, target) {
   return [place, `${place}.ts`, `${place}.tsx`, `${place}/index.ts`, `${place}.mjs`].find(isFile) ?? place;
 }
 
-/** Runs the test files; answers the name of the first test that fails, or nothing where all hold. */
+/** Runs the test files; answers the first test that fails, by its file and name, or nothing where all hold. */
 export async function firstFailure(testFiles, mutation) {
   const loaded = new Map();
   const own = (file) => {
@@ -47,13 +47,13 @@ export async function firstFailure(testFiles, mutation) {
     try {
       load(file, collector(tests));
     } catch (error) {
-      return `${path.basename(file)} does not load: ${error.message}`;
+      return { file, name: `${path.basename(file)} does not load: ${error.message}` };
     }
     for (const { name, run } of tests)
       try {
         await run();
       } catch {
-        return name;
+        return { file, name };
       }
   }
   return undefined;

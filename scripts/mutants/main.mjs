@@ -41,15 +41,13 @@ const mutations = chosen
   .flatMap((file) => mutationsOf(file, readFileSync(file, "utf8")))
   .filter((_, i) => i % every === 0);
 
-const isSlow = (file) => /working|units\.test|laws|steps/.test(file);
-const all = [
+const suites = [
   path.join(root, "test/fuzz/found.test.ts"),
   ...under("test/core", ".test.ts"),
   ...under("test/edge", ".test.ts"),
   path.join(root, "test/reference/cases.test.ts"),
   ...under("test/laws", ".test.ts"),
 ];
-const suites = [all.filter((file) => !isSlow(file)), all.filter(isSlow)];
 
 const outcomes = [];
 let next = 0;
