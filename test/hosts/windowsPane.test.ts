@@ -59,7 +59,7 @@ test("what stands in the sheet is not overwritten unasked", async () => {
   await button("Insert at C2 on Duties").click();
   await host.page.getByText("Nothing was written").waitFor();
   expect(sheetNamed("Duties").formulas.size).toBe(0);
-  expect(sheetNamed("Duties").valueAt(1, 2)).toBe("Demo Medlar");
+  expect(sheetNamed("Duties").valueAt(1, 2)).toBe(idler[columnOf("grade")]);
 });
 
 test.each(Object.entries(pieces))("%s is inserted where asked, and computes in the sheet", async (name, text) => {
@@ -152,8 +152,8 @@ test("pasted offers become a table of the workbook, which the decision and the r
   await tab("Offers");
   const headings = ["part", "supplier", "grade", "bore [mm]", "length [mm]", "price [EUR]"];
   const lines = [
-    ["RV-20", "Glasshouse Supply", "Demo Medlar", "20", "20", "1.85"],
-    ["RV-21", "Roofline Parts", "Demo Lovage", "20", "20", "2.40"],
+    ["RV-20", "Supplier A", "Demo Medlar", "20", "20", "1.85"],
+    ["RV-21", "Supplier B", "Demo Lovage", "20", "20", "2.40"],
   ];
   await host.page.getByLabel("Paste offers").fill([headings, ...lines].map((row) => row.join("\t")).join("\n"));
   await button("Read the list").click();
@@ -172,7 +172,7 @@ test("pasted offers become a table of the workbook, which the decision and the r
     expect(errorsOf(sheet)).toEqual([]);
     const formula = [...sheet.formulas.values()].find(({ text }) => text.includes(`BUSH.${id}(`))!;
     expect(formula.text).toContain(`${table.name}[#All]`);
-    expect(JSON.stringify(formula.answer)).toContain("Roofline Parts");
+    expect(JSON.stringify(formula.answer)).toContain("Supplier B");
   }
 });
 

@@ -318,7 +318,7 @@ test("CAUTIONS: moisture, shock, shaft, temperature, unknown columns", () => {
     ]),
   );
   expect(cautions("Demo Sorrel", 2, 0.03, 212, null, null, null, null, null, "inch").join()).toContain(
-    "Short excursions to 284 °F may be borne",
+    "Short excursions to 266 °F may be borne",
   );
   expect(
     cautions("A", 2, 0.03, 23, null, null, null, null, [
