@@ -15,7 +15,7 @@ export function readGiven(name: string, arg: Arg, given: unknown): unknown {
     case "text":
       return textIn(name, given);
     case "span":
-      return isObject(given) ? spanIn(name, given) : readSpan(name, given as Plain, "metric");
+      return spanIn(name, given);
     case "notation":
       return notationIn(name, arg, given);
     case "table":
@@ -78,7 +78,12 @@ function readBefore(name: string, { what }: { readonly what: string }, given: un
 
 type Plain = number | string | boolean;
 const isObject = (given: unknown): given is object => typeof given === "object" && given !== null;
-const isRows = (given: object): given is Cell[][] => Array.isArray(given) && given.every(Array.isArray);
+const isPlain = (given: unknown): given is Plain => ["number", "string", "boolean"].includes(typeof given);
+/** Cells as a sheet has them, blanks and errors among them. */
+const isRow = (row: unknown): row is Cell[] =>
+  Array.isArray(row) &&
+  row.every((cell) => cell === null || cell === undefined || isPlain(cell) || cell instanceof BushError);
+const isRows = (given: object): given is Cell[][] => Array.isArray(given) && given.every(isRow);
 const isCell = (given: unknown): given is Cell =>
   given instanceof BushError || typeof given === "string" || (typeof given === "number" && Number.isFinite(given));
 
@@ -95,7 +100,8 @@ function numberIn(name: string, bounds: Parameters<typeof checkDomain>[1], given
   return given;
 }
 
-function spanIn(name: string, given: object): Span {
+function spanIn(name: string, given: unknown): Span {
+  if (isPlain(given)) return readSpan(name, given, "metric");
   const { low, high } = given as Partial<Record<keyof Span, unknown>>;
   if (typeof low !== "number" || typeof high !== "number") throw mustBe(name, "two temperatures { low, high }", given);
   for (const end of [low, high]) checkDomain(name, { kind: "temperature" }, end, "metric", end);
