@@ -62,7 +62,7 @@ export const startHere: BookSheet = {
     },
     B5: {
       value:
-        "Select a cell with a formula: the strip beside the sheet says what its functions do, or why it is an error. F6 goes from sheet to pane to strip and on round.",
+        "Select a cell with a formula: the strip beside the sheet says what its functions do, or why it is an error. F6 goes round the parts.",
       look: "quiet",
     },
     B7: { value: "Formulas to try", look: "heading" },
