@@ -16,7 +16,12 @@ export function packed({ kind, grades }) {
   const keys = [...new Set(grades.flatMap(({ values }) => Object.keys(values)))];
   const columns = keys.map((key) => {
     const held = grades.map(({ values }) => values[key]);
-    const told = (part) => held.flatMap((entry, i) => (entry?.[part] === undefined ? [] : [[i, entry[part]]]));
+    // each word once, with the grades it is said of
+    const told = (part) =>
+      [...new Set(held.flatMap((entry) => entry?.[part] ?? []))].map((word) => [
+        word,
+        held.flatMap((entry, i) => (entry?.[part] === word ? [i] : [])),
+      ]);
     const places = held.map((entry) => entry && placeOf(entry));
     return [key, held.map((entry) => entry?.value), places, held.map(otherEnd), told("unit"), told("condition")];
   });
@@ -40,7 +45,7 @@ export function unpacked({ kind, names, media, columns, origins }) {
       const value = all[i];
       const end = ends[i];
       if (value === null) continue;
-      const [unit, condition] = parts.map((part) => part.find(([of]) => of === i)?.[1]);
+      const [unit, condition] = parts.map((part) => part.find(([, of]) => of.includes(i))?.[0]);
       const band = end === null ? undefined : end[0] >= 0 ? end : [end, value].sort((a, b) => a - b);
       values[key] = { value, ...origins[places[i]], band, unit, condition };
     }

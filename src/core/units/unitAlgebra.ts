@@ -42,7 +42,8 @@ interface Definition {
 /** What is called here; functions.js has no other methods of mathjs' Unit (scripts/lib/withoutUncalled.mjs names them). */
 export interface Unit {
   equalBase(other: Unit): boolean;
-  toSI(): { toJSON(): { readonly value: number } };
+  /** In the coherent unit of the SI. */
+  readonly value: number;
 }
 interface UnitClass {
   parse(text: string): Unit;
@@ -87,4 +88,4 @@ export function parseUnit(unit: string): Unit | undefined {
 }
 
 /** How many of the one unit make one of the other; both are one of their unit. */
-export const ratioOf = (from: Unit, to: Unit): number => from.toSI().toJSON().value / to.toSI().toJSON().value;
+export const ratioOf = (from: Unit, to: Unit): number => from.value / to.value;
