@@ -3,7 +3,7 @@
  * --base   the address at which it will stand; the manifest there names it
  * --office a folder with office.js, served beside the pages instead of Microsoft's address
  * --contact an e-mail or https address for the help page
- * --only   some parts of webpack.config.js, such as functions,taskpane for Excel without the local sheet
+ * --only   some of functions, taskpane and workbench, such as functions,taskpane for Excel without the local sheet
  * --out    another folder than dist
  */
 import { chmodSync, cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from "node:fs";
@@ -32,17 +32,18 @@ mkdirSync(path.dirname(out), { recursive: true });
 const fresh = mkdtempSync(`${out}.new-`);
 chmodSync(fresh, 0o755); // a server may run as another user
 process.on("exit", () => rmSync(fresh, { recursive: true, force: true }));
-// side by side, the longest first
-const cli = path.join(root, "node_modules/webpack-cli/bin/cli.js");
 const parts = values.only?.split(",") ?? ["workbench", "taskpane", "functions"];
+const pages = parts.filter((part) => part !== "functions");
+const jiti = path.join(root, "node_modules/jiti/lib/jiti-cli.mjs");
+const webpack = path.join(root, "node_modules/webpack-cli/bin/cli.js");
 const failed = await together(
+  // side by side, the longest first
   [
-    ...parts.map((part) => [cli, "--config-name", part, ...environment(), "--output-path", fresh]),
-    [
-      path.join(root, "node_modules/jiti/lib/jiti-cli.mjs"),
-      "scripts/docs/main.ts",
-      `--out=${path.join(fresh, "docs")}`,
-    ],
+    ...(parts.includes("functions") ? [[webpack, ...environment(), "--output-path", fresh]] : []),
+    ...(pages.length > 0
+      ? [[path.join(root, "scripts/build/pages.mjs"), `--only=${pages}`, `--out=${fresh}`, ...office()]]
+      : []),
+    [jiti, "scripts/docs/main.ts", `--out=${path.join(fresh, "docs")}`],
   ],
   (_, { code, said }) => (code === 0 ? process.stdout : process.stderr).write(said),
 );
@@ -68,5 +69,9 @@ rmSync(out, { recursive: true, force: true });
 renameSync(fresh, out);
 
 function environment() {
-  return ["base", "office", "contact"].flatMap((name) => (values[name] ? ["--env", `${name}=${values[name]}`] : []));
+  return ["base", "contact"].flatMap((name) => (values[name] ? ["--env", `${name}=${values[name]}`] : []));
+}
+
+function office() {
+  return values.office ? ["--office=office/office.js"] : [];
 }

@@ -18,7 +18,7 @@ export async function readWorkbook(data: Uint8Array, knows: Knows): Promise<List
     throw new Unreadable(
       `Unpacked it would hold ${Math.round(size / 1e6)} MB, at most ${mostUnpacked / 1e6} MB are read.`,
     );
-  const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ "hucre/xlsx");
+  const { readXlsx } = await import("hucre/xlsx");
   const { sheets } = await readXlsx(data, { maxRows: most.rows + 100 }).catch((error: Error) => {
     throw new Unreadable(`The workbook cannot be read: ${error.message}`);
   });

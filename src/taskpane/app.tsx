@@ -33,7 +33,7 @@ const useStyles = makeStyles({
   line: { height: "32px", borderRadius: tokens.borderRadiusMedium, backgroundColor: tokens.colorNeutralBackground3 },
 });
 
-const Pane = lazy(() => import(/* webpackChunkName: "pane" */ "./pane"));
+const Pane = lazy(() => import("./pane"));
 
 /** The shell paints at once; forms, core and library come after it. */
 export function App({ host }: { host: PaneHost }) {

@@ -16,7 +16,7 @@ export function mount(element: HTMLElement, port: SheetPort, host: Partial<Omit<
 
 /** On the add-in's own page the sheet is Excel's. */
 async function startInExcel(element: HTMLElement): Promise<void> {
-  const { excelHost } = await import(/* webpackChunkName: "excel" */ "./host/excelHost");
+  const { excelHost } = await import("./host/excelHost");
   const host = await excelHost();
   if (host) mount(element, host.port, host);
   else

@@ -4,7 +4,6 @@ import type { Metadata } from "./adapter/metadata";
 import { greenhouse } from "../book/greenhouse/book";
 import { firstControl, goRoundWithF6 } from "./keys";
 import { palette } from "../book/looks";
-import { showPane } from "./pane";
 import { printInstead } from "./print";
 import { showSelection } from "./strip";
 import { showBar } from "./work/bar";
@@ -39,13 +38,14 @@ for (const [name, colour] of Object.entries(palette)) document.documentElement.s
 
 async function open(): Promise<void> {
   const functions = supplyCustomFunctions(globalThis);
-  const [metadata, { mountGrid, readRecord }, store] = await Promise.all([
+  const [metadata, { mountGrid, readRecord }, pane, store] = await Promise.all([
     loadMetadata("functions.json"),
-    import(/* webpackChunkName: "grid" */ "./grid/mount"),
+    import("./grid/mount"),
+    // the add-in's own pane beside the sheet
+    import("../taskpane/main"),
     // a browser may refuse to keep anything: the sheet then says so
     Store.open().catch(() => undefined),
     loadScript("functions.js"),
-    loadScript("taskpane.js"),
   ]);
   const start = await startOf(store, readRecord);
   const sheet = byId("sheet");
@@ -56,7 +56,8 @@ async function open(): Promise<void> {
   workWith({ file, port, bar: showBar(byId("work")), store, start });
   printInstead(port);
   showSelection(byId("strip"), byId("spoken"), port, metadata);
-  showPane(byId("pane"), port);
+  // the page is light, and the strip below explains cells
+  pane.mount(byId("pane"), port, { name: "the local sheet", theme: () => "light", explainsCells: true });
   goRoundWithF6([
     { part: sheet, enter: focus },
     { part: byId("pane"), enter: () => firstControl(byId("pane")).focus() },

@@ -27,7 +27,7 @@ export function TakeList({ sort, port, isFurther, onList }: Props) {
   const [text, setText] = useState("");
   const [busy, setBusy] = useState<{ readonly share: number; readonly stop: () => void }>();
   const [fault, setFault] = useState<string>();
-  const readers = () => import(/* webpackChunkName: "import" */ "./open");
+  const readers = () => import("./open");
 
   const take = async (source: (progress: Progress) => Promise<List>, of: string) => {
     const controller = new AbortController();

@@ -49,7 +49,7 @@ export function workWith({ file, port, bar, store, start }: Work): void {
 
   async function open(chosen: File): Promise<void> {
     const data = new Uint8Array(await chosen.arrayBuffer());
-    const { checkFile, readFile, readText } = await import(/* webpackChunkName: "file" */ "../xlsx/file");
+    const { checkFile, readFile, readText } = await import("../xlsx/file");
     const isText = checkFile(chosen.name, data) === "text";
     const { record, left, remarks } = isText ? readText(chosen.name, data) : await readFile(chosen.name, data);
     const wanted =
@@ -62,7 +62,7 @@ export function workWith({ file, port, bar, store, start }: Work): void {
   }
 
   async function save(): Promise<void> {
-    const { writeFile } = await import(/* webpackChunkName: "file" */ "../xlsx/file");
+    const { writeFile } = await import("../xlsx/file");
     const record = file.record();
     const { file: data, left } = await writeFile(record, (sheet) => port.read(wholeOf(sheet, record)));
     download(`${record.name}.xlsx`, xlsx(data));
@@ -72,7 +72,7 @@ export function workWith({ file, port, bar, store, start }: Work): void {
   }
 
   async function handOver(): Promise<void> {
-    const { writeHandedOver } = await import(/* webpackChunkName: "file" */ "../xlsx/file");
+    const { writeHandedOver } = await import("../xlsx/file");
     const record = file.record();
     const read = (sheet: string) => port.read(wholeOf(sheet, record));
     const { file: data, natives, values } = await writeHandedOver(record, read, port.tables());
@@ -85,7 +85,7 @@ export function workWith({ file, port, bar, store, start }: Work): void {
   }
 
   async function addHandOut(): Promise<void> {
-    const { makeHandOut } = await import(/* webpackChunkName: "hand-outs" */ "./handOuts");
+    const { makeHandOut } = await import("./handOuts");
     const said = await makeHandOut(port, (name, page) => download(name, new Blob([page], { type: "text/html" })));
     if (said) bar.note(said);
   }
