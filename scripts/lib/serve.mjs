@@ -56,7 +56,7 @@ export function answerer(dir, names, headers = {}) {
  * again; Excel shows no icon that must not be kept.
  */
 function cacheOf(file) {
-  if (/\.[\da-f]{12}\.(?:chunk\.)?(?:js|css)$/.test(file)) return "public, max-age=31536000, immutable";
+  if (/\.[A-Z\d]{8}\.js$/.test(file)) return "public, max-age=31536000, immutable";
   return file.endsWith(".png") ? "public, max-age=86400" : "no-cache";
 }
 
