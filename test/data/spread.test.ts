@@ -67,7 +67,7 @@ const expected: Readonly<Record<string, readonly [Word, string]>> = {
   "Bench-lift drum shaft": ["fits", "wearLife"],
   "Roller-door shaft": ["fails", "lowestTemperature"],
   "Steam-lance swivel": ["fails", "highestTemperature"],
-  "Seed-tray washer roller": ["fails", "shortPeak"],
+  "Seed-tray steamer roller": ["fails", "shortPeak"],
   "Lamp-hoist pulley, overhung": ["fails", "edgePressure"],
   "Curtain-winder end bush": ["fails", "tilt"],
   "Compost-gate hinge": ["care", "peakPressure"],
@@ -175,6 +175,11 @@ test.each([
   ["Vent-arm joint on the outside", ["PVDF"]],
   // PTFE with fillers excellent in acids (Neale: The Tribology Handbook, 2nd ed. 1995, A5, p. A5.2), glass excepted
   ["Acid-dosing pump washer", ["PTFE + carbon"]],
+  // the same: water and acids
+  ["Nutrient-mixer thrust collar", ["PTFE + carbon"]],
+  // polyetheretherketone, PTFE and its carbon compound bear steam, polyimides do not (general handbooks of plastics, memory)
+  ["Steam-lance swivel", ["PTFE", "PTFE + carbon", "PEEK"]],
+  ["Seed-tray steamer roller", ["PEEK bearing compound"]],
   // polyethylene of ultra-high molar mass bears abrasion best (memory)
   ["Compost-auger tail washer", ["UHMWPE"]],
   // stiffer, and growing a little less, it keeps its grip

@@ -40,14 +40,16 @@ export const media = criterion(
     id: "media",
     heading: "media",
     kind: "ratio",
-    text: "How the grade bears each medium: resistant passes, limited is care, attacked fails; hotter than the rating holds for is care",
+    text: "How the grade bears each medium: resistant passes, limited is care, attacked fails; hotter than the rating holds for, for a short peak too, is care",
     asked: "where media are named",
     askedBy: ["media"],
-    fields: ["media", "temperature"],
+    fields: ["media", "temperature", "peakTemperature"],
     properties: ["media"],
     source: { key: "practice", at: "rating of the grade" },
     asks: ({ given }) => given.media !== undefined && given.media.length > 0,
   },
-  (values, { given, temperature }) =>
-    together(present(given.media).map((medium) => findingOf(values, medium, temperature.high))),
+  (values, { given, temperature }) => {
+    const hottest = Math.max(temperature.high, given.peakTemperature ?? -Infinity);
+    return together(present(given.media).map((medium) => findingOf(values, medium, hottest)));
+  },
 );

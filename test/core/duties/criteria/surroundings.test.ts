@@ -47,6 +47,15 @@ describe("media: resistant passes, limited is care, attacked fails, unknown is n
   });
   test("at rest as in motion", () =>
     expect(finding("media", full, on({ media: ["fuels"] }, resting)).word).toBe("care"));
+  test("hotter than the rating holds for is care, by the surroundings or their short peak; attacked stays so", () => {
+    const to40 = (rating: "resistant" | "attacked") => ({ ...full, media: [{ medium: "water", rating, to: 40 }] });
+    const at = (high: number, peak?: number) =>
+      on({ media: ["water"], temperature: { low: 20, high }, ...(peak !== undefined && { peakTemperature: peak }) });
+    for (const duty of [at(40), at(30, 40)]) expect(finding("media", to40("resistant"), duty).word).toBe("fits");
+    for (const duty of [at(41), at(30, 41)])
+      expect(said("media", to40("resistant"), duty)).toBe("care, water: rated resistant to 40 °C only, here 41 °C");
+    expect(said("media", to40("attacked"), at(30, 60))).toBe("fails, water: attacked");
+  });
 });
 
 /** Each rating of the grade with what it comes to. */
