@@ -5,7 +5,7 @@ import globals from "globals";
 import tseslint from "typescript-eslint";
 
 const sources = [".ts", ".tsx"];
-/** Imports run one way: faces → book → port → files → edge → core → data. Faces meet only in the built functions.json and functions.js. */
+/** Imports run one way: faces → book → port → files → edge → core → data. Faces meet in the built functions.json and functions.js; the local sheet loads the pane, whole. */
 const faces = ["functions", "taskpane", "workbench", "sheets", "cli"];
 const oneWay = (folder, forbidden) => ({
   files: [`src/${folder}/**/*.{ts,tsx}`],

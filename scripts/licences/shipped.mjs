@@ -1,4 +1,4 @@
-/** Which packages webpack put into a bundle: what stands in the output has to be named with its licence. */
+/** Which packages stand in a bundle, as webpack tells it of its own: each has to be named with its licence. */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 
