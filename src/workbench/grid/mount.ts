@@ -21,6 +21,7 @@ import { openFile } from "./file";
 export { readRecord } from "./file";
 import type { GridFile } from "./file";
 import { withForgettingLexer } from "./lexer";
+import { giveNewSheetsTheFont } from "./newSheets";
 import { forgetOldNotes } from "./notes";
 import { gridPort, newSheet } from "./port";
 import type { GridPort } from "./port";
@@ -100,6 +101,7 @@ export function mountGrid(
   keepTyped(univer.__getInjector());
   takeOnlyWhatIsMeant(api, univer.__getInjector());
   forgetLeftTabs(api, univer.__getInjector());
+  giveNewSheetsTheFont(api);
   fitRows(api, example);
   const focus = (): void => univer.__getInjector().get(ILayoutService).focus();
   // a click on a sheet's tab would leave the keyboard there; one that came from the pane leaves it in the pane

@@ -50,6 +50,8 @@ function recordOf(name: string, book: Workbook): IWorkbookData {
     styles[id] ??= fromFileStyle(cell.style);
     return id;
   };
+  // the grid looks for it on each sheet
+  const defaultStyle = book.defaultFont && fromFileStyle({ font: book.defaultFont });
   const sheets = book.sheets.map((sheet, i) => [`sheet${i + 1}`, sheet] as const);
   const named: KeptName[] = (book.namedRanges ?? [])
     .filter(({ name: own }) => !own.startsWith("_xlnm."))
@@ -60,9 +62,11 @@ function recordOf(name: string, book: Workbook): IWorkbookData {
     appVersion: "",
     locale: LocaleType.EN_US,
     styles,
-    ...(book.defaultFont && { defaultStyle: fromFileStyle({ font: book.defaultFont }) }),
+    ...(defaultStyle && { defaultStyle }),
     sheetOrder: sheets.map(([id]) => id),
-    sheets: Object.fromEntries(sheets.map(([id, sheet]) => [id, sheetOf(id, sheet, styleId)])),
+    sheets: Object.fromEntries(
+      sheets.map(([id, sheet]) => [id, { ...sheetOf(id, sheet, styleId), ...(defaultStyle && { defaultStyle }) }]),
+    ),
     resources: [
       { name: resourceNames.names, data: JSON.stringify(Object.fromEntries(named.map((one) => [one.id, one]))) },
       { name: resourceNames.marks, data: JSON.stringify(bySheet(sheets, marksOf)) },
