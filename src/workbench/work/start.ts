@@ -7,6 +7,8 @@ export interface Start {
   readonly record?: IWorkbookData;
   /** Whether it is to be kept although nobody changed it yet. */
   readonly isNew: boolean;
+  /** When the newest version was kept that there was on opening. */
+  readonly newest?: number;
   /** What to say of it. */
   readonly note: string;
   /** The version that was open before. */
@@ -35,16 +37,19 @@ export async function startOf(
 ): Promise<Start> {
   const wish = JSON.parse(sessionStorage.getItem(place) ?? "null") as Wish | null;
   sessionStorage.removeItem(place);
+  const versions = (await store?.versions().catch(() => [])) ?? [];
+  const newest = versions[0]?.at;
   if (wish) {
     const text = wish.key === undefined ? undefined : await store?.version(wish.key);
-    return { record: text === undefined ? undefined : read(text), isNew: true, note: wish.note, back: wish.back };
+    const record = text === undefined ? undefined : read(text);
+    return { record, isNew: true, newest, note: wish.note, back: wish.back };
   }
-  const versions = (await store?.versions().catch(() => [])) ?? [];
   const records = versions.map(({ text }) => read(text));
   const isBroken = versions.length > 0 && !records[0];
   return {
     record: records.find((record) => record !== undefined),
     isNew: false,
+    newest,
     note: isBroken ? "What was last kept here cannot be read; this is what was kept before it." : "",
   };
 }

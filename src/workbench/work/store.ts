@@ -28,10 +28,10 @@ export class Store {
     );
   }
 
-  /** Newest first. */
+  /** Last kept first; a tab may keep on writing its version while another one begins some. */
   async versions(): Promise<Version[]> {
     const [keys, values] = await Promise.all([this.db.getAllKeys("versions"), this.db.getAll("versions")]);
-    return values.map((value, i) => ({ ...value, key: present(keys[i]) })).reverse();
+    return values.map((value, i) => ({ ...value, key: present(keys[i]) })).sort((a, b) => b.at - a.at || b.key - a.key);
   }
 
   async version(key: number): Promise<string | undefined> {

@@ -6,7 +6,7 @@ import { keep } from "./keep";
 import { openAnew } from "./start";
 import type { Start } from "./start";
 import type { Store } from "./store";
-import { isWarning, keptText, versionText } from "./words";
+import { isWarning, keptText, time, versionText } from "./words";
 
 export interface Work {
   readonly file: GridFile;
@@ -18,7 +18,17 @@ export interface Work {
 
 /** Keeps the sheet; opens, saves and begins anew. */
 export function workWith({ file, port, bar, store, start }: Work): void {
-  const keeper = keep(file, store, start.isNew, (kept) => bar.state(keptText(kept), isWarning(kept)));
+  const keeper = keep({
+    file,
+    store,
+    start,
+    told: (kept) => bar.state(keptText(kept), isWarning(kept)),
+    overtaken: ({ at, text }) =>
+      bar.note(
+        `Another tab kept changes at ${time(at)} that are not in here. They stay among the versions; from now on this sheet is kept.`,
+        { label: "Open them", act: told(() => replace("These are the other tab's changes.", text)) },
+      ),
+  });
   let isLeaving = false;
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "hidden") void keeper.flush();
