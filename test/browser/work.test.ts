@@ -3,6 +3,7 @@ import { readFile } from "node:fs/promises";
 import os from "node:os";
 import path from "node:path";
 import { readXlsx } from "hucre/xlsx";
+import type { Page } from "playwright-core";
 import { convert, officePath } from "../../scripts/lib/office";
 import { typedFormula } from "../../src/book/storedFormula";
 import { addressOf } from "../../src/port/address";
@@ -55,13 +56,18 @@ test("whatever is typed stays what it was, and a formula typed after it answers"
 const own = "Sheet1";
 /** p = F/(d·L), the definition of mean pressure on the projected area. */
 const loads = Array.from({ length: 20 }, (_, i) => 150 + 37 * i);
-const pressures = loads.map((load) => load / (20 * 15));
-const variants = () => sheet.read({ sheet: own, row: 1, col: 0, rows: 20, cols: 4 });
-const expectVariants = () =>
+/** One more in the third row, which is inserted. */
+const moreLoads = [loads[0]!, 168, ...loads.slice(1)];
+const expectVariants = (wanted = moreLoads) =>
   eventually(async () => {
-    const filled = await variants();
-    expect(filled.map(([load]) => load!.value)).toEqual(loads);
-    filled.forEach((line, i) => expect(line[3]!.value).toBeCloseTo(pressures[i]!, 12));
+    const filled = await sheet.read({ sheet: own, row: 1, col: 0, rows: wanted.length, cols: 4 });
+    expect(filled.map(([load]) => load!.value)).toEqual(wanted);
+    filled.forEach((line, i) => expect(line[3]!.value).toBeCloseTo(wanted[i]! / (20 * 15), 12));
+    const sum = await sheet.cell(own, `A${wanted.length + 3}`);
+    expect([sum.formula, sum.value]).toEqual([
+      `=SUM(A2:A${wanted.length + 1})`,
+      wanted.reduce((total, load) => total + load),
+    ]);
     expect(filled.map((line) => line[3]!.formula)).toEqual(
       filled.map((_, i) => `=BUSH.PRESSURE(A${i + 2},B${i + 2},C${i + 2})`),
     );
@@ -95,31 +101,82 @@ test("twenty variants and a grade of one's own are typed below their headings on
   await page.keyboard.press("Control+b");
   await select("B2", 20, 3);
   await page.keyboard.press("Control+d");
+  await sheet.type(own, "A23", "=SUM(A2:A21)");
+  await expectVariants(loads);
+}, 240000);
+
+test("a row inserted by the menu of its heading takes what refers to the rows below along; undo takes it back", async () => {
+  const { page } = sheet;
+  // the sheet scrolls to what is selected, so that the third heading is where it is looked for
+  await sheet.select(own, "A1");
+  const { x, y } = (await page.locator("#sheet canvas[id^=univer-sheet-main]").first().boundingBox())!;
+  await page.mouse.click(x + 20, y + 20 + 2.5 * 24, { button: "right" });
+  // on the word: in the middle of the button stands how many
+  await page.getByRole("button", { name: /^Insert .* rows above$/ }).click({ position: { x: 35, y: 14 } });
+  const sum = async (address: string) => (await sheet.cell(own, address)).formula;
+  await eventually(async () => expect(await sum("A24")).toBe("=SUM(A2:A22)"));
+  await page.keyboard.press("Control+z");
+  await expectVariants(loads);
+  await page.keyboard.press("Control+y");
+  await eventually(async () => expect(await sum("A24")).toBe("=SUM(A2:A22)"));
+  await typeAcross("A3", ["168", "20", "15", "=BUSH.PRESSURE(A3,B3,C3)"], "Tab");
   await expectVariants();
 }, 240000);
 
-test("what was typed is there after the page was opened anew", async () => {
+/** The texts of all versions that the browser keeps. */
+const versions = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<string[]>((resolve, reject) => {
+        const opening = indexedDB.open("bushcell");
+        opening.onerror = () => reject(opening.error!);
+        opening.onsuccess = () => {
+          const all = opening.result.transaction("versions").objectStore("versions").getAll();
+          all.onsuccess = () => resolve((all.result as { text: string }[]).map(({ text }) => text));
+          opening.result.close();
+        };
+      }),
+  );
+
+test("a second tab says that the first one holds the file, that it fell behind, and what it lacks once that is closed", async () => {
+  const { page } = sheet;
   await sheet.type("Mine", "D1", "800");
   await sheet.type("Mine", "D2", "=BUSH.PRESSURE(D1,20,15)");
   await sheet.type("Mine", "F1", "=BUSH.GRADES()");
   await eventually(async () => expect(await value("F1")).toBe("grade"));
-  await eventually(async () => expect(await sheet.work()).toContain("Kept in this browser at"));
-  await sheet.reopen(() => sheet.page.reload());
+  await eventually(async () => expect((await versions(page)).at(-1)).toContain("=BUSH.GRADES()"));
+  const other = await page.context().newPage();
+  const told = (words: string) =>
+    eventually(async () => expect(await other.locator("#work").innerText()).toContain(words), 60000);
+  await other.goto(page.url());
+  await told("Another tab holds the file: changes here are not kept.");
+  await page.bringToFront();
+  await sheet.type("Mine", "D3", "typed in the first");
+  await told("Another tab holds the file and has changed it since: changes here are not kept.");
+  await other.bringToFront();
+  await eventually(async () => {
+    await other.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 300, y: 300 } });
+    expect(await other.locator("#sheet :focus").count()).toBe(1);
+  });
+  await other.keyboard.type("typed in the second");
+  await other.keyboard.press("Enter");
+  // the first one goes
+  await page.goto("about:blank");
+  await told("that are not in here. They stay among the versions; from now on this sheet is kept. Open them");
+  const kept = await versions(other);
+  expect(kept.at(-1)).toContain("typed in the second");
+  expect(kept.at(-1)).not.toContain("typed in the first");
+  expect(kept.at(-2)).toContain("typed in the first");
+  await other.close();
+}, 240000);
+
+test("what was typed is there after the page was opened anew", async () => {
+  await sheet.reopen(() => sheet.page.goBack());
   await expectVariants();
   // p = F/(d·L), the definition of mean pressure on the projected area
   await eventually(async () => expect(await value("D2")).toBeCloseTo(800 / (20 * 15), 12));
   await eventually(async () => expect(await value("F1")).toBe("grade"));
   expect(await value("A1")).toBe(signs[0]);
-}, 240000);
-
-test("a second tab says that the first one holds the file", async () => {
-  const other = await sheet.page.context().newPage();
-  await other.goto(sheet.page.url());
-  await eventually(
-    async () => expect(await other.locator("#work").innerText()).toContain("Another tab holds the file"),
-    60000,
-  );
-  await other.close();
 }, 240000);
 
 const names = ["Start here", "Duties", "Shortlist", "Grades", "Fit", "Quotes", "Worked example", "Mine", own];
@@ -162,14 +219,35 @@ async function expectSameInOffice(saved: Uint8Array): Promise<void> {
   expect(office).toEqual(mine);
 }
 
-test("a saved file opens again with every value, formula and text the same, and undo goes back across it", async () => {
+/** How sheets look where no scroll bar reaches, made small: a hair's breadth beside counts for nothing, another font for much. */
+async function looks(): Promise<number[]> {
+  const found: number[] = [];
+  for (const name of ["Start here", own]) {
+    await sheet.select(name, "A1");
+    let last: number[] = [];
+    await eventually(async () => {
+      const before = last;
+      last = await sheet.page.locator("#sheet canvas[id^=univer-sheet-main]").evaluate((drawn) => {
+        const small = Object.assign(document.createElement("canvas"), { width: 80, height: 40 }).getContext("2d")!;
+        small.drawImage(drawn as HTMLCanvasElement, 0, 0, 800, 400, 0, 0, 80, 40);
+        return [...small.getImageData(0, 0, 80, 40).data];
+      });
+      // the drawing rests
+      expect(last).toEqual(before);
+    });
+    found.push(...last);
+  }
+  return found;
+}
+
+test("a saved file opens again with every value, formula, text and look the same, and undo goes back across it", async () => {
   await eventually(async () => expect(await duty()).not.toBe(""));
   const before = await everything();
   expect(before.map((cells) => cells.length).every((filled) => filled > 1)).toBe(true);
+  const looked = await looks();
   await sheet.select("Mine", "A1");
   const [saved] = await Promise.all([sheet.page.waitForEvent("download"), sheet.page.keyboard.press("Control+s")]);
   await eventually(async () => expect(await sheet.work()).toContain("Saved as Rooftop greenhouse.xlsx."));
-
   const file = await readFile(await saved.path());
   await expectSameInOffice(new Uint8Array(file));
 
@@ -181,6 +259,7 @@ test("a saved file opens again with every value, formula and text the same, and 
   // once the slowest sheet has answered, so that the page is not asked for everything while it still computes
   await eventually(async () => expect(await duty()).not.toBe(""), 60000);
   await eventually(async () => expect(await everything()).toEqual(before), 60000);
+  expect(Math.max(...(await looks()).map((shade, i) => Math.abs(shade - looked[i]!)))).toBeLessThan(8);
 
   await sheet.reopen(() => button("Undo that").click());
   await eventually(async () => expect(await value("D1")).toBe(900));

@@ -1,7 +1,13 @@
 import { BooleanNumber, CellValueType } from "@univerjs/core";
 import type { ICellData, IRange, Nullable } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { ErrorType, FormulaDataModel, ILayoutService, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
+import {
+  ErrorType,
+  FormulaDataModel,
+  ILayoutService,
+  ScrollToCellOperation,
+  SheetsSelectionsService,
+} from "@univerjs/preset-sheets-core";
 import { areaOf, referenceTo } from "../../port/address";
 import { freeName, tableNameOf } from "../../port/names";
 import { noteOf } from "./notes";
@@ -140,7 +146,10 @@ export function gridPort(api: FUniver): GridPort {
     },
     select(place) {
       book().setActiveSheet(sheetNamed(place.sheet));
-      rangeOf(place).activate();
+      const range = rangeOf(place);
+      range.activate();
+      // scrolls where it is out of view, once the grid is drawn
+      api.syncExecuteCommand(ScrollToCellOperation.id, { unitId: book().getId(), range: range.getRange() });
     },
     watch(changed) {
       // not the grid's own event of this name: it is silent until some seconds after opening
