@@ -56,7 +56,8 @@ const { metafile } = await build({
   metafile: true,
   legalComments: "none",
   define: { "process.env.NODE_ENV": '"production"' },
-  target: reading("main.tsx").target,
+  // the web views of older Macs lack static blocks, as they lack lookbehind
+  target: [reading("main.tsx").target, "safari15"],
   jsx: reading("main.tsx").jsx,
   plugins: [withoutPatterns, citations],
 });
