@@ -37,7 +37,7 @@ function paperOf(port: GridPort): string {
   const cells = port.read({ sheet: at.sheet, row: 0, col: 0, ...most });
   const [, name] = /^=\s*BUSH\.(DUTYSHEET|DECISION)\(/i.exec(formula) ?? [];
   const lines = name && answer(start);
-  if (!lines) return sheetBody(at.sheet, cells, port.frozen(at.sheet));
+  if (!lines) return sheetBody(at.sheet, cells, port.frozen(at.sheet), (row) => port.isShown(at.sheet, row));
   if (name.toUpperCase() === "DUTYSHEET") return element("div", recordBody(lines), "record");
   const ranking = cornerOf(cells, formula.replace(/DECISION/i, "QUOTES"));
   return element("div", decisionBody(lines, ranking && answer(ranking)), "record");

@@ -14,12 +14,14 @@ const textAt = (line: Line, col: number): string => present(line[col]).text;
 
 /**
  * The filled part of a sheet with its addresses: as many tables below each other as it needs to lose no column. Columns that
- * stay in view begin each of them, and the last row that stays in view heads them again on each page.
+ * stay in view begin each of them, and the last row that stays in view heads them again on each page. A hidden row is left out,
+ * as its number then is.
  */
 export function sheetBody(
   name: string,
   cells: readonly Line[],
   frozen: { readonly rows: number; readonly columns: number },
+  isShown: (row: number) => boolean = () => true,
 ): string {
   const width = Math.max(0, ...cells.map((line) => line.findLastIndex(({ text }) => text !== "") + 1));
   const cols = Array.from({ length: width }, (_, c) => c).filter((c) => cells.some((line) => textAt(line, c) !== ""));
@@ -43,7 +45,7 @@ export function sheetBody(
   const bands = bandsOf(cols, held, signs);
   const tables = bands.flatMap((band) => {
     const letters = element("tr", ["", ...band.map(columnName)].map((letter) => element("th", letter)).join(""));
-    const rows = cells.map((line, r) => rowOf(line, r, band));
+    const rows = cells.map((line, r) => (isShown(r) ? rowOf(line, r, band) : ""));
     const table = (head: string, body: readonly string[]): string =>
       element("table", element("thead", head) + element("tbody", body.join("")));
     const above = rows.slice(0, Math.max(0, heading));

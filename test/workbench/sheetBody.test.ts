@@ -53,3 +53,17 @@ test("a sheet without frozen titles is one table under its letters", () => {
   expect(more).toEqual([]);
   expect(table).toEqual({ head: [["", "A", "B"]], body: [["1", "a &lt;b&gt;", "2"]] });
 });
+
+test("a row that a filter hides is left out, and those around it keep their numbers", () => {
+  const lines = sheet([
+    ["load", "p"],
+    ["300", "1"],
+    ["150", "0.5"],
+    ["450", "1.5"],
+  ]);
+  const [table] = tablesOf(sheetBody("Mine", lines, { rows: 1, columns: 0 }, (row) => row !== 2));
+  expect(table!.body).toEqual([
+    ["2", "300", "1"],
+    ["4", "450", "1.5"],
+  ]);
+});

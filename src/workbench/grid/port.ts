@@ -34,6 +34,8 @@ export interface GridPort extends SheetPort {
   /** Rows and columns of a sheet that stay in view. */
   frozen(sheet: string): { readonly rows: number; readonly columns: number };
   hasSheet(name: string): boolean;
+  /** Whether neither a filter nor a hand hides a row. */
+  isShown(sheet: string, row: number): boolean;
   /** Adds worksheets as they are described, shows the first of them, and gives it the keyboard. */
   addSheets(sheets: readonly BookSheet[]): void;
 }
@@ -138,6 +140,7 @@ export function gridPort(api: FUniver): GridPort {
       return { rows: ySplit, columns: xSplit };
     },
     hasSheet: (name) => book().getSheetByName(name) !== null,
+    isShown: (sheet, row) => sheetNamed(sheet).getSheet().getRowVisible(row),
     addSheets(sheets) {
       for (const sheet of sheets.map(recordOf)) book().create(sheet.name, sheet.rowCount, sheet.columnCount, { sheet });
       const [first] = sheets;
