@@ -1,5 +1,6 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
+import { brotliCompressSync, constants } from "node:zlib";
 import { chromium } from "playwright-core";
 import { browserPath } from "../scripts/lib/browser.mjs";
 import { root } from "../scripts/lib/root.mjs";
@@ -15,25 +16,26 @@ export async function localPage() {
   const server = await serve(dist);
   const browser = await chromium.launch({ executablePath: browserPath(), args: flags });
   const page = await browser.newPage();
-  let bytes = 0;
-  page.on("response", async (response) => {
-    const { responseBodySize } = await response.request().sizes();
-    bytes += responseBodySize;
-  });
+  const bodies = [];
+  page.on("response", (response) => bodies.push(response.body()));
   await page.goto(server.url);
   await page.waitForFunction(() => "bushcell" in globalThis, null, { timeout: 60_000 });
   const interactive = await page.evaluate(() => performance.now());
   const words = await page.evaluate(() => performance.getEntriesByName("first-contentful-paint")[0]?.startTime ?? NaN);
   const verdict = await typedVerdict(page);
+  const bytes = (await Promise.all(bodies)).reduce((sum, body) => sum + compressed(body), 0);
   await browser.close();
   await server.close();
   return [
     { name: "the local sheet: s to its first words", ratio: words / 1000, limit: 0.2 },
     { name: "the local sheet: s until it answers", ratio: interactive / 1000, limit: 1.5 },
     { name: "the local sheet: s from a typed load to its verdict, median of 9", ratio: verdict / 1000, limit: 0.35 },
-    { name: "the local sheet: MB over the wire", ratio: bytes / 1e6, limit: 2.4 },
+    { name: "the local sheet: MB, compressed as hosts do it", ratio: bytes / 1e6, limit: 2.4 },
   ].map((one) => ({ ...one, note: "absolute: on a quiet machine" }));
 }
+
+/** Our own server sends what it has as it is: it stays on this machine. */
+const compressed = (body) => brotliCompressSync(body, { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }).length;
 
 async function typedVerdict(page) {
   await page.evaluate(

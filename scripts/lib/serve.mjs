@@ -1,15 +1,11 @@
-/** Serves a built folder on this machine only; a busy port gives way to the next. */
+/** Serves a built folder on this machine only, so that nothing is compressed; a busy port gives way to the next. */
 import { realpath } from "node:fs/promises";
 import { createServer } from "node:http";
 import path from "node:path";
-import { constants } from "node:zlib";
-import compression from "compression";
 import send from "send";
 
 const address = "127.0.0.1";
 const tries = 50;
-/** The local sheet has megabytes, of which a quarter goes over the wire; a step above the usual saves a sixteenth of it. */
-const compress = compression({ brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } } });
 
 /** @returns {Promise<{ url: string, close: () => Promise<void> }>} */
 export async function serve(dir, port = 0) {
@@ -39,15 +35,13 @@ export function answerer(dir, names, headers = {}) {
     }
     const [pathname] = request.url.split("?");
     if (await leadsOut(folder, pathname)) return refuse(response, 403);
-    const answer = () =>
-      send(request, pathname, { root: folder, cacheControl: false })
-        .on("headers", (_, file) => {
-          const all = { ...headers, "X-Content-Type-Options": "nosniff", "Cache-Control": cacheOf(file) };
-          for (const [name, value] of Object.entries(all)) response.setHeader(name, value);
-        })
-        .on("error", ({ status }) => refuse(response, status))
-        .pipe(response);
-    compress(request, response, answer);
+    send(request, pathname, { root: folder, cacheControl: false })
+      .on("headers", (_, file) => {
+        const all = { ...headers, "X-Content-Type-Options": "nosniff", "Cache-Control": cacheOf(file) };
+        for (const [name, value] of Object.entries(all)) response.setHeader(name, value);
+      })
+      .on("error", ({ status }) => refuse(response, status))
+      .pipe(response);
   };
 }
 
