@@ -41,7 +41,12 @@ test("files of several suppliers, each in its own way of writing, are one rankin
   expect(code).toBe(0);
   expect(rows.map((row) => row.part).sort()).toEqual(["007", "1E5", "A,1"]);
   const of = (part: string) => rows.find((row) => row.part === part)!;
-  expect(of("007")).toMatchObject({ "unit price": "1.125", quantity: "1000", "lead time [d]": "42", supplier: "North" });
+  expect(of("007")).toMatchObject({
+    "unit price": "1.125",
+    quantity: "1000",
+    "lead time [d]": "42",
+    supplier: "North",
+  });
   expect(of("1E5")).toMatchObject({ "unit price": "0.95", quantity: "100", "lead time [d]": "0" });
   // 1200.50 USD at 0.5, with 4.5 % customs duty; 25/32 in
   expect(of("A,1")).toMatchObject({ "unit price": "600.25", landed: "627.261", currency: "EUR" });
