@@ -16,11 +16,14 @@ import { together } from "../lib/together.mjs";
 
 const string = /** @type {const} */ ({ type: "string" });
 const values = options({ base: string, office: string, contact: string, only: string, out: string });
+const all = ["workbench", "taskpane", "functions"];
 try {
   if (values.base !== undefined) checkedAddress(values.base);
   if (values.contact !== undefined) contactAddress(values.contact);
   if (values.office !== undefined && !existsSync(path.join(values.office, "office.js")))
     throw new Error(`--office must be a folder that holds office.js, got ${values.office}`);
+  if (values.only?.split(",").some((part) => !all.includes(part)))
+    throw new Error(`--only must name some of ${all.join(", ")}, got ${values.only}`);
 } catch (error) {
   stop(error.message);
 }
@@ -32,7 +35,7 @@ mkdirSync(path.dirname(out), { recursive: true });
 const fresh = mkdtempSync(`${out}.new-`);
 chmodSync(fresh, 0o755); // a server may run as another user
 process.on("exit", () => rmSync(fresh, { recursive: true, force: true }));
-const parts = values.only?.split(",") ?? ["workbench", "taskpane", "functions"];
+const parts = values.only?.split(",") ?? all;
 const pages = parts.filter((part) => part !== "functions");
 const jiti = path.join(root, "node_modules/jiti/lib/jiti-cli.mjs");
 const webpack = path.join(root, "node_modules/webpack-cli/bin/cli.js");

@@ -104,6 +104,7 @@ test("a wrong option is refused before anything is built", () => {
     "--contact=nobody",
     "--contact=http://static.example",
     "--office=/nowhere",
+    "--only=functions,pane",
     "--bass=https://static.example",
   ]) {
     const { code, err } = node("scripts/build/main.mjs", option, `--out=${path.join(folder, "none")}`);
