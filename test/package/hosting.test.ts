@@ -109,7 +109,7 @@ test("a wrong option is refused before anything is built", () => {
   ]) {
     const { code, err } = node("scripts/build/main.mjs", option, `--out=${path.join(folder, "none")}`);
     expect([option, code]).toEqual([option, 1]);
-    expect(err).toMatch(/--?(base|office|bass|contact)/);
+    expect(err).toContain(option.slice(0, option.indexOf("=")));
   }
   expect(existsSync(path.join(folder, "none"))).toBe(false);
 });
