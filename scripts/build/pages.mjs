@@ -10,7 +10,7 @@ import { options } from "../lib/command.mjs";
 import { withPolicy } from "../lib/policy.mjs";
 import { reading } from "../lib/esbuildLoader.mjs";
 import { root } from "../lib/root.mjs";
-import { folderOf } from "../licences/shipped.mjs";
+import { foldersOf } from "../licences/shipped.mjs";
 
 const string = /** @type {const} */ ({ type: "string" });
 const { out = "dist", only = "workbench,taskpane", office } = options({ out: string, only: string, office: string });
@@ -82,8 +82,5 @@ function packagesOf(/** @type {string[]} */ entries) {
   const files = new Set(Object.keys(outputs).filter((file) => entries.includes(outputs[file].entryPoint ?? "")));
   for (const file of files) for (const { path: place } of outputs[file].imports) files.add(place);
   const inputs = [...files].flatMap((file) => Object.entries(outputs[file].inputs));
-  const folders = inputs.flatMap(([file, { bytesInOutput }]) =>
-    bytesInOutput > 0 ? (folderOf(path.join(root, file)) ?? []) : [],
-  );
-  return [...new Set(folders)].sort();
+  return foldersOf(inputs.flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [path.join(root, file)] : [])));
 }

@@ -20,9 +20,14 @@ export class ListPackages {
 
 /** Folders of the packages whose modules stand in a compilation, joined modules included. */
 function packagesIn(modules) {
-  const files = [...modules].flatMap((module) => [module, ...(module.modules ?? [])].map((one) => one.resource));
-  return [...new Set(files.flatMap((file) => folderOf(file?.split("?")[0]) ?? []))].sort();
+  return foldersOf([...modules].flatMap((module) => [module, ...(module.modules ?? [])].map((one) => one.resource)));
 }
+
+/**
+ * Folders of the packages that files belong to, in order; a file may have a query behind it, as webpack writes it.
+ * @type {(files: (string | undefined)[]) => string[]}
+ */
+export const foldersOf = (files) => [...new Set(files.flatMap((file) => folderOf(file?.split("?")[0]) ?? []))].sort();
 
 /** "…/node_modules/@scope/name"; nothing for a file of our own. */
 export function folderOf(file) {
