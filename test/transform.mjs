@@ -1,6 +1,6 @@
 /** jest's reader of TypeScript, and of the packages that are ES modules. */
 import { transformSync } from "esbuild";
-import { reading } from "../scripts/lib/esbuildLoader.mjs";
+import { reading } from "../scripts/lib/reading.mjs";
 
 export default {
   process: (text, file) =>

@@ -38,11 +38,12 @@ process.on("exit", () => rmSync(fresh, { recursive: true, force: true }));
 const parts = values.only?.split(",") ?? all;
 const pages = parts.filter((part) => part !== "functions");
 const jiti = path.join(root, "node_modules/jiti/lib/jiti-cli.mjs");
-const webpack = path.join(root, "node_modules/webpack-cli/bin/cli.js");
 const failed = await together(
   // side by side, the longest first
   [
-    ...(parts.includes("functions") ? [[webpack, ...environment(), "--output-path", fresh]] : []),
+    ...(parts.includes("functions")
+      ? [[path.join(root, "scripts/build/functions.mjs"), `--out=${fresh}`, ...given("base", "contact")]]
+      : []),
     ...(pages.length > 0
       ? [[path.join(root, "scripts/build/pages.mjs"), `--only=${pages}`, `--out=${fresh}`, ...office()]]
       : []),
@@ -71,8 +72,9 @@ if (existsSync(sheets)) renameSync(sheets, path.join(fresh, "sheets"));
 rmSync(out, { recursive: true, force: true });
 renameSync(fresh, out);
 
-function environment() {
-  return ["base", "contact"].flatMap((name) => (values[name] ? ["--env", `${name}=${values[name]}`] : []));
+/** Options that are handed on as they were given. */
+function given(/** @type {("base" | "contact")[]} */ ...names) {
+  return names.flatMap((name) => (values[name] ? [`--${name}=${values[name]}`] : []));
 }
 
 function office() {

@@ -5,12 +5,12 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { build } from "esbuild";
-import { citationsOf } from "../lib/citations.mjs";
 import { options } from "../lib/command.mjs";
 import { withPolicy } from "../lib/policy.mjs";
-import { reading } from "../lib/esbuildLoader.mjs";
+import { reading } from "../lib/reading.mjs";
 import { root } from "../lib/root.mjs";
-import { foldersOf } from "../licences/shipped.mjs";
+import { packagesIn } from "../licences/shipped.mjs";
+import { citations } from "./rewritten.mjs";
 
 const string = /** @type {const} */ ({ type: "string" });
 const { out = "dist", only = "workbench,taskpane", office } = options({ out: string, only: string, office: string });
@@ -34,15 +34,6 @@ const withoutPatterns = {
       importer.includes("engine-render") ? { path: path.join(root, "src/workbench/grid/noPattern.ts") } : undefined,
     ),
 };
-const citations = {
-  name: "citations",
-  setup: (/** @type {import("esbuild").PluginBuild} */ { onLoad }) =>
-    onLoad({ filter: /[\\/]data[\\/]sources\.json$/ }, ({ path: file }) => ({
-      contents: JSON.stringify(citationsOf(readFileSync(file, "utf8"))),
-      loader: "json",
-    })),
-};
-
 const { metafile } = await build({
   absWorkingDir: root,
   entryPoints: Object.assign({}, ...names.map((name) => parts[name].entries)),
@@ -73,14 +64,8 @@ for (const name of names) {
       ...(isMicrosofts ? [microsoft] : []),
     ),
   );
-  writeFileSync(path.join(out, `packages-in-${name}.json`), JSON.stringify(packagesOf(Object.values(entries))));
-}
-
-/** Folders of the packages whose code stands in what is loaded from these entries, at once or later. */
-function packagesOf(/** @type {string[]} */ entries) {
-  const { outputs } = metafile;
-  const files = new Set(Object.keys(outputs).filter((file) => entries.includes(outputs[file].entryPoint ?? "")));
-  for (const file of files) for (const { path: place } of outputs[file].imports) files.add(place);
-  const inputs = [...files].flatMap((file) => Object.entries(outputs[file].inputs));
-  return foldersOf(inputs.flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [path.join(root, file)] : [])));
+  writeFileSync(
+    path.join(out, `packages-in-${name}.json`),
+    JSON.stringify(packagesIn(metafile, Object.values(entries))),
+  );
 }

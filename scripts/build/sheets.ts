@@ -1,15 +1,14 @@
 /** `npm run build:sheets [-- --out=folder]`: the Google Sheets add-on, Code.gs and appsscript.json, into dist/sheets/. */
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import MinimizerPlugin from "minimizer-webpack-plugin";
-import webpack from "webpack";
+import { build } from "esbuild";
 import { options } from "../lib/command.mjs";
 import { catalogue } from "../../src/core";
 import { functionText, parametersOf, resultText } from "../../src/core/describe";
 import type { Formula } from "../../src/core/formula";
 import { version } from "../../package.json";
 import { writeNotices } from "../licences/notices.mjs";
-import { ListPackages } from "../licences/shipped.mjs";
+import { packagesIn } from "../licences/shipped.mjs";
 import { root } from "../lib/root.mjs";
 
 const values = options({ out: { type: "string", default: "dist/sheets" } });
@@ -18,37 +17,25 @@ const out = path.resolve(root, values.out);
 /** A form of the language that Apps Script has long read. */
 const target = "es2020";
 
-/** The core and its edge as one script that leaves one global. */
+/** The core and its edge as one script that leaves one global; its packages are listed beside it. */
 async function bundle(): Promise<string> {
-  const compiler = webpack({
-    mode: "production",
-    devtool: false,
-    target: ["web", target],
-    entry: path.join(root, "src/sheets/main.ts"),
-    output: { path: out, filename: "core.js", library: { name: "Bushcell", type: "var" } },
-    resolve: { extensions: [".ts", ".js"] },
-    module: {
-      rules: [{ test: /\.ts$/, loader: path.join(root, "scripts/lib/esbuildLoader.mjs"), options: { target } }],
-    },
+  const { outputFiles, metafile } = await build({
+    absWorkingDir: root,
+    entryPoints: ["src/sheets/main.ts"],
+    outfile: path.join(out, "core.js"),
+    write: false,
+    bundle: true,
+    format: "iife",
+    globalName: "Bushcell",
+    charset: "utf8",
+    minify: true,
+    target,
+    metafile: true,
     // the licence comments that a part asks to be shown stay where they are
-    optimization: {
-      minimizer: [
-        new MinimizerPlugin({ minify: { implementation: MinimizerPlugin.esbuildMinify, options: { target } } }),
-      ],
-    },
-    plugins: [new ListPackages("packages-in-Code.gs.json")],
-    performance: { hints: false },
+    legalComments: "inline",
   });
-  await new Promise<void>((resolve, reject) =>
-    compiler.run((error, stats) => {
-      if (error || stats?.hasErrors()) reject(error ?? new Error(stats!.toString("errors-only")));
-      else compiler.close(() => resolve());
-    }),
-  );
-  const file = path.join(out, "core.js");
-  const code = readFileSync(file, "utf8");
-  rmSync(file);
-  return code;
+  writeFileSync(path.join(out, "packages-in-Code.gs.json"), JSON.stringify(packagesIn(metafile)));
+  return outputFiles.map(({ text }) => text).join("");
 }
 
 /** A global function with the comment from which Sheets makes its hints. */

@@ -1,33 +1,23 @@
-/** Which packages stand in a bundle, as webpack tells it of its own: each has to be named with its licence. */
+/** Which packages stand in a bundle, as esbuild tells it: each has to be named with its licence. */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
-
-export class ListPackages {
-  constructor(file) {
-    this.file = file;
-  }
-  apply(compiler) {
-    const { webpack } = compiler;
-    compiler.hooks.thisCompilation.tap("ListPackages", (compilation) => {
-      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_REPORT;
-      compilation.hooks.processAssets.tap({ name: "ListPackages", stage }, () => {
-        const text = JSON.stringify(packagesIn(compilation.modules));
-        compilation.emitAsset(this.file, new webpack.sources.RawSource(text));
-      });
-    });
-  }
-}
-
-/** Folders of the packages whose modules stand in a compilation, joined modules included. */
-function packagesIn(modules) {
-  return foldersOf([...modules].flatMap((module) => [module, ...(module.modules ?? [])].map((one) => one.resource)));
-}
+import { root } from "../lib/root.mjs";
 
 /**
- * Folders of the packages that files belong to, in order; a file may have a query behind it, as webpack writes it.
- * @type {(files: (string | undefined)[]) => string[]}
+ * Folders of the packages whose code stands in what esbuild made: of all, or of what is loaded from these entries, at once or later.
+ * @param {import("esbuild").Metafile} metafile of a build with the root as its working directory
+ * @param {string[]} [entries]
  */
-export const foldersOf = (files) => [...new Set(files.flatMap((file) => folderOf(file?.split("?")[0]) ?? []))].sort();
+export function packagesIn({ outputs }, entries) {
+  const wanted = (/** @type {string} */ file) => entries?.includes(outputs[file].entryPoint ?? "") ?? true;
+  const files = new Set(Object.keys(outputs).filter(wanted));
+  for (const file of files) for (const { path: place } of outputs[file].imports) files.add(place);
+  const inputs = [...files].flatMap((file) => Object.entries(outputs[file].inputs));
+  const folders = inputs.flatMap(([file, { bytesInOutput }]) =>
+    bytesInOutput > 0 ? (folderOf(path.join(root, file)) ?? []) : [],
+  );
+  return [...new Set(folders)].sort();
+}
 
 /** "…/node_modules/@scope/name"; nothing for a file of our own. */
 export function folderOf(file) {
@@ -80,8 +70,8 @@ export function refusalOf(packages) {
 }
 
 /** The packages of `dependencies` and all that they bring, from the lockfile: what the npm package has installed with it. */
-export function installedWith(root) {
-  const { packages } = JSON.parse(readFileSync(path.join(root, "package-lock.json"), "utf8"));
+export function installedWith(checkout) {
+  const { packages } = JSON.parse(readFileSync(path.join(checkout, "package-lock.json"), "utf8"));
   const found = new Set();
   const visit = (from, name) => {
     const place = [...ancestors(from), ""]
@@ -94,7 +84,7 @@ export function installedWith(root) {
   for (const name of Object.keys(packages[""].dependencies)) visit("", name);
   return [...found]
     .sort()
-    .map((place) => path.join(root, place))
+    .map((place) => path.join(checkout, place))
     .filter((folder) => existsSync(folder));
 }
 

@@ -39,7 +39,7 @@ interface Definition {
   readonly aliases?: string[];
   readonly prefixes?: "short" | "long";
 }
-/** What is called here; functions.js has no other methods of mathjs' Unit (scripts/lib/withoutUncalled.mjs names them). */
+/** What is called here; functions.js has no other methods of mathjs' Unit (scripts/build/lean/withoutUncalled.mjs names them). */
 export interface Unit {
   equalBase(other: Unit): boolean;
   /** In the coherent unit of the SI. */

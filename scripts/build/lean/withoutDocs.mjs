@@ -1,5 +1,5 @@
 /**
- * webpack's loader for functions.js, read whole before the first cell answers: leaves out of each `formula(spec, …)` the
+ * A file of the core for functions.js, read whole before the first cell answers: leaves out of each `formula(spec, …)` the
  * words that only the documentation, the metadata and the pane show, and of the list of properties what only docs, pane and
  * the checks of the data read. STEPS and DUTYSHEET name arguments, answers and fields by the label of their texts, so that
  * much of them stays where there is a working. The tests hold the built functions' answers against the core's.
@@ -15,11 +15,10 @@ const kindOf = new Set(["kind", "shape"]);
 /** The files of the list of properties. */
 const propertyFile = /grades.model.properties.\w+\.ts$/;
 
-/** @this {{ resourcePath: string }} */
-export default function withoutDocs(code) {
+export function withoutDocs(code, file) {
   const cuts = [];
   const rules = new Set();
-  const isOfProperties = propertyFile.test(this.resourcePath);
+  const isOfProperties = propertyFile.test(file);
   visit(parse(code, { ecmaVersion: "latest", sourceType: "module" }), (node) => {
     // a criterion's own text is the rule that DUTYSHEET prints
     if (isCallOf(node, "criterion")) rules.add(node.arguments[0]);

@@ -1,5 +1,5 @@
 /**
- * webpack's loader for mathjs' Unit in functions.js, which is read whole before the first cell answers: leaves out the methods
+ * mathjs' Unit for functions.js, which is read whole before the first cell answers: leaves out the methods
  * that neither our unit algebra calls (its types say which) nor what is left of that file, such as those that write a unit as text;
  * the tables of the units to write it in; and the words of its errors, which our unit algebra catches.
  */
@@ -18,7 +18,7 @@ const settings = [
 /** Variables that methods which nobody calls would read: all that the others do is write them. */
 const writtenOnly = ["UNIT_SYSTEMS", "currentUnitSystem"];
 
-export default function withoutUncalled(source) {
+export function withoutUncalled(source) {
   const code = settings.reduce((text, [name, value]) => text.replace(name, value), source);
   const program = parse(code, { ecmaVersion: "latest", sourceType: "module" });
   const definitions = definitionsIn(program);
@@ -37,7 +37,8 @@ export default function withoutUncalled(source) {
 /** What only writes variables that nobody reads, and what errors say. */
 function unread(program, uncalled) {
   const found = [];
-  const isWritten = (node) => node.type === "MemberExpression" ? isWritten(node.object) : writtenOnly.includes(node.name);
+  const isWritten = (node) =>
+    node.type === "MemberExpression" ? isWritten(node.object) : writtenOnly.includes(node.name);
   visit(
     program,
     (node) => {
@@ -46,7 +47,8 @@ function unread(program, uncalled) {
         const { left, right } = node.expression;
         if (isWritten(left) || isWritten(right)) found.push(node);
       }
-      if (node.type === "ThrowStatement" && node.argument.type === "NewExpression") found.push(...node.argument.arguments);
+      if (node.type === "ThrowStatement" && node.argument.type === "NewExpression")
+        found.push(...node.argument.arguments);
     },
     (node) => uncalled.has(node),
   );
@@ -69,7 +71,9 @@ function definitionsIn(program) {
 
 /** Unit.parse, Unit.prototype.toSI */
 const isOfUnit = ({ type, object, computed }) =>
-  type === "MemberExpression" && !computed && (object.name === "Unit" || (object.object?.name === "Unit" && nameOf(object) === ".prototype"));
+  type === "MemberExpression" &&
+  !computed &&
+  (object.name === "Unit" || (object.object?.name === "Unit" && nameOf(object) === ".prototype"));
 const nameOf = ({ property }) => `.${property.name}`;
 
 /** Math's, and what every object has: who writes "toString" means no unit. */

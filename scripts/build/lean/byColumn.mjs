@@ -1,11 +1,15 @@
 /**
- * webpack's loader for the generic library in functions.js, read whole before the first cell answers: the same object, held by
- * property instead of by family, so that it compresses to two thirds.
+ * The generic library for functions.js, read whole before the first cell answers: the same object, held by property instead of
+ * by family, so that it compresses to two thirds.
  */
-export default function byColumn(text) {
-  const data = JSON.stringify(JSON.stringify(packed(JSON.parse(text))));
-  return `${unpacked}\nexport default unpacked(JSON.parse(${data}));\n`;
-}
+import path from "node:path";
+
+const unpacking = path.join(import.meta.dirname, "unpacked.mjs");
+
+export const byColumn = (text) =>
+  `import { unpacked } from ${JSON.stringify(unpacking)};
+export default unpacked(JSON.parse(${JSON.stringify(JSON.stringify(packed(JSON.parse(text))))}));
+`;
 
 export function packed({ kind, grades }) {
   const origins = [];
@@ -37,20 +41,3 @@ export function packed({ kind, grades }) {
 /** A value is mostly one end of its band. */
 const otherEnd = (/** @type {{ value: number, band?: number[] } | undefined} */ entry) =>
   entry?.band?.includes(entry.value) ? entry.band.find((end) => end !== entry.value) : entry?.band;
-
-export function unpacked({ kind, names, media, columns, origins }) {
-  const grades = names.map(([grade, family, description], i) => {
-    const values = {};
-    for (const [key, all, places, ends, ...parts] of columns) {
-      const value = all[i];
-      const end = ends[i];
-      if (value === null) continue;
-      const [unit, condition] = parts.map((part) => part.find(([, of]) => of.includes(i))?.[0]);
-      const band = end === null ? undefined : end[0] >= 0 ? end : [end, value].sort((a, b) => a - b);
-      values[key] = { value, ...origins[places[i]], band, unit, condition };
-    }
-    const rated = media[i].map(([place, ratings, to]) => ({ ratings, ...origins[place], to: to ?? undefined }));
-    return { grade, family, description, values, media: rated };
-  });
-  return { kind, grades };
-}
