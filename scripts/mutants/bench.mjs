@@ -10,9 +10,8 @@ import { transformSync } from "esbuild";
 import { expect } from "expect";
 
 const nodeRequire = createRequire(import.meta.url);
-const compiled = new Map();
 
-function compile(file, text = readFileSync(file, "utf8")) {
+function compile(file, text) {
   const loader = /** @type {import("esbuild").Loader} */ (path.extname(file).slice(1));
   const { code } = transformSync(text, { loader, format: "cjs", sourcefile: file, logLevel: "silent" });
   const names = ["module", "exports", "require", "__dirname", "describe", "test", "beforeAll", "expect"];
@@ -25,14 +24,24 @@ function resolve(from, target) {
   return [place, `${place}.ts`, `${place}.tsx`, `${place}/index.ts`, `${place}.mjs`].find(isFile) ?? place;
 }
 
-/** Runs the test files; answers the first test that fails, by its file and name, or nothing where all hold. */
-export async function firstFailure(testFiles, mutation) {
-  const loaded = new Map();
+const asItStands = (file) => readFileSync(file, "utf8");
+
+/**
+ * A runner of test files, that reads sources by `textOf`; it answers the first test that fails, by its file and name, or nothing
+ * where all hold.
+ */
+export function runner(textOf = asItStands) {
+  const compiled = new Map();
   const own = (file) => {
-    if (mutation?.file === file) return compile(file, mutation.text);
-    if (!compiled.has(file)) compiled.set(file, compile(file));
+    if (!compiled.has(file)) compiled.set(file, compile(file, textOf(file)));
     return compiled.get(file);
   };
+  return (testFiles, mutation) =>
+    firstFailure(testFiles, (file) => (mutation?.file === file ? compile(file, mutation.text) : own(file)));
+}
+
+async function firstFailure(testFiles, own) {
+  const loaded = new Map();
   const load = (file, globals) => {
     if (loaded.has(file)) return loaded.get(file).exports;
     const module = { exports: {} };

@@ -70,26 +70,26 @@ function runWorker() {
         outcomes.push({ mutation, noticed: "it does not end" });
         resolve(runWorker());
       }, patience);
-      worker.send({ file: mutation.file, text: mutation.text });
+      worker.send(mutation);
     };
-    worker.on("message", (/** @type {any} */ { ready, broken, noticed }) => {
+    worker.on("message", (/** @type {any} */ { ready, broken, noticed, isRun }) => {
       clearTimeout(timer);
       if (broken) {
         console.error(`The tests fail without a fault: ${broken}`);
         process.exit(1);
       }
       if (ready) patience = Math.max(patience, 3 * (Date.now() - began));
-      else record(mutation, noticed);
+      else record(mutation, noticed, isRun);
       give();
     });
   });
 }
 
-function record(mutation, noticed) {
+function record(mutation, noticed, isRun) {
   outcomes.push({ mutation, noticed });
   if (noticed) return;
   const { file, line, was, now } = mutation;
-  console.log(`survives ${path.relative(root, file)}:${line}: ${was} → ${now}`);
+  console.log(`survives ${path.relative(root, file)}:${line}: ${was} → ${now}${isRun ? "" : " (no test runs it)"}`);
 }
 
 await Promise.all(Array.from({ length: workers }, runWorker));

@@ -1,34 +1,41 @@
-/** One worker of `npm run mutants`: told a mutation, it answers which test noticed it. */
+/** One worker of `npm run mutants`: told a mutation, it answers which test noticed it, or that no test runs its place. */
+import { readFileSync } from "node:fs";
 import path from "node:path";
-import { firstFailure } from "./bench.mjs";
+import { runner } from "./bench.mjs";
+import { markAt, markedText, marksSet } from "./marks.mjs";
+import { root } from "../lib/root.mjs";
 
 /** Per test file, how many faults it noticed and how long it takes: what notices most in the least time is run first. */
 const known = new Map();
+/** Per mark of a place in the core, the test files that run it: a fault there changes nothing for the others. */
+const runs = new Map();
 /** Per source file, the test file that noticed its last fault: it likely notices the next. */
 const lastNoticer = new Map();
 
 const worth = (file) => (1 + known.get(file).faults) / known.get(file).duration;
+const firstFailure = runner();
 
 process.on("message", async (/** @type {any} */ mutation) => {
   const topic = path.basename(path.dirname(mutation.file));
   const isNear = (file) => file.includes(`/core/${topic}/`);
-  const byWorth = [...known.keys()].sort((a, b) => worth(b) - worth(a));
-  const last = lastNoticer.get(mutation.file);
-  const failure = await firstFailure(
-    new Set([...(last ? [last] : []), ...byWorth.filter(isNear), ...byWorth]),
-    mutation,
-  );
+  const running = runs.get(markAt(mutation.file, mutation.from)) ?? [];
+  const byWorth = running.sort((a, b) => worth(b) - worth(a));
+  const last = running.filter((file) => file === lastNoticer.get(mutation.file));
+  const failure = await firstFailure(new Set([...last, ...byWorth.filter(isNear), ...byWorth]), mutation);
   if (failure) {
     known.get(failure.file).faults++;
     lastNoticer.set(mutation.file, failure.file);
   }
-  process.send?.({ noticed: failure?.name });
+  process.send?.({ noticed: failure?.name, isRun: running.length > 0 });
 });
 
+const core = path.join(root, "src/core/");
+const marking = runner((file) => (file.startsWith(core) ? markedText(file) : readFileSync(file, "utf8")));
 let broken;
 for (const file of JSON.parse(process.argv[2])) {
   const began = performance.now();
-  broken ??= await firstFailure([file]);
+  broken ??= await marking([file]);
   known.set(file, { faults: 0, duration: performance.now() - began });
+  for (const mark of marksSet()) runs.set(mark, [...(runs.get(mark) ?? []), file]);
 }
 process.send?.({ ready: true, broken: broken?.name });
