@@ -130,9 +130,11 @@ function whatItTakes(grade: Grade, duty: NamedDuty, system: System): string[] {
       throw error;
     }
   };
-  let [low, high] = [length, length * 1.1];
-  while (high < mostBores * bore && !holds(high)) [low, high] = [high, Math.min(high * 1.1, mostBores * bore)];
-  if (high > mostBores * bore || !holds(high)) return [];
+  const longest = mostBores * bore;
+  if (length >= longest) return [];
+  let [low, high] = [length, Math.min(length * 1.1, longest)];
+  while (high < longest && !holds(high)) [low, high] = [high, Math.min(high * 1.1, longest)];
+  if (!holds(high)) return [];
   for (let i = 0; i < 30; i++) {
     const middle = (low + high) / 2;
     if (holds(middle)) high = middle;

@@ -96,6 +96,25 @@ describe("PRICEAT", () => {
       ).message,
     ).toContain("never added up");
   });
+  test("a break may be one piece wide; an end below its beginning, a span in two cells, a price without pieces are none", () => {
+    const narrow = [
+      [1, 1, 4],
+      [2, 99, 3],
+    ];
+    expect([of(1, narrow), of(2, narrow)]).toEqual([4, 3]);
+    for (const row of [
+      [9, 8, 4],
+      ["1-9", 99, 4],
+      [1, "9-99", 4],
+    ])
+      expect((of(5, [row]) as CellError).message).toContain("to must be a number of pieces not below that in front");
+    expect(of(500, [[1, null, 4]])).toBe(4);
+    const open = [
+      [null, 4],
+      [1, 3],
+    ];
+    expect((of(5, open) as CellError).message).toBe("breaks row 1, quantity is missing");
+  });
   test("four columns are none, nor is a table of blanks", () => {
     expect((of(5, [[1, 4, 2, 3]]) as CellError).message).toContain("two columns");
     expect((of(5, [["from", "price"]]) as CellError).message).toContain("holds no price");

@@ -15,6 +15,16 @@ test("which to buy, why, the runner-up and what it costs more a year", () => {
   const more = next["cost a year"]! - best["cost a year"]!;
   expect(first(lines, "runner-up")).toContain(`cheap from Supplier A (Demo Sorrel)`);
   expect(first(lines, "runner-up")).toContain(`${more.toFixed(2)} EUR a year`);
+  // Lovage's 8e-7 mm³/(N·m): 0.2 mm of it at 0.6 MPa and 0.0942 m/s
+  expect(first(lines, "shortest life")).toBe("1230 h");
+  expect(first(lines, "note")).toContain("no order quantity: 1 taken");
+  expect(decide(table({ ...cheap, "order quantity": 1 })).has("note")).toBe(false);
+});
+
+test("of two that cost alike neither is dearer, and nothing turns them round", () => {
+  const lines = decide(table({ part: "a" }, { part: "b" }));
+  expect(first(lines, "runner-up")).toMatch(/, 0 % dearer, 0 a year$/);
+  expect(lines.has("turns round")).toBe(false);
 });
 
 test("turning points are where the ranking does turn round", () => {
@@ -43,6 +53,10 @@ test("a quantity that turns the order round is named to the piece", () => {
   expect(lines.get("turns round")).toContain("orders of 501 pieces or more");
   expect(rank(ordered(501)).rows[0]!.part).toBe("b");
   expect(decide(ordered(1000)).get("turns round")).toContain("orders of 499 pieces or fewer");
+  const none = "by no order quantity that both quoted";
+  expect(decide(ordered(100)).get("turns round")).not.toContain(none);
+  expect(decide(ordered(1000)).get("turns round")).not.toContain(none);
+  expect(decide(table({ part: "a" }, { part: "dear", price: 3 })).get("turns round")).toContain(none);
 });
 
 test("a rate of exchange that turns the order round", () => {
@@ -58,6 +72,7 @@ test("a rate of exchange that turns the order round", () => {
   const lines = decide(cells, duty, null, rates(0.9));
   expect(first(lines, "buy")).toMatch(/^away/);
   expect(lines.get("turns round")).toContain("USD above 1 EUR, now 0.9");
+  expect(lines.get("rate")).toEqual(["USD at 0.9 EUR"]);
   expect(first(decide(cells, duty, null, rates(1.01)), "buy")).toMatch(/^home/);
 });
 

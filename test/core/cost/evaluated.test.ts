@@ -1,0 +1,91 @@
+/** One offer evaluated: which of its figures count, and what is said of it. */
+import { decide, duty, one, rank, speed, table, told } from "./offers";
+
+/** Hours of a depth at Sorrel's greatest rate, h/(k·p·v·3600), linear wear at 0.6 MPa. */
+const hours = (depth: number) => depth / (1.5e-6 * 0.6 * speed * 3600);
+const { hours: _, "wear allowance": __, ...asksNoLife } = duty;
+
+test("the offer's own wear allowance counts, not the duty's", () => {
+  // 0.2 mm last 655 h, 0.1 mm half of them
+  expect(one({}, { ...duty, hours: 400 }).verdict).toMatch(/^fits/);
+  expect(one({ "wear allowance": 0.1 }, { ...duty, hours: 400 }).verdict).toMatch(/^fails, wear life/);
+  expect(one({ "wear allowance": 0.1 }, asksNoLife)["shortest life"]).toBeCloseTo(hours(0.1), 6);
+  expect(one({ "wear allowance": 0.1 }, { ...asksNoLife, hours: 400 }).verdict).toMatch(/^fails, wear life/);
+});
+
+test("a duty that asks for no life is not judged by it; without an allowance there is none", () => {
+  const allowed = one({ "wear allowance": 0.1 }, asksNoLife);
+  const open = one({}, asksNoLife);
+  expect([allowed.verdict, open.verdict]).toEqual(["fits, PV 68 %", "fits, PV 68 %"]);
+  expect([open["shortest life"], open["all in per 1000 h"], open["cost a year"]]).toEqual(["", "", ""]);
+  expect(told({}, asksNoLife)).toContain("no life known: ranked by landed cost");
+  expect(told({})).not.toContain("no life known");
+  const lines = decide(table({}), asksNoLife);
+  expect(lines.get("because")![0]).toContain("its life is not known, so that landed cost decides");
+  expect(lines.has("shortest life")).toBe(false);
+});
+
+test("a cost a year wants both the pieces and the hours of each", () => {
+  const { hours: _hours, ...noHours } = duty;
+  const { "pieces a year": _pieces, ...noPieces } = duty;
+  for (const fields of [noHours, noPieces]) {
+    expect(one({}, fields)["all in per 1000 h"]).toBeCloseTo((60 / hours(0.2)) * 1000, 8);
+    expect(one({}, fields)["cost a year"]).toBe("");
+    expect(decide(table({}), fields).has("cost a year")).toBe(false);
+  }
+});
+
+test("the wall follows from the outside", () => {
+  // (18 - 15)/2
+  expect(told({ outside: 18, "wear allowance": 1.6 })).toContain("wear allowance must be below the wall of 1.5 mm");
+  expect(one({ outside: 18, "wear allowance": 0.2 }).rank).toBe(1);
+  expect(told({ outside: 15 })).toContain("outside of 15 mm is not above the bore of 15 mm");
+  expect(told({ outside: 18 })).not.toContain("taken, the duty's");
+  expect(told({ outside: 18 })).not.toContain("ask for wall");
+  expect(told({ wall: 1.5 })).not.toContain("ask for wall");
+});
+
+test("a reason against an offer keeps it from being judged", () => {
+  expect(one({ "lead time": "160 weeks" })).toMatchObject({ rank: "not ranked", verdict: "cannot be judged" });
+  expect(one({ bore: -15 })).toMatchObject({ rank: "not ranked", verdict: "cannot be judged" });
+});
+
+test("the length at which it would hold does hold, the next tenth below does not", () => {
+  for (const [load, length] of [
+    [180, 5],
+    [180, 13],
+    [393, 22],
+    [390, 28],
+  ] as const) {
+    const [, said] = /would hold with ([\d.]+) mm length/.exec(told({ length }, { ...duty, load }))!;
+    const at = (tried: number) => String(one({ length: tried }, { ...duty, load }).verdict).split(",")[0];
+    expect([load, at(Number(said)), at(Number(said) - 0.1)]).toEqual([load, "fits", "fails"]);
+  }
+  // 13.6 mm for 180 N is 34 mm for 450 N, above two bores: no answer
+  expect(told({ length: 22 }, { ...duty, load: 450 })).not.toContain("would hold");
+  expect(told({ length: 31 }, { ...duty, load: 450 })).not.toContain("would hold");
+});
+
+test("a currency that is not given is told where a price was, and the others name one", () => {
+  const remarks = (...offers: Record<string, unknown>[]) =>
+    rank(table(...offers.map((offer, i) => ({ part: `p${i}`, ...offer }))))
+      .rows.sort((a, b) => (String(a.part) < String(b.part) ? -1 : 1))
+      .map((row) => String(row["reason or question"]).includes("no currency given, taken as EUR"));
+  expect(remarks({ price: "2 EUR" }, { price: 2 }, { price: null })).toEqual([false, true, false]);
+  expect(remarks({ price: 2 }, { price: 3 })).toEqual([false, false]);
+});
+
+test("pieces are a number alone: no other word behind it, no fraction", () => {
+  for (const cell of ["5 boxes", "4 1/2", "many"])
+    expect(told({ "order quantity": cell })).toContain('order quantity must be pieces like "100" or "100-499"');
+  expect(one({ "order quantity": "500 pcs" }).quantity).toBe(500);
+});
+
+test("days of the years 2000 to 2099 are dates", () => {
+  // 1 January 2000 is day 36 526 of a sheet, 31 December 2099 day 73 050
+  for (const day of [36_526, 73_050]) expect(told({ "lead time": day })).toContain("is a date");
+  for (const day of [36_525, 73_051])
+    expect(told({ "lead time": day })).toContain(`lead time must be at most three years, got ${day} d`);
+  expect(one({ "lead time": 1095 })).toMatchObject({ rank: 1, "lead time": 1095 });
+  expect(one({ "lead time": 1096 }).rank).toBe("not ranked");
+});
