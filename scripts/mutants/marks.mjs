@@ -7,14 +7,17 @@ import ts from "typescript";
 
 /** Per source file, the marks that were set since `marksSet` was asked last; a place's mark is its offset, a module's is 0. */
 const marks = new Map();
+/** Per source file, the places that bear a mark. */
+const places = new Map();
 globalThis.marksOf = (/** @type {string} */ file) => marks.get(file);
 
 /** The text of a source file that marks what runs of it. */
 export function markedText(file) {
   const text = readFileSync(file, "utf8");
   marks.set(file, new Uint8Array(text.length));
+  places.set(file, placesOf(text));
   const edits = [{ at: 0, insert: `const $ran = marksOf(${JSON.stringify(file)}); $ran[0] = 1; ` }];
-  for (const { from, to, isStatement, isBare } of placesOf(text)) {
+  for (const { from, to, isStatement, isBare } of places.get(file)) {
     const [open, close] = isBare ? ["{", "}"] : ["", ""];
     edits.push({ at: from, insert: isStatement ? `${open}$ran[${from}] = 1; ` : `($ran[${from}] = 1, ` });
     if (!isStatement || isBare) edits.push({ at: to, insert: isStatement ? close : ")" });
@@ -37,7 +40,7 @@ export function marksSet() {
 
 /** The mark that is set whenever the code at an offset runs: that of the smallest place around it. */
 export function markAt(file, offset) {
-  const around = placesOf(readFileSync(file, "utf8")).filter(({ from, to }) => from <= offset && offset < to);
+  const around = (places.get(file) ?? []).filter(({ from, to }) => from <= offset && offset < to);
   const smallest = around.sort((a, b) => a.to - a.from - (b.to - b.from))[0];
   return `${file}:${smallest?.from ?? 0}`;
 }

@@ -68,8 +68,8 @@ test("the length at which it would hold does hold, the next tenth below does not
 
 test("a currency that is not given is told where a price was, and the others name one", () => {
   const remarks = (...offers: Record<string, unknown>[]) =>
-    rank(table(...offers.map((offer, i) => ({ part: `p${i}`, ...offer }))))
-      .rows.sort((a, b) => (String(a.part) < String(b.part) ? -1 : 1))
+    [...rank(table(...offers.map((offer, i) => ({ part: `p${i}`, ...offer })))).rows]
+      .sort((a, b) => (String(a.part) < String(b.part) ? -1 : 1))
       .map((row) => String(row["reason or question"]).includes("no currency given, taken as EUR"));
   expect(remarks({ price: "2 EUR" }, { price: 2 }, { price: null })).toEqual([false, true, false]);
   expect(remarks({ price: 2 }, { price: 3 })).toEqual([false, false]);
