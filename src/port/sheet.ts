@@ -70,6 +70,22 @@ export interface NamedTable {
   readonly reference: string;
 }
 
+/** A picture with its size in pixels. */
+export interface Picture {
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+  readonly name: string;
+  /** What it shows, for those who do not see it. */
+  readonly words: string;
+}
+
+/** How many cells a picture covers at most, where none is narrower or lower than 60 × 20 pixels. */
+export const coveredBy = ({ width, height }: Picture): Pick<Place, "rows" | "cols"> => ({
+  rows: Math.ceil(height / 20),
+  cols: Math.ceil(width / 60),
+});
+
 export interface SheetPort {
   selection(): Wait<Place | undefined>;
   /** The cells of a place; where it reaches beyond what the sheet uses, as many rows as it uses. */
@@ -84,6 +100,8 @@ export interface SheetPort {
   tables(): Wait<readonly NamedTable[]>;
   /** Puts a block with a heading row on a new sheet of that name; the table's name is the same without spaces. A name in use gets a number. */
   addTable(name: string, block: Block): Wait<NamedTable>;
+  /** Lays a picture over the cells, its upper left corner in that of a cell, whose rows and columns it follows from then on. */
+  addPicture(at: Corner, picture: Picture): Wait<void>;
   /** Moves the selection, to show what was written. */
   select(place: Place): Wait<void>;
   /** Calls back whenever the selection, or a value that it may show, changes; the answer ends it. */

@@ -50,7 +50,7 @@ async function open(): Promise<void> {
   const start = await startOf(store, readRecord);
   const sheet = byId("sheet");
   sheet.replaceChildren();
-  const { port, file, focus } = mountGrid(sheet, greenhouse, start.record, metadata, functions);
+  const { port, file, focus } = await mountGrid(sheet, greenhouse, start.record, metadata, functions);
   // a handle for the console and for tests: the grid itself is a canvas
   Object.assign(globalThis, { bushcell: { port } });
   workWith({ file, port, bar: showBar(byId("work")), store, start });

@@ -5,7 +5,7 @@ import type { RecordLine } from "../book/record/page";
 import { recordBody } from "../book/record/record";
 import type { ReadCell } from "../port/sheet";
 import type { GridPort } from "./grid/port";
-import { sheetBody } from "./sheetBody";
+import { picturesBody, sheetBody } from "./sheetBody";
 
 const most = { rows: 1000, cols: 60 };
 
@@ -37,7 +37,10 @@ function paperOf(port: GridPort): string {
   const cells = port.read({ sheet: at.sheet, row: 0, col: 0, ...most });
   const [, name] = /^=\s*BUSH\.(DUTYSHEET|DECISION)\(/i.exec(formula) ?? [];
   const lines = name && answer(start);
-  if (!lines) return sheetBody(at.sheet, cells, port.frozen(at.sheet), (row) => port.isShown(at.sheet, row));
+  if (!lines) {
+    const body = sheetBody(at.sheet, cells, port.frozen(at.sheet), (row) => port.isShown(at.sheet, row));
+    return body + picturesBody(port.pictures(at.sheet));
+  }
   if (name.toUpperCase() === "DUTYSHEET") return element("div", recordBody(lines), "record");
   const ranking = cornerOf(cells, formula.replace(/DECISION/i, "QUOTES"));
   return element("div", decisionBody(lines, ranking && answer(ranking)), "record");

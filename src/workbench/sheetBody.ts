@@ -1,7 +1,8 @@
 import { element, escaped } from "../book/record/html";
 import { present } from "../core/present";
-import { columnName } from "../port/address";
+import { addressOf, columnName } from "../port/address";
 import type { ReadCell } from "../port/sheet";
+import type { LaidPicture } from "./grid/port";
 
 /** So many signs stand side by side on the narrower of A4 and Letter. */
 const paperWidth = 112;
@@ -76,4 +77,13 @@ function bandsOf(cols: readonly number[], held: readonly number[], signs: (col: 
     used += wide;
   }
   return bands;
+}
+
+/** Pictures below the cells, each with where it lies and what it shows. */
+export function picturesBody(pictures: readonly LaidPicture[]): string {
+  const figures = pictures.map(({ place: { row, col }, source, width, name, words }) => {
+    const image = `<img src="${escaped(source)}" width="${width}" alt="${escaped(words)}">`;
+    return element("figure", image + element("figcaption", escaped(`${addressOf(row, col)} ${name}`.trim())));
+  });
+  return figures.length > 0 ? element("div", figures.join(""), "record") : "";
 }

@@ -5,8 +5,8 @@ import { sheetName, signature } from "./adapter/metadata";
 import type { FunctionMeta, Metadata } from "./adapter/metadata";
 import { blockerText } from "./blocker";
 import { causeOf } from "./cause";
-import type { GridPort } from "./grid/port";
-import type { Place, ReadCell } from "../port/sheet";
+import type { GridPort, LaidPicture } from "./grid/port";
+import type { Corner, Place, ReadCell } from "../port/sheet";
 
 /** The strip beside the sheet: what stands in the selected cell, why it is an error, what its functions do. */
 export function showSelection(strip: HTMLElement, spoken: HTMLElement, port: GridPort, metadata: Metadata): void {
@@ -16,14 +16,23 @@ export function showSelection(strip: HTMLElement, spoken: HTMLElement, port: Gri
     if (!cell) return;
     const at = addressOf(place.row, place.col);
     const fault = faultOf(port, place, cell);
-    strip.replaceChildren(...describe(`${at} on ${place.sheet}`, cell, fault, metadata));
-    const said = `${at}: ${fault ? [fault.code, fault.message, fault.where].join(" ") : cell.text || "empty"}`;
+    const below = port.pictures(place.sheet).filter((picture) => reaches(picture.place, place));
+    strip.replaceChildren(...describe(`${at} on ${place.sheet}`, cell, fault, metadata), ...below.map(shown));
+    const held = fault ? [fault.code, fault.message, fault.where].join(" ") : cell.text || "empty";
+    const said = [`${at}: ${held}`, ...below.map(pictureText)].join(" ");
     // the grid itself is a canvas, so a screen reader hears the selection from here
     if (spoken.textContent !== said) spoken.textContent = said;
   };
   port.watch(update);
   update();
 }
+
+const reaches = ({ row, col, rows, cols }: Place, cell: Corner): boolean =>
+  cell.row >= row && cell.row < row + rows && cell.col >= col && cell.col < col + cols;
+/** What a picture over the cell shows, which the canvas tells nobody. */
+const pictureText = ({ name, words }: LaidPicture): string =>
+  `Picture ${[name, words].filter(Boolean).join(": ")}`.trim();
+const shown = (picture: LaidPicture): HTMLElement => element("p", pictureText(picture));
 
 interface Fault {
   readonly code: string;

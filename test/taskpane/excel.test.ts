@@ -35,6 +35,8 @@ function mockExcel() {
       ["String", "Double"],
       ["Error", "Empty"],
     ],
+    left: 48,
+    top: 30,
     worksheet: { name: "Duties" },
     numberFormat: [["General"]],
     format: { columnWidth: 48, font: { bold: false }, autofitColumns: () => undefined },
@@ -55,6 +57,17 @@ function mockExcel() {
       made: { name: "Table1" },
       add(address: string, hasHeadings: boolean) {
         asked.push([address === "A1:B3" ? 1 : 0, hasHeadings ? 1 : 0]);
+        return this.made;
+      },
+    },
+    shapes: {
+      png: "",
+      made: {
+        ...{ left: 0, top: 0, width: 0, height: 0, lockAspectRatio: true, placement: "TwoCell" },
+        ...{ name: "Picture 1", altTextDescription: "" },
+      },
+      addImage(png: string) {
+        this.png = png;
         return this.made;
       },
     },
@@ -106,7 +119,17 @@ function mockExcel() {
     context,
     run: async (work: (c: unknown) => unknown) => work(mock.context),
   }) as unknown as {
-    context: { workbook: { worksheets: { sheet: { range: MockRange; tables: { made: { name: string } } } } } };
+    context: {
+      workbook: {
+        worksheets: {
+          sheet: {
+            range: MockRange;
+            tables: { made: { name: string } };
+            shapes: { png: string; made: Record<string, unknown> };
+          };
+        };
+      };
+    };
   };
   Object.assign(globalThis, { Excel: mock });
   return { asked, handlers, mock };
@@ -179,6 +202,28 @@ test("a new table stands on a new sheet, and names in use get a number", async (
   });
   expect(asked).toEqual([["Own grades2".length], [0, 0, 3, 2], [1, 1]]);
   expect(mock.context.workbook.worksheets.sheet.tables.made.name).toBe("Owngrades2");
+});
+
+test("a picture lies at the cell with its own size in points, named and told, and goes with the cell", async () => {
+  const { mock } = mockExcel();
+  const drawn: unknown[] = [];
+  const pen = { drawImage: (image: { src: string }, ...place: number[]) => drawn.push([image.src, ...place]) };
+  const canvas = { width: 0, height: 0, getContext: () => pen, toDataURL: () => "data:image/png;base64,UE5H" };
+  class Image {
+    src = "";
+    decode = async () => undefined;
+  }
+  Object.assign(globalThis, { Image, document: { createElement: () => canvas } });
+  const words = "The duty runs at 2.5 MPa.";
+  await excelPort().addPicture(at, { svg: "<svg/>", width: 320, height: 341, name: "Pressure and speed", words });
+  // three of the PNG's pixels for each of the picture's
+  expect(drawn).toEqual([["data:image/svg+xml;charset=utf-8,%3Csvg%2F%3E", 0, 0, 960, 1023]]);
+  const { png, made } = mock.context.workbook.worksheets.sheet.shapes;
+  expect(png).toBe("UE5H");
+  // a pixel is 1/96 inch, a point 1/72
+  const { left, top, width, height, placement, name, altTextDescription } = made;
+  expect([left, top, width, height]).toEqual([48, 30, (320 * 72) / 96, (341 * 72) / 96]);
+  expect([placement, name, altTextDescription]).toEqual(["OneCell", "Pressure and speed", words]);
 });
 
 test("tables of the workbook come with the name that formulas use", async () => {

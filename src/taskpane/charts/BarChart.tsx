@@ -1,6 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import type { Bar } from "../figures/told";
 import { anchorAt, tick, useChart } from "./chartStyles";
+import { wrapped } from "./wrapped";
 
 interface Props {
   readonly bars: readonly Bar[];
@@ -64,22 +65,10 @@ export function BarChart({ bars, axis, limit, summaryId, tickText = tick }: Prop
 function belowEachOther(bars: readonly Bar[]) {
   let bottom = 0;
   const placed = bars.map((bar) => {
-    const name = wrapped(bar.name);
+    const name = wrapped(bar.name, longest);
     const top = bottom;
     bottom += name.length * lineHeight + 24;
     return { bar, name, top };
   });
   return { placed, bottom };
-}
-
-/** Lines of a name that fit the picture. */
-function wrapped(name: string): string[] {
-  const lines: string[] = [];
-  let line = "";
-  for (const word of name.split(" ")) {
-    const isFull = line !== "" && line.length + word.length >= longest;
-    if (isFull) lines.push(line);
-    line = isFull || line === "" ? word : `${line} ${word}`;
-  }
-  return [...lines, line];
 }

@@ -16,7 +16,7 @@ import { isUntold } from "../figures/told";
 import type { Subject } from "../figures/told";
 import { fitFigure } from "../figures/fit";
 import { LineChart } from "./LineChart";
-import { pvFigure } from "../figures/pv";
+import { letters, pvFigure } from "../figures/pv";
 import { PvChart } from "./PvChart";
 import { roomFigure } from "../figures/room";
 import { SweepChart } from "./SweepChart";
@@ -55,6 +55,7 @@ function Pictures({ pane, duty, one }: { pane: PaneState; duty: NamedDuty; one: 
   const shared = { pane, grade: one.grade.name };
   const others = pane.ranked.filter(({ grade }) => pane.chosen.includes(grade.name) && grade !== one.grade);
   const pv = pvFigure(duty, [one, ...others].slice(0, mostChosen), system);
+  const legend = isUntold(pv) ? undefined : pv.curves.map((curve, i) => `${letters[i]}: ${curve.name}`);
   const fit = fitFigure(subject);
   const bore = boreFigure(subject);
   const edge = edgeFigure(subject);
@@ -63,7 +64,7 @@ function Pictures({ pane, duty, one }: { pane: PaneState; duty: NamedDuty; one: 
   const length = kinds.length[system];
   return (
     <>
-      <Figure {...shared} title="Pressure and speed" told={pv}>
+      <Figure {...shared} title="Pressure and speed" told={pv} legend={legend}>
         {(id) =>
           !isUntold(pv) && (
             <>

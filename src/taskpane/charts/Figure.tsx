@@ -5,8 +5,10 @@ import { ColumnHeadings } from "../parts/ColumnHeadings";
 import { Notice } from "../parts/Notice";
 import { useShared } from "../parts/styles";
 import { useInsertion } from "../insert/useInsertion";
+import type { Picture } from "../../port/sheet";
 import type { PaneState } from "../state/usePane";
-import { copyPicture } from "./copyPicture";
+import { pictureOf } from "./picture";
+import { copy, putBeside } from "./takeAlong";
 import { isUntold } from "../figures/told";
 import type { Numbers, Told, Untold } from "../figures/told";
 
@@ -15,6 +17,8 @@ interface Props {
   title: string;
   /** The grade that the sheet's formulas are of. */
   grade: string;
+  /** What its letters stand for, where there is more in it than that grade. */
+  legend?: readonly string[];
   told: Told | Untold;
   /** Controls between the heading and the picture. */
   controls?: ReactNode;
@@ -23,11 +27,11 @@ interface Props {
 }
 
 /** A picture with its words, its numbers as a table, and the ways to take it along. */
-export function Figure({ pane, title, grade, told, controls, children }: Props) {
+export function Figure({ pane, title, grade, legend = [grade], told, controls, children }: Props) {
   const s = useShared();
   const id = useId();
   const box = useRef<HTMLDivElement>(null);
-  const [copied, setCopied] = useState<string>();
+  const [taken, setTaken] = useState<string>();
   const { note, start } = useInsertion(pane);
   if (isUntold(told))
     return (
@@ -37,13 +41,13 @@ export function Figure({ pane, title, grade, told, controls, children }: Props) 
         <p className={s.quiet}>{told.why}</p>
       </section>
     );
-  const copy = () => {
-    const svg = box.current?.querySelector("svg");
-    if (svg)
-      copyPicture(svg).then(
-        () => setCopied("The picture is on the clipboard."),
-        (error: Error) => setCopied(`Not copied: ${error.message}`),
-      );
+  const take = (way: (picture: Picture) => Promise<string>) => {
+    if (!box.current) return;
+    const duty = pane.judged?.name ?? "";
+    const lines = [duty, ...legend].filter((line) => line !== "");
+    way(pictureOf(box.current, { title, lines }, told.summary)).then(setTaken, (error: Error) =>
+      setTaken(`Not done: ${error.message}`),
+    );
   };
   return (
     <section aria-label={title} className={s.figure}>
@@ -61,12 +65,15 @@ export function Figure({ pane, title, grade, told, controls, children }: Props) 
         <Button size="small" onClick={() => start((port) => port.selection(), told.piece, [grade])}>
           Put into the sheet
         </Button>
-        <Button size="small" onClick={copy}>
+        <Button size="small" onClick={() => take((picture) => putBeside(pane.host.port, picture))}>
+          Put beside the cells
+        </Button>
+        <Button size="small" onClick={() => take(copy)}>
           Copy as picture
         </Button>
-        {copied && (
+        {taken && (
           <span role="status" className={s.quiet}>
-            {copied}
+            {taken}
           </span>
         )}
       </div>

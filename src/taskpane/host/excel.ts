@@ -2,8 +2,9 @@
 import { present } from "../../core/present";
 import { addressOf } from "../../port/address";
 import { freeName, tableNameOf } from "../../port/names";
+import { addressOfSvg, drawPng } from "../../port/png";
 import { placeOf, richCell } from "../../port/sheet";
-import type { Block, Corner, NamedTable, Place, ReadCell, RichCell, SheetPort } from "../../port/sheet";
+import type { Block, Corner, NamedTable, Picture, Place, ReadCell, RichCell, SheetPort } from "../../port/sheet";
 
 /** The port of Excel; the only file that calls Excel.run. */
 export const excelPort = (): SheetPort => ({
@@ -25,6 +26,7 @@ export const excelPort = (): SheetPort => ({
     }),
   tables: () => Excel.run(tables),
   addTable: (name, block) => Excel.run((context) => addTable(context, name, block)),
+  addPicture: (at, picture) => Excel.run((context) => addPicture(context, at, picture)),
   select: (place) =>
     Excel.run(async (context) => {
       rangeOf(context, place).select();
@@ -151,6 +153,29 @@ async function addTable(context: Excel.RequestContext, name: string, block: Bloc
     place: placeOf({ sheet: sheetName, row: 0, col: 0 }, block),
     reference: `${tableName}[#All]`,
   };
+}
+
+/** Of a picture's pixel, as of a row's or a column's. */
+const points = 0.75;
+
+async function addPicture(context: Excel.RequestContext, at: Corner, picture: Picture): Promise<void> {
+  const { svg, width, height } = picture;
+  const png = await drawPng(addressOfSvg(svg), width, height);
+  const cell = rangeOf(context, { ...at, rows: 1, cols: 1 });
+  cell.load("left,top");
+  await context.sync();
+  const shape = context.workbook.worksheets.getItem(at.sheet).shapes.addImage(png);
+  // else the height would follow from the width that is set first
+  shape.lockAspectRatio = false;
+  shape.left = cell.left;
+  shape.top = cell.top;
+  shape.width = width * points;
+  shape.height = height * points;
+  shape.lockAspectRatio = true;
+  shape.placement = "OneCell";
+  shape.name = picture.name;
+  shape.altTextDescription = picture.words;
+  await context.sync();
 }
 
 /** Excel's names do not differ by case alone. */

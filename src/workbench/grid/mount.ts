@@ -23,6 +23,7 @@ import type { GridFile } from "./file";
 import { withForgettingLexer } from "./lexer";
 import { giveNewSheetsTheFont } from "./newSheets";
 import { forgetOldNotes } from "./notes";
+import { GridPictures } from "./pictures";
 import { gridPort, newSheet } from "./port";
 import type { GridPort } from "./port";
 import { takeOnlyWhatIsMeant } from "./proposals";
@@ -54,13 +55,13 @@ const texts = mergeLocales(coreText, marksText, picksText, filterText, sortText,
 });
 
 /** Opens what was kept, else the example, in a grid inside `container`; every function of the metadata can be typed there. */
-export function mountGrid(
+export async function mountGrid(
   container: HTMLElement,
   example: Book,
   kept: IWorkbookData | undefined,
   metadata: Metadata,
   functions: ReadonlyMap<string, HostFunction>,
-): Mounted {
+): Promise<Mounted> {
   const takesErrors = metadata.allowErrorForDataTypeAny ?? false;
   const univer = new Univer({
     locale: LocaleType.EN_US,
@@ -97,6 +98,8 @@ export function mountGrid(
   }
   const api = FUniver.newAPI(univer);
   forgetOldNotes(api);
+  const pictures = new GridPictures(univer, api);
+  if (kept) await pictures.prepare(kept);
   const file = openFile(api, kept, example);
   keepTyped(univer.__getInjector());
   takeOnlyWhatIsMeant(api, univer.__getInjector());
@@ -107,5 +110,5 @@ export function mountGrid(
   // a click on a sheet's tab would leave the keyboard there; one that came from the pane leaves it in the pane
   const back = (): void => void (container.contains(document.activeElement) && focus());
   api.addEvent(api.Event.ActiveSheetChanged, () => setTimeout(back));
-  return { port: gridPort(api), file, focus };
+  return { port: gridPort(api, pictures), file, focus };
 }

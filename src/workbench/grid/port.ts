@@ -1,8 +1,6 @@
-import { BooleanNumber, CellValueType } from "@univerjs/core";
 import type { ICellData, IRange, Nullable } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import {
-  ErrorType,
   FormulaDataModel,
   ILayoutService,
   ScrollToCellOperation,
@@ -10,11 +8,11 @@ import {
 } from "@univerjs/preset-sheets-core";
 import { areaOf, referenceTo } from "../../port/address";
 import { freeName, tableNameOf } from "../../port/names";
-import { noteOf } from "./notes";
-import { richCell } from "../../port/sheet";
-import type { Corner, NamedTable, Place, ReadCell, SheetPort, Written } from "../../port/sheet";
+import { coveredBy } from "../../port/sheet";
+import type { Corner, NamedTable, Place, ReadCell, SheetPort } from "../../port/sheet";
 import type { BookSheet } from "../../book/book";
-import { palette } from "../../book/looks";
+import { contentOf, gridContent } from "./cells";
+import type { GridPictures } from "./pictures";
 import { pixels, recordOf } from "./snapshot";
 import { gridStyle } from "./styles";
 
@@ -23,7 +21,16 @@ export const newSheet = { rows: 200, columns: 52 } as const;
 /** Rows below a block on a sheet of its own: the longest record of a duty spills into them. */
 const roomBelow = 400;
 
-const errorCodes: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
+/** A picture where it lies. */
+export interface LaidPicture {
+  readonly place: Place;
+  /** The address that carries all of it. */
+  readonly source: string;
+  /** Pixels. */
+  readonly width: number;
+  readonly name: string;
+  readonly words: string;
+}
 
 /** The port of the local sheet; it answers at once. */
 export interface GridPort extends SheetPort {
@@ -36,11 +43,13 @@ export interface GridPort extends SheetPort {
   hasSheet(name: string): boolean;
   /** Whether neither a filter nor a hand hides a row. */
   isShown(sheet: string, row: number): boolean;
+  /** The pictures on a sheet, the lowest of those that lie over each other first. */
+  pictures(sheet: string): readonly LaidPicture[];
   /** Adds worksheets as they are described, shows the first of them, and gives it the keyboard. */
   addSheets(sheets: readonly BookSheet[]): void;
 }
 
-export function gridPort(api: FUniver): GridPort {
+export function gridPort(api: FUniver, pictures: GridPictures): GridPort {
   const book = () => {
     const workbook = api.getActiveWorkbook();
     if (!workbook) throw new Error("no workbook is open");
@@ -53,6 +62,12 @@ export function gridPort(api: FUniver): GridPort {
   };
   const rangeOf = ({ sheet, row, col, rows, cols }: Place) => sheetNamed(sheet).getRange(row, col, rows, cols);
   const spills = (sheet: string) => spillsOf(api, book().getId(), sheetNamed(sheet).getSheetId());
+
+  const makeRoom = (sheet: string, rows: number, cols: number): void => {
+    const grid = sheetNamed(sheet);
+    if (grid.getMaxRows() < rows) grid.setRowCount(rows);
+    if (grid.getMaxColumns() < cols) grid.setColumnCount(cols);
+  };
 
   /** Of formulas that were filled down only the first stands in its cell. */
   const formulaOf = (sheet: string, row: number, col: number, cell: Nullable<ICellData>): { formula?: string } => {
@@ -96,9 +111,7 @@ export function gridPort(api: FUniver): GridPort {
       const cols = block.reduce((most, line) => Math.max(most, line.length), 0);
       if (cols === 0) return;
       const cells = block.map((line) => Array.from({ length: cols }, (_, c) => gridContent(line[c] ?? null)));
-      const grid = sheetNamed(sheet);
-      if (grid.getMaxRows() < row + block.length) grid.setRowCount(row + block.length);
-      if (grid.getMaxColumns() < col + cols) grid.setColumnCount(col + cols);
+      makeRoom(sheet, row + block.length, col + cols);
       rangeOf({ sheet, row, col, rows: block.length, cols }).setValues(cells);
     },
     widen({ sheet, col }, characters) {
@@ -135,6 +148,20 @@ export function gridPort(api: FUniver): GridPort {
       book().insertDefinedName(table, referenceTo(place));
       return { name: table, place, reference: table };
     },
+    async addPicture(at, picture) {
+      const { rows, cols } = coveredBy(picture);
+      // else the grid would move it back over the cells; of one more the next one can be laid below
+      makeRoom(at.sheet, at.row + rows + 1, at.col + cols);
+      await pictures.add(at, picture);
+    },
+    pictures: (sheet) =>
+      pictures
+        .on(sheetNamed(sheet).getSheetId())
+        .map(({ sheetTransform, source, transform, name = "", words = "" }) => {
+          const { from, to } = sheetTransform;
+          const range = { startRow: from.row, endRow: to.row, startColumn: from.column, endColumn: to.column };
+          return { place: placeOf(sheet, range), source, width: transform?.width ?? 0, name, words };
+        }),
     frozen(sheet) {
       const { xSplit, ySplit } = sheetNamed(sheet).getFreeze();
       return { rows: ySplit, columns: xSplit };
@@ -201,35 +228,5 @@ function spillsOf(api: FUniver, unit: string, sheetId: string) {
   return {
     ranges,
     cell: (row: number, col: number): Nullable<ICellData> => cells?.[row]?.[col],
-  };
-}
-
-/** Not the cell as the grid shows it: where it has a number format, the value there is its formatted text. */
-function contentOf(cell: Nullable<ICellData>, shown: () => string): ReadCell {
-  const held = cell?.v ?? null;
-  if (held === null) return { value: null, text: "" };
-  if (cell?.t === CellValueType.BOOLEAN) return { value: Boolean(held), text: shown() };
-  if (!errorCodes.has(held)) return { value: held, text: shown() };
-  const note = noteOf(cell);
-  const code = String(held);
-  if (note?.code !== code || !note.message) return { value: code, text: code, error: { code } };
-  const { message, by } = note;
-  return { value: code, text: code, error: { code, message, by } };
-}
-
-const headingStyle = { bl: BooleanNumber.TRUE, bg: { rgb: palette.headingFill } };
-
-function gridContent(written: Written): ICellData {
-  const { value = null, formula, heading, format } = richCell(written);
-  const style =
-    heading || format ? { s: { ...(heading && headingStyle), ...(format && { n: { pattern: format } }) } } : {};
-  if (formula) return { f: formula, si: null, v: null, t: null, ...style };
-  if (value === null) return { v: null, f: null, si: null, t: null, ...style };
-  return {
-    v: value,
-    t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING,
-    f: null,
-    si: null,
-    ...style,
   };
 }

@@ -43,13 +43,13 @@ function partsOf(name: string, data: Uint8Array): { name: string; size: number }
 }
 
 /** What of a file the sheet cannot hold, in words, counted. */
-export function leftOut(data: Uint8Array, book: Workbook): string[] {
+export function leftOut(data: Uint8Array, book: Workbook, pictures: number): string[] {
   const parts = partsOf("", data);
   const count = (pattern: RegExp): number => parts.filter(({ name }) => pattern.test(name)).length;
   const cells = book.sheets.flatMap(({ cells: own }) => [...(own?.values() ?? [])]);
   const counts: readonly (readonly [number, string])[] = [
     [cells.filter(({ comment }) => comment).length, "comments"],
-    [count(/^xl\/media\//), "pictures"],
+    [pictures, "pictures of another kind, in headers or grounds, or beyond what can be kept"],
     [count(/^xl\/charts\/chart\d+\.xml$/), "charts"],
     [count(/^xl\/pivotTables\/[^/]+\.xml$/), "pivot tables"],
     [count(/^xl\/externalLinks\/[^/]+\.xml$/), "links to other files"],

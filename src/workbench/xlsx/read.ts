@@ -4,6 +4,8 @@ import { readXlsx } from "hucre/xlsx";
 import type { Cell, CellStyle, CellValue, ConditionalRule, DataValidation, Sheet, Workbook } from "hucre/xlsx";
 import { typedFormula } from "../../book/storedFormula";
 import { areaOf } from "../../port/address";
+import { picturesResource } from "../grid/keptPictures";
+import { picturesFrom, picturesLeft } from "./pictures";
 import { rangeArea, resourceNames } from "./rules";
 import type { KeptMark, KeptName, KeptPick } from "./rules";
 import { fromFileStyle } from "./styles";
@@ -36,7 +38,10 @@ export async function readFile(name: string, data: Uint8Array): Promise<ReadFile
     name,
     book.sheets.flatMap(({ rows }) => rows),
   );
-  return { record: recordOf(name, book), left: leftOut(data, book), remarks: [] };
+  const record = recordOf(name, book);
+  const pictures = picturesFrom(book, record);
+  record.resources?.push({ name: picturesResource, data: JSON.stringify(pictures) });
+  return { record, left: leftOut(data, book, picturesLeft(data, pictures)), remarks: [] };
 }
 
 function recordOf(name: string, book: Workbook): IWorkbookData {

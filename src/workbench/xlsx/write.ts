@@ -6,6 +6,9 @@ import { finishFile } from "../../book/fileParts";
 import { stored } from "../../book/storedFormula";
 import { addressOf } from "../../port/address";
 import type { ReadCell } from "../../port/sheet";
+import { picturesIn } from "../grid/keptPictures";
+import type { KeptPicture } from "../grid/keptPictures";
+import { anchorPictures, filePicture, isChanged } from "./pictures";
 import { listWords, rangeText, resource } from "./rules";
 import type { KeptMark, KeptName, KeptPick } from "./rules";
 import { toFileStyle } from "./styles";
@@ -23,11 +26,15 @@ export async function writeFile(record: IWorkbookData, read: (sheet: string) => 
   const marks = resource<KeptMark[]>(record, "marks");
   const picks = resource<KeptPick[]>(record, "picks");
   const names = Object.values(resource<KeptName>(record, "names"));
+  const pictures = picturesIn(record);
+  const picturesOf = ({ id }: IWorksheetData): KeptPicture[] => pictures.get(id) ?? [];
   const ordered = record.sheetOrder.flatMap((id) => record.sheets[id] ?? []) as IWorksheetData[];
   const base = styleOf(record, record.defaultStyle) ?? {};
+  const images = await Promise.all(ordered.map((sheet) => Promise.all(picturesOf(sheet).map(filePicture))));
   const plain = await writeXlsx({
-    sheets: ordered.map((sheet) => ({
+    sheets: ordered.map((sheet, i) => ({
       ...sheetOf(record, sheet, read(sheet.name)),
+      images: images[i],
       conditionalRules: (marks[sheet.id] ?? []).filter(isByFormula).flatMap(fileRules),
       dataValidations: (picks[sheet.id] ?? []).filter(isList).flatMap(filePicks),
     })),
@@ -51,9 +58,10 @@ export async function writeFile(record: IWorkbookData, read: (sheet: string) => 
       "checks of typed values that no file list can hold",
     ],
     [Object.keys(resource(record, "filters")).length, "filters, whose rows are all there"],
+    [ordered.flatMap(picturesOf).filter(isChanged).length, "turnings or croppings of pictures"],
   ] as const;
   return {
-    file: finishFile(plain, "Bushcell", new Date()),
+    file: finishFile(plain, "Bushcell", new Date(), (parts) => anchorPictures(parts, ordered.flatMap(picturesOf))),
     left: left.flatMap(([count, what]) => (count > 0 ? [`${count} ${what}`] : [])),
   };
 }
