@@ -51,6 +51,7 @@ export function mutationsOf(file, text) {
   const visit = (node) => {
     if (ts.isTypeNode(node) || ts.isImportDeclaration(node) || ts.isInterfaceDeclaration(node)) return;
     if (ts.isPropertyAssignment(node) && passedOver.has(node.name.getText())) return;
+    if (ts.isVariableDeclaration(node) && /^example/.test(node.name.getText())) return;
     if (ts.isCallExpression(node) && messages.has(node.expression.getText())) return;
     if (ts.isTemplateExpression(node) || ts.isThrowStatement(node)) return;
     mutate(node, add);

@@ -11,8 +11,8 @@ export type Costed = Evaluation & {
   readonly cost: number;
   readonly partsCost: number;
 };
-export const isCosted = (e: Evaluation): e is Costed =>
-  e.pricing !== undefined && e.judged?.life !== undefined && e.cost !== undefined && e.partsCost !== undefined;
+/** Costs are there where price and life are. */
+export const isCosted = (e: Evaluation): e is Costed => e.cost !== undefined;
 
 /** What labour and downtime of one change cost now. */
 export const changeCost = ({ running: { labour, downtime } }: Evaluation): number => labour + downtime;
@@ -102,5 +102,6 @@ export function rateAt(
   const [here, there] = [difference(1), difference(2)];
   if (here === undefined || there === undefined) return undefined;
   const factor = 1 - here / (there - here);
-  return factor > 0 && Number.isFinite(factor) ? { code, now: now.rate, at: now.rate * factor } : undefined;
+  // a rate of nothing turns no order round, nor what rounding leaves of it
+  return factor > 1e-9 && Number.isFinite(factor) ? { code, now: now.rate, at: now.rate * factor } : undefined;
 }

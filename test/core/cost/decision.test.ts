@@ -59,6 +59,17 @@ test("a quantity that turns the order round is named to the piece", () => {
   expect(decide(table({ part: "a" }, { part: "dear", price: 3 })).get("turns round")).toContain(none);
 });
 
+test("a quantity is sought to a million times and a millionth of the present", () => {
+  const ordered = (quantity: number) =>
+    table(
+      { ...cheap, part: "a", "order quantity": quantity, "freight per lot": 5 },
+      { ...cheap, part: "b", "price [EUR]": 0.99, "order quantity": quantity, "freight per lot": 505 },
+    );
+  // 0.01 a piece pays 500 of freight from 50 000 pieces on
+  expect(decide(ordered(1)).get("turns round")).toContain("orders of 50001 pieces or more");
+  expect(decide(ordered(5e7)).get("turns round")).toContain("orders of 49999 pieces or fewer");
+});
+
 test("a rate of exchange that turns the order round", () => {
   const rates = (rate: number) => [
     ["currency", "rate [EUR]"],
@@ -74,6 +85,12 @@ test("a rate of exchange that turns the order round", () => {
   expect(lines.get("turns round")).toContain("USD above 1 EUR, now 0.9");
   expect(lines.get("rate")).toEqual(["USD at 0.9 EUR"]);
   expect(first(decide(cells, duty, null, rates(1.01)), "buy")).toMatch(/^home/);
+  // both in dollars: at no rate do they change places
+  const dollars = table(
+    { ...cheap, "price [EUR]": undefined, "price [USD]": 1 },
+    { part: "b", "price [USD]": 2, price: undefined },
+  );
+  expect(decide(dollars, duty, null, rates(0.9)).get("turns round")!.join()).not.toContain("USD");
 });
 
 test("nothing fits: nothing is to be bought, and what the nearest would take", () => {

@@ -89,3 +89,36 @@ test("days of the years 2000 to 2099 are dates", () => {
   expect(one({ "lead time": 1095 })).toMatchObject({ rank: 1, "lead time": 1095 });
   expect(one({ "lead time": 1096 }).rank).toBe("not ranked");
 });
+
+test("breaks in rows below each other are one offer where part, supplier and grade are the same", () => {
+  const rows = (second: Record<string, unknown>) =>
+    rank(table({ from: 1, price: 4 }, { from: 100, price: 3, ...second })).rows.length;
+  expect([rows({}), rows({ part: null }), rows({ supplier: " supplier a" })]).toEqual([1, 1, 1]);
+  for (const other of [{ part: "b" }, { supplier: "Supplier B" }, { grade: "Demo Lovage" }])
+    expect(rows(other)).toBe(2);
+  expect(rank(table({ part: "a", price: 4 }, { part: "a", price: 3 })).rows).toHaveLength(2);
+});
+
+test("two of three that cost alike share their rank, the third does not", () => {
+  const { rows } = rank(table({ part: "dear", price: 3 }, { part: "b" }, { part: "a" }));
+  const equal = rows.map((row) => String(row["reason or question"]).includes("equal cost"));
+  expect(rows.map(({ part, rank: place }, i) => [part, place, equal[i]])).toEqual([
+    ["b", 1, true],
+    ["a", 1, true],
+    ["dear", 3, false],
+  ]);
+});
+
+test("the row whose rate is 1 names the currency of the rates", () => {
+  const rates = [
+    ["currency", "rate"],
+    ["USD", 0.9],
+    ["EUR", 1],
+  ];
+  expect(one({ price: "2.00 USD" }, duty, null, rates)).toMatchObject({ currency: "EUR", "unit price": 1.8 });
+});
+
+test("a least order of none is none", () => {
+  expect(one({ "least order": "0", "order quantity": 1 })).toMatchObject({ rank: 1, quantity: 1 });
+  expect(told({ "least order": "-1" })).toContain("least order must be a whole number");
+});
