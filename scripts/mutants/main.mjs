@@ -20,8 +20,9 @@ const { only, ...counts } = options({
 for (const [name, count] of Object.entries(counts))
   if (!/^[1-9]\d*$/.test(count)) stop(`--${name} must be a whole number from 1, got "${count}"`);
 const [every, workers] = [Number(counts.every), Number(counts.workers)];
-/** A fault is given as long as the whole of the tests took without one, thrice: until then they may yet end. */
-let patience = 90_000;
+/** A fault is given thrice the time that the tests which run its place took without one, and a start: until then they may yet end. */
+const patience = 3;
+const start = 15_000;
 
 const under = (folder, ending) =>
   readdirSync(path.join(root, folder), { recursive: true, encoding: "utf8" })
@@ -51,11 +52,12 @@ const suites = [
 
 const outcomes = [];
 let next = 0;
+/** What the first worker found without a fault; one that takes another's place need not run all again. */
+let baseline;
 
 /** Gives one worker mutations until none is left; one that does not come back counts as noticed and is replaced. */
 function runWorker() {
   return new Promise((/** @type {(last?: any) => void} */ resolve) => {
-    const began = Date.now();
     const worker = fork(path.join(root, "scripts/mutants/worker.mjs"), [JSON.stringify(suites)], { cwd: root });
     let mutation;
     let timer;
@@ -65,23 +67,28 @@ function runWorker() {
         worker.kill();
         return resolve();
       }
-      timer = setTimeout(() => {
-        worker.kill("SIGKILL");
-        outcomes.push({ mutation, noticed: "it does not end" });
-        resolve(runWorker());
-      }, patience);
-      worker.send(mutation);
+      worker.send({ mutation });
     };
-    worker.on("message", (/** @type {any} */ { ready, broken, noticed, isRun }) => {
+    const giveUp = () => {
+      worker.kill("SIGKILL");
+      outcomes.push({ mutation, noticed: "it does not end" });
+      resolve(runWorker());
+    };
+    worker.on("message", (/** @type {any} */ { within, ready, broken, noticed, isRun, ...found }) => {
+      if (within !== undefined) {
+        timer = setTimeout(giveUp, start + patience * within);
+        return;
+      }
       clearTimeout(timer);
       if (broken) {
         console.error(`The tests fail without a fault: ${broken}`);
         process.exit(1);
       }
-      if (ready) patience = Math.max(patience, 3 * (Date.now() - began));
+      if (ready) baseline ??= found.baseline;
       else record(mutation, noticed, isRun);
       give();
     });
+    worker.send({ baseline });
   });
 }
 

@@ -15,9 +15,8 @@ globalThis.marksOf = (/** @type {string} */ file) => marks.get(file);
 export function markedText(file) {
   const text = readFileSync(file, "utf8");
   marks.set(file, new Uint8Array(text.length));
-  places.set(file, placesOf(text));
   const edits = [{ at: 0, insert: `const $ran = marksOf(${JSON.stringify(file)}); $ran[0] = 1; ` }];
-  for (const { from, to, isStatement, isBare } of places.get(file)) {
+  for (const { from, to, isStatement, isBare } of placesIn(file, text)) {
     const [open, close] = isBare ? ["{", "}"] : ["", ""];
     edits.push({ at: from, insert: isStatement ? `${open}$ran[${from}] = 1; ` : `($ran[${from}] = 1, ` });
     if (!isStatement || isBare) edits.push({ at: to, insert: isStatement ? close : ")" });
@@ -40,9 +39,14 @@ export function marksSet() {
 
 /** The mark that is set whenever the code at an offset runs: that of the smallest place around it. */
 export function markAt(file, offset) {
-  const around = (places.get(file) ?? []).filter(({ from, to }) => from <= offset && offset < to);
+  const around = placesIn(file).filter(({ from, to }) => from <= offset && offset < to);
   const smallest = around.sort((a, b) => a.to - a.from - (b.to - b.from))[0];
   return `${file}:${smallest?.from ?? 0}`;
+}
+
+function placesIn(file, text = readFileSync(file, "utf8")) {
+  if (!places.has(file)) places.set(file, placesOf(text));
+  return places.get(file);
 }
 
 /** Statements within functions, bodies of arrows, branches and right sides of `&&`, `||` and `??`. */

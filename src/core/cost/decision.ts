@@ -1,7 +1,7 @@
 import { exampleDuty } from "../duties";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
-import type { Library } from "../grades/model";
+import type { Grade, Library } from "../grades/model";
 import type { System } from "../kinds";
 import { measureText, percentText } from "../measure";
 import { cautionsOf, standingCautions } from "../grades/cautionsOf";
@@ -49,8 +49,8 @@ export const DECISION = formula(
   },
 );
 
-/** An offer that fits, with care or without. */
-type Buyable = RankedQuote & { readonly pricing: Pricing; readonly judged: Judged };
+/** An offer that fits, with care or without; its grade is known, since it was judged. */
+type Buyable = RankedQuote & { readonly pricing: Pricing; readonly judged: Judged; readonly grade: Grade };
 const isBuyable = (e: RankedQuote): e is Buyable =>
   e.rank !== undefined && e.pricing !== undefined && e.judged !== undefined && (e.word === "fits" || e.word === "care");
 
@@ -180,9 +180,9 @@ const rateLines = ({ target, rates }: Currency): Line[] =>
       `${code} at ${rate}${target ? ` ${target}` : ""}${date ? ` of ${date}` : ""}`,
     ]);
 
-function cautionLines(best: RankedQuote | undefined, system: System, library: Library | undefined): Line[] {
-  const { grade, judged } = best ?? {};
-  const cautions =
-    grade && judged ? cautionsOf(grade, judged.duty.moving, judged.checks, system, library) : standingCautions;
+function cautionLines(best: Buyable | undefined, system: System, library: Library | undefined): Line[] {
+  const cautions = best
+    ? cautionsOf(best.grade, best.judged.duty.moving, best.judged.checks, system, library)
+    : standingCautions;
   return cautions.map((caution) => ["caution", caution]);
 }

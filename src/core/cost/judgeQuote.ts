@@ -88,20 +88,20 @@ const lifeOf = (checks: readonly Check[]): number | undefined => {
   return life !== undefined && Number.isFinite(life) ? life : undefined;
 };
 
+/** Sizes more than this apart are not one size in two units. */
+const alike = 0.01;
+
 function checkSizes({ values: { bore, wall, outside } }: Quote): void {
   if (bore === undefined || outside === undefined) return;
   if (outside <= bore)
     throw new BushError("value", "outside", `outside of ${outside} mm is not above the bore of ${bore} mm`);
-  if (wall !== undefined && Math.abs(bore + 2 * wall - outside) > 0.01 * outside)
+  if (wall !== undefined && Math.abs(bore + 2 * wall - outside) > alike * outside)
     throw new BushError(
       "value",
       "wall",
       `wall and outside contradict each other: ${bore} + 2 × ${wall} is not ${outside} mm`,
     );
 }
-
-/** Sizes more than this apart are not one size in two units. */
-const alike = 0.01;
 
 function sizeRemarks({ values }: Quote, { values: asked, part }: NamedDuty, system: System): string[] {
   const remarks: string[] = [];
@@ -131,7 +131,6 @@ function whatItTakes(grade: Grade, duty: NamedDuty, system: System): string[] {
     }
   };
   const longest = mostBores * bore;
-  if (length >= longest) return [];
   let [low, high] = [length, Math.min(length * 1.1, longest)];
   while (high < longest && !holds(high)) [low, high] = [high, Math.min(high * 1.1, longest)];
   if (!holds(high)) return [];

@@ -1,3 +1,5 @@
+import { functions } from "../../../src/core";
+import { call } from "../../support";
 import { bare, decide, duty, one, rank, table } from "./offers";
 
 /** Two that fit: L lasts 2.5 times as long by its lower wear rate and costs more. */
@@ -39,6 +41,33 @@ test("turning points are where the ranking does turn round", () => {
     rank(table({ ...cheap, "wear allowance": 0.2 }, { ...lasting, "wear allowance": depth })).rows[0]!.part;
   expect(allowed(0.2 * (share + 0.01))).toBe("lasting");
   expect(allowed(0.2 * (share - 0.01))).toBe("cheap");
+});
+
+test("a runner-up without a life is told by what it costs landed, and not as dearer by the hour", () => {
+  const { hours: _, "wear allowance": __, ...asksNoLife } = duty;
+  const runnerUp = (...offers: Record<string, unknown>[]) => first(decide(table(...offers), asksNoLife), "runner-up");
+  expect(runnerUp({ part: "a", "wear allowance": 0.1 }, { part: "b" })).toMatch(/^b from .*; its life is not known$/);
+  expect(runnerUp({ part: "a", price: 2 }, { part: "b", price: 3.25 })).toMatch(/^b from .*; 1.25 more landed$/);
+});
+
+test("a year is compared where both run through one", () => {
+  const { "pieces a year": pieces, ...open } = duty;
+  const headings = Object.keys(open);
+  const runnerUp = (...each: (number | null)[]) => {
+    const row = (year: number | null, i: number) => [`d${i}`, ...Object.values(open).slice(1), year];
+    const duties = [[...headings, "pieces a year"], ...each.map(row)];
+    const offers = table({ part: "a", "for duty": "d0" }, { part: "b", "for duty": "d1", price: 3 });
+    const lines = call(functions.DECISION, [offers, duties, null]) as [string, string][];
+    return lines.find(([what]) => what === "runner-up")![1];
+  };
+  // 1 more each of 655 h, of 60 pieces that run 100 h
+  expect(runnerUp(pieces, pieces)).toMatch(/dearer, 9.161 a year$/);
+  for (const each of [
+    [pieces, null],
+    [null, pieces],
+    [null, null],
+  ])
+    expect(runnerUp(...each)).toMatch(/dearer$/);
 });
 
 test("a quantity that turns the order round is named to the piece", () => {

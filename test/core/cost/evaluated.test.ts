@@ -1,5 +1,7 @@
 /** One offer evaluated: which of its figures count, and what is said of it. */
-import { decide, duty, one, rank, speed, table, told } from "./offers";
+import { functions } from "../../../src/core";
+import { call } from "../../support";
+import { bare, card, decide, duty, one, rank, speed, table, told } from "./offers";
 
 /** Hours of a depth at Sorrel's greatest rate, h/(k·p·v·3600), linear wear at 0.6 MPa. */
 const hours = (depth: number) => depth / (1.5e-6 * 0.6 * speed * 3600);
@@ -43,6 +45,62 @@ test("the wall follows from the outside", () => {
   expect(told({ outside: 18 })).not.toContain("taken, the duty's");
   expect(told({ outside: 18 })).not.toContain("ask for wall");
   expect(told({ wall: 1.5 })).not.toContain("ask for wall");
+});
+
+test("the duty's wall, where the offer gives neither wall nor outside", () => {
+  expect(told({ "wear allowance": 2 }, { ...duty, wall: 2 })).toContain(
+    "wear allowance must be below the wall of 2 mm",
+  );
+  expect(one({ "wear allowance": 1.9 }, { ...duty, wall: 2 }).rank).toBe(1);
+});
+
+/** What DUTIES says of Sorrel on a duty. */
+function judged(fields: Record<string, unknown>) {
+  const [, row] = call(functions.DUTIES, [card({ ...fields, grade: "Demo Sorrel" }), null]);
+  return { use: row![7], verdict: row![9] };
+}
+
+test("a washer offered is judged by its bore and outside, as the duty is that has them", () => {
+  const washer = { duty: "Stop", part: "washer", load: 180, inner: 10, outer: 40, rpm: 120, temperature: 20 };
+  const offered = one({ bore: 15, length: null, outside: 30 }, washer);
+  const { use, verdict } = judged({ ...washer, inner: 15, outer: 30 });
+  expect(offered).toMatchObject({ use, verdict });
+  expect(judged(washer).use).not.toBe(use);
+  expect(one({ bore: 15, outside: null }, washer).verdict).toBe("no data, outside");
+  expect(one({ bore: null, outside: 30 }, washer).verdict).toBe("no data, bore");
+});
+
+test("a grade that is unknown or missing is asked for, one that came in as an error is not", () => {
+  expect(told({ grade: "Demo Sorrle" })).toContain("ask for limits and wear rate of Demo Sorrle");
+  expect(told({})).not.toContain("limits and wear rate");
+  expect(told({ grade: null })).toContain("ask for grade");
+  expect(told({ grade: "#REF!" })).toContain("grade holds #REF!");
+  expect(told({ grade: "#REF!" })).not.toMatch(/ask for .*grade/);
+});
+
+test("nothing is priced from an amount or a number of pieces that cannot be read", () => {
+  for (const heading of ["price", "tooling", "freight per lot", "customs duty", "price per", "planned volume"])
+    expect([heading, one({ [heading]: "?!" })["order value"]]).toEqual([heading, ""]);
+  for (const heading of ["order quantity", "least order", "from quantity", "to quantity"])
+    expect([heading, one({ [heading]: "?!" })["order value"]]).toEqual([heading, ""]);
+});
+
+test("the offer's wall takes the place of the duty's outside, which else tells the wall", () => {
+  const sleeved = { ...duty, outside: 19 };
+  expect(told({ wall: 1.5, "wear allowance": 1.6 }, sleeved)).toContain("must be below the wall of 1.5 mm");
+  expect(told({ "wear allowance": 2.1 }, sleeved)).toContain("must be below the wall of 2 mm");
+});
+
+test("sizes that differ by a hundredth are told, larger and smaller", () => {
+  for (const bore of [20, 12]) expect(told({ bore })).toContain(`bore ${bore} mm, the duty's is 15 mm`);
+  for (const outside of [17, 19]) expect(told({ wall: 1.5, outside })).toContain(`is not ${outside} mm`);
+  expect(told({ wall: 1.5, outside: 18.1 })).not.toContain("contradict");
+});
+
+test("a wear rate is asked for where there is wear, whether the duty asks for a life or not", () => {
+  expect(told({ grade: "Bare" }, asksNoLife, bare)).toContain("wear rate high of Bare");
+  const still = { ...asksNoLife, motion: "static", rpm: undefined };
+  expect(told({ grade: "Bare" }, still, bare)).not.toContain("wear rate");
 });
 
 test("a reason against an offer keeps it from being judged", () => {
