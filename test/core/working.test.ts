@@ -63,8 +63,13 @@ function evaluateWorking(f: Formula, values: Given): number[] {
   const scope = new Map<string, unknown>([["ln", Math.log]]);
   for (const [name, arg] of Object.entries<Arg>(f.spec.args))
     if (isNumberArg(arg) && values[name] !== undefined) scope.set(arg.symbol, values[name]);
-  for (const [symbol, { value }] of Object.entries(f.spec.lookups?.(values) ?? {})) scope.set(symbol, value.value);
-  for (const line of workingOf(f, values)) math.evaluate(line, scope);
+  const lines = workingOf(f, values);
+  const words = new Set(lines.flatMap((line) => line.split(/[\s()*/^+,=-]+/)));
+  for (const [symbol, { value }] of Object.entries(f.spec.lookups?.(values) ?? {})) {
+    if (!words.has(symbol)) throw new Error(`${symbol} is looked up and stands in no line of ${lines.join("; ")}`);
+    scope.set(symbol, value.value);
+  }
+  for (const line of lines) math.evaluate(line, scope);
   // where a figure was found by iteration, a line puts it into its equation: one side over the other
   for (const [symbol, value] of scope) if (/^one(_|$)/.test(symbol)) expect(value).toBeCloseTo(1, 9);
   return resultSymbols(f.spec.result).map(({ symbol }) => scope.get(symbol) as number);

@@ -25,7 +25,7 @@ export function changeCostBetween(best: Costed, next: Costed): number | undefine
   const [t1, t2] = [best.judged.life, next.judged.life];
   if (Math.abs(t1 - t2) <= 1e-9 * t1) return undefined;
   const at = (next.pricing.landed * t1 - best.pricing.landed * t2) / (t2 - t1);
-  return at >= 0 ? at : undefined;
+  return at > 0 ? at : undefined;
 }
 
 /** The share of its life at which the best costs as much as the next. */

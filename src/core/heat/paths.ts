@@ -121,7 +121,6 @@ export function shaftConductance(
 ): number {
   const { bore, length, shaftconductivity, endlength, ends, film } = shaft;
   if (!Number.isInteger(ends)) throw clash("ends", `ends must be 0, 1 or 2, got ${ends}`);
-  if (ends === 0 || endlength === 0) return 0;
   const along = (shaftconductivity * Math.PI * (bore / 1000) ** 2) / 4;
   const into = film * Math.PI * (bore / 1000);
   const fin = Math.sqrt(into * along) * Math.tanh((Math.sqrt(into / along) * endlength) / 1000);

@@ -99,6 +99,15 @@ test("a quantity is sought to a million times and a millionth of the present", (
   expect(decide(ordered(5e7)).get("turns round")).toContain("orders of 49999 pieces or fewer");
 });
 
+test("where parts alone cost alike, labour turns nothing round", () => {
+  // twice the depth for twice the price
+  const lines = decide(
+    table({ part: "thin", price: 1, "wear allowance": 0.1 }, { part: "thick", price: 2, "wear allowance": 0.2 }),
+  );
+  expect(first(lines, "buy")).toMatch(/^thick/);
+  expect(lines.get("turns round")![0]).toBe("by no labour or downtime of a change");
+});
+
 test("a rate of exchange that turns the order round", () => {
   const rates = (rate: number) => [
     ["currency", "rate [EUR]"],

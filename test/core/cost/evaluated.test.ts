@@ -180,3 +180,44 @@ test("a least order of none is none", () => {
   expect(one({ "least order": "0", "order quantity": 1 })).toMatchObject({ rank: 1, quantity: 1 });
   expect(told({ "least order": "-1" })).toContain("least order must be a whole number");
 });
+
+test("rates without a base lead to the currency that most offers name", () => {
+  const rates = [
+    ["currency", "rate"],
+    ["USD", 1.1],
+    ["GBP", 1.3],
+  ];
+  const { rows } = rank(
+    table({ part: "a", price: "1 GBP" }, { part: "b", price: "3 USD" }, { part: "c", price: "4 USD" }),
+    duty,
+    null,
+    rates,
+  );
+  expect(rows.map((row) => [row.part, row.currency, row["unit price"]])).toEqual([
+    ["a", "USD", expect.closeTo(1.3 / 1.1, 12)],
+    ["b", "USD", 3],
+    ["c", "USD", 4],
+  ]);
+});
+
+test("tooling without its volume keeps the price open, none costs nothing", () => {
+  expect(told({ tooling: 5 })).toContain("no data, planned volume: tooling is shared by it");
+  expect(one({ tooling: 5 }).rank).toBe("not ranked");
+  expect(one({ tooling: "0" })).toMatchObject({ rank: 1, landed: 2 });
+});
+
+test("of an offer that leaves nothing open nothing is said", () => {
+  expect(told({ wall: 1.5, "lead time": 10, "order quantity": 1 })).toBe("");
+});
+
+test("inside a verdict one whose life is known comes first, whatever it costs", () => {
+  const offers = [
+    { part: "dear", price: 9, "wear allowance": 0.2 },
+    { part: "open", price: 1 },
+    { part: "open too", price: 2 },
+    { part: "cheap", price: 3, "wear allowance": 0.2 },
+  ];
+  const order = (...rows: typeof offers) => rank(table(...rows), asksNoLife).rows.map((row) => row.part);
+  expect(order(...offers)).toEqual(["cheap", "dear", "open", "open too"]);
+  expect(order(...offers.reverse())).toEqual(["cheap", "dear", "open", "open too"]);
+});

@@ -134,6 +134,11 @@ describe("the workings of the rarer cases end in the answer", () => {
     call(functions.STEPS, [id, ...given])
       .filter(([text, , , result]) => typeof result === "number" && text !== "Fixed factor")
       .map((line) => line[3] as number);
+  test("MAXTILT of a shaft that lies on the whole length, where EDGEPRESSURE leads", () => {
+    const [, upper, , contact] = functions.EDGEPRESSURE({ ...bush, load: 6000, tilt: 0.02 });
+    expect(contact).toBe("full length");
+    expect(results("MAXTILT", ...typed(6000, 0.08), upper).at(-1)).toBeCloseTo(0.02, 9);
+  });
   test.each([
     ["PEAKPRESSURE", functions.PEAKPRESSURE, typed(800, 0), 2],
     ["PEAKPRESSURE", functions.PEAKPRESSURE, typed(0, 0.08), 2],
