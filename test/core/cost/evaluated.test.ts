@@ -221,3 +221,7 @@ test("inside a verdict one whose life is known comes first, whatever it costs", 
   expect(order(...offers)).toEqual(["cheap", "dear", "open", "open too"]);
   expect(order(...offers.reverse())).toEqual(["cheap", "dear", "open", "open too"]);
 });
+
+test("a price longer than any notation is refused by its length", () => {
+  expect(told({ price: "1".repeat(2001) })).toContain("price must be at most 2000 characters long, got 2001");
+});

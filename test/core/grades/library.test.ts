@@ -65,6 +65,20 @@ describe("labels", () => {
     expect(labelOf(byName.get("pa66")!, "density")).toBe("read");
     expect(labelOf(byName.get("pa66")!, "runningPressure")).toBe("memory");
     expect(labelOf(byName.get("pa66")!, "family")).toBe("common practice");
+  });
+  test("of a family's media: that of the one named, of several the weakest, as it is of all", () => {
+    let compared = 0;
+    for (const family of standardLibrary().scope) {
+      const rated = family.values.media ?? [];
+      const label = ({ origin }: (typeof rated)[number]) => origin!.label;
+      for (const one of rated) {
+        const same = rated.filter(({ medium }) => medium === one.medium);
+        expect(labelOf(family, "media", [one.medium])).toBe(weakest(same.map(label)));
+        compared++;
+      }
+      if (rated.length > 0) expect(labelOf(family, "media")).toBe(weakest(rated.map(label)));
+    }
+    expect(compared).toBeGreaterThan(10);
     const band = { source: "neale", at: "A4", printed: "1", label: "memory, band only" } as const;
     expect(labelOf({ ...mine, kind: "generic", origins: { density: band } }, "density")).toBe("memory, band only");
   });
