@@ -199,6 +199,17 @@ describe("sizing at its edges", () => {
       "temperature is missing",
     );
   });
+  test("a PV warms the bore by what the highest temperature has above 23 °C: a grade without such room is not sized", () => {
+    const cold = [
+      [...table[0]!, "PV at temperature", "lowest temperature"],
+      ["cold", 20, 1.1, 0.12, 23, "0: 0.12; 20: 0.1", -40],
+    ];
+    for (const cells of [
+      call(functions.MAXLOAD, ["cold", 20, 15, 0.1, 10, cold]),
+      call(functions.MAXRPM, ["cold", 100, 20, 15, 10, cold]),
+    ])
+      expect((one(cells) as CellError).message).toBe('grade "cold" has no data on highest temperature');
+  });
   test("a power of ten before a heading's unit, raised or typed", () => {
     for (const unit of ["10⁻³ MPa", "10^-3 MPa", "1e-3 MPa", "1E-3 MPa", "×10⁻³ MPa", "x 10 ^ −3 · MPa"]) {
       const own = [
