@@ -115,6 +115,14 @@ describe("PRICEAT", () => {
     ];
     expect((of(5, open) as CellError).message).toBe("breaks row 1, quantity is missing");
   });
+  test("a price without a currency goes with any", () => {
+    const breaks = [
+      ["1", "EUR 4"],
+      ["9", "3"],
+      ["20", "EUR 2"],
+    ];
+    expect([1, 9, 20].map((quantity) => of(quantity, breaks))).toEqual([4, 3, 2]);
+  });
   test("four columns are none, nor is a table of blanks", () => {
     expect((of(5, [[1, 4, 2, 3]]) as CellError).message).toContain("two columns");
     expect((of(5, [["from", "price"]]) as CellError).message).toContain("holds no price");
