@@ -8,6 +8,7 @@ import { convert, officePath } from "../../scripts/lib/office";
 import { typedFormula } from "../../src/book/storedFormula";
 import { addressOf } from "../../src/port/address";
 import type { ReadCell } from "../../src/port/sheet";
+import type { LaidPicture } from "../../src/workbench/grid/port";
 import { corner, eventually, openSheet } from "./page";
 import type { Opened } from "./page";
 
@@ -105,6 +106,44 @@ test("twenty variants and a grade of one's own are typed below their headings on
   await expectVariants(loads);
 }, 240000);
 
+const pictures = () => sheet.page.evaluate((name) => handle().pictures(name) as LaidPicture[], own);
+/** Whether a part of the picture's curve is in view: points of the sheet in its colour, which nothing else there has. */
+const showsCurve = () =>
+  sheet.page.locator("#sheet canvas[id^=univer-sheet-main]").evaluate((drawn) => {
+    const { width, height } = drawn as HTMLCanvasElement;
+    const copy = Object.assign(document.createElement("canvas"), { width, height }).getContext("2d")!;
+    copy.drawImage(drawn as HTMLCanvasElement, 0, 0);
+    const { data } = copy.getImageData(0, 0, width, height);
+    const isCurve = (i: number) => [0x21, 0x5f, 0x69].every((shade, k) => Math.abs(data[i + k]! - shade) < 3);
+    let points = 0;
+    for (let i = 0; i < data.length; i += 4) if (isCurve(i)) points++;
+    return points > 100;
+  });
+
+test("the pane puts a picture beside the cells, which shows there; one undo takes it away and one redo brings it back", async () => {
+  const { page } = sheet;
+  await sheet.select("Duties", "A5");
+  await button("Read selected row").click();
+  await page.getByRole("tab", { name: "Charts" }).click();
+  await sheet.select(own, "J4");
+  expect(await showsCurve()).toBe(false);
+  const region = page.getByRole("region", { name: "Pressure and speed" });
+  await region.getByRole("button", { name: "Put beside the cells" }).press("Enter");
+  await region.getByText(`Put beside the cells at J4 on ${own}. Undo takes it away.`).waitFor();
+  const [picture] = await pictures();
+  expect([picture!.place.row, picture!.place.col, picture!.name]).toEqual([3, 9, "Pressure and speed"]);
+  expect(picture!.words).toMatch(/^The duty \(filled mark\) runs at 2\.25 MPa/);
+  await eventually(async () => expect(await showsCurve()).toBe(true));
+  await page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 100, y: 300 } });
+  await page.keyboard.press("Control+z");
+  await eventually(async () => expect([await pictures(), await showsCurve()]).toEqual([[], false]));
+  await page.keyboard.press("Control+y");
+  await eventually(async () => expect([await pictures(), await showsCurve()]).toEqual([[picture], true]));
+  // what it shows is told where a cell below it is selected
+  await sheet.select(own, "K5");
+  expect(await sheet.strip()).toContain(picture!.words);
+}, 240000);
+
 test("a row inserted by the menu of its heading takes what refers to the rows below along; undo takes it back", async () => {
   const { page } = sheet;
   // the sheet scrolls to what is selected, so that the third heading is where it is looked for
@@ -115,8 +154,11 @@ test("a row inserted by the menu of its heading takes what refers to the rows be
   await page.getByRole("button", { name: /^Insert .* rows above$/ }).click({ position: { x: 35, y: 14 } });
   const sum = async (address: string) => (await sheet.cell(own, address)).formula;
   await eventually(async () => expect(await sum("A24")).toBe("=SUM(A2:A22)"));
+  const pictureRow = async () => (await pictures())[0]!.place.row;
+  await eventually(async () => expect(await pictureRow()).toBe(4));
   await page.keyboard.press("Control+z");
   await expectVariants(loads);
+  expect(await pictureRow()).toBe(3);
   await page.keyboard.press("Control+y");
   await eventually(async () => expect(await sum("A24")).toBe("=SUM(A2:A22)"));
   await typeAcross("A3", ["168", "20", "15", "=BUSH.PRESSURE(A3,B3,C3)"], "Tab");
@@ -177,6 +219,10 @@ test("what was typed is there after the page was opened anew", async () => {
   await eventually(async () => expect(await value("D2")).toBeCloseTo(800 / (20 * 15), 12));
   await eventually(async () => expect(await value("F1")).toBe("grade"));
   expect(await value("A1")).toBe(signs[0]);
+  const [picture] = await pictures();
+  expect([picture!.place.row, picture!.place.col]).toEqual([4, 9]);
+  await sheet.select(own, "M6");
+  await eventually(async () => expect(await showsCurve()).toBe(true));
 }, 240000);
 
 const names = ["Start here", "Duties", "Shortlist", "Grades", "Fit", "Quotes", "Worked example", "Mine", own];
@@ -245,6 +291,7 @@ test("a saved file opens again with every value, formula, text and look the same
   const before = await everything();
   expect(before.map((cells) => cells.length).every((filled) => filled > 1)).toBe(true);
   const looked = await looks();
+  const laid = (await pictures()).map(({ source: _, ...picture }) => picture);
   await sheet.select("Mine", "A1");
   const [saved] = await Promise.all([sheet.page.waitForEvent("download"), sheet.page.keyboard.press("Control+s")]);
   await eventually(async () => expect(await sheet.work()).toContain("Saved as Rooftop greenhouse.xlsx."));
@@ -259,6 +306,10 @@ test("a saved file opens again with every value, formula, text and look the same
   // once the slowest sheet has answered, so that the page is not asked for everything while it still computes
   await eventually(async () => expect(await duty()).not.toBe(""), 60000);
   await eventually(async () => expect(await everything()).toEqual(before), 60000);
+  const [picture, ...others] = await pictures();
+  const { source, ...rest } = picture!;
+  expect([[rest], others]).toEqual([laid, []]);
+  expect(source).toMatch(/^data:image\/png;base64,/);
   expect(Math.max(...(await looks()).map((shade, i) => Math.abs(shade - looked[i]!)))).toBeLessThan(8);
 
   await sheet.reopen(() => button("Undo that").click());
