@@ -2,7 +2,7 @@ import { addressOf, areaOf } from "../../src/port/address";
 import type { Place } from "../../src/port/sheet";
 import { isError } from "./cells";
 import type { CellValue } from "./cells";
-import type { Sheet, Table, Workbook } from "./workbook";
+import type { Shape, Sheet, Table, Workbook } from "./workbook";
 
 /** An object of Excel's interface: what can be loaded, the objects that it leads to, what can be called and set. */
 export interface HostObject {
@@ -61,7 +61,10 @@ function worksheet(book: Workbook, sheet: Sheet): HostObject {
   return {
     kind: "Worksheet",
     values: { Name: () => name, Id: () => name },
-    paths: { Tables: () => tables(book, () => book.tables.filter((table) => table.place.sheet === name), name) },
+    paths: {
+      Tables: () => tables(book, () => book.tables.filter((table) => table.place.sheet === name), name),
+      Shapes: () => shapes(sheet),
+    },
     methods: {
       GetRangeByIndexes: (row: number, col: number, rows: number, cols: number) =>
         range(book, { sheet: name, row, col, rows, cols }),
@@ -99,6 +102,22 @@ const table = (book: Workbook, own: Table): HostObject => ({
   set: { Name: (name: string) => void (own.name = name) },
 });
 
+const shapes = (sheet: Sheet): HostObject => ({
+  kind: "Shapes",
+  methods: {
+    AddImage(png: string) {
+      const added: Shape = { png, set: {} };
+      sheet.shapes.push(added);
+      const names = ["Left", "Top", "Width", "Height", "LockAspectRatio", "Placement", "Name", "AltTextDescription"];
+      const keep = (name: string) => (value: unknown) => void (added.set[name] = value);
+      return { kind: "Shape", set: Object.fromEntries(names.map((name) => [name, keep(name)])) };
+    },
+  },
+});
+
+/** Points of a cell that nobody has widened. */
+const cell = { width: 48, height: 15 };
+
 function range(book: Workbook, place: Place): HostObject {
   const { sheet, row, col, rows, cols } = place;
   const own = book.find(sheet);
@@ -121,6 +140,8 @@ function range(book: Workbook, place: Place): HostObject {
       Address: () => `${sheet}!${addressOf(row, col)}`,
       RowIndex: () => row,
       ColumnIndex: () => col,
+      Left: () => col * cell.width,
+      Top: () => row * cell.height,
       RowCount: () => rows,
       ColumnCount: () => cols,
       Values: () => each(plain),
@@ -168,7 +189,7 @@ function placeOf({ values = {} }: HostObject): Omit<Place, "sheet"> {
 
 const format = (sheet: Sheet, { row, col }: Place): HostObject => ({
   kind: "RangeFormat",
-  values: { ColumnWidth: () => sheet.widths.get(col) ?? 48 },
+  values: { ColumnWidth: () => sheet.widths.get(col) ?? cell.width },
   paths: {
     Font: () => ({ kind: "Font", set: { Bold: (on: boolean) => void (on && sheet.bold.add(addressOf(row, col))) } }),
   },

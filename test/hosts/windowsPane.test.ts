@@ -54,6 +54,24 @@ test("the selected row becomes the duty", async () => {
   expect(await field("temperature")).toBe("5 to 45");
 });
 
+test("a picture is put beside the cells of the selected row, sharp and told", async () => {
+  await tab("Charts");
+  const region = host.page.getByRole("region", { name: "Pressure and speed" });
+  await region.getByRole("button", { name: "Put beside the cells" }).click();
+  await region.getByText(/^Put beside the cells at [A-Z]+2 on Duties\. Undo takes it away\.$/).waitFor();
+  const [{ png, set } = { png: "", set: {} }] = sheetNamed("Duties").shapes;
+  // 320 pixels may take six columns of 60: the first six empty cells from C2 on
+  const free = idler.findIndex((_, col, cells) => col >= 2 && cells.slice(col, col + 6).every((cell) => cell === null));
+  // a cell of the emulated workbook is 48 by 15 points
+  expect([set.Left, set.Top, set.Width, set.Placement]).toEqual([48 * free, 15, 240, "OneCell"]);
+  expect(set.AltTextDescription).toMatch(/^The duty \(filled mark\) runs at /);
+  // width and height of a PNG stand in its bytes 16 to 23 (PNG specification, 2nd edition, 11.2.2, memory)
+  const bytes = Buffer.from(png, "base64");
+  const [width, height] = [bytes.readUInt32BE(16), bytes.readUInt32BE(20)];
+  expect([width, height]).toEqual([(240 / 0.75) * 3, ((set.Height as number) / 0.75) * 3]);
+  await host.excel.select("Duties", 1, 2);
+});
+
 test("what stands in the sheet is not overwritten unasked", async () => {
   await tab("Insert");
   await button("Insert at C2 on Duties").click();

@@ -9,6 +9,12 @@ export interface Table {
   readonly place: Place;
 }
 
+/** A picture over the cells; lengths in points. */
+export interface Shape {
+  readonly png: string;
+  readonly set: Record<string, unknown>;
+}
+
 interface Formula {
   readonly text: string;
   readonly row: number;
@@ -23,6 +29,7 @@ export class Sheet {
   readonly widths = new Map<number, number>();
   readonly bold = new Set<string>();
   readonly formulas = new Map<string, Formula>();
+  readonly shapes: Shape[] = [];
   private readonly typed = new Map<string, { row: number; col: number; value: CellValue }>();
   private readonly spilled = new Map<string, { row: number; col: number; value: CellValue }>();
 

@@ -1,5 +1,5 @@
 import type { ReadCell } from "../../src/port/sheet";
-import { sheetBody } from "../../src/workbench/sheetBody";
+import { picturesBody, sheetBody } from "../../src/workbench/sheetBody";
 
 const cell = (text: string): ReadCell => ({ value: text || null, text });
 const sheet = (lines: readonly (readonly string[])[]): ReadCell[][] => {
@@ -66,4 +66,13 @@ test("a row that a filter hides is left out, and those around it keep their numb
     ["2", "300", "1"],
     ["4", "450", "1.5"],
   ]);
+});
+
+test("pictures follow the cells, each with where it lies and what it shows", () => {
+  const place = { sheet: "Mine", row: 3, col: 9, rows: 15, cols: 4 };
+  const picture = { place, source: "data:image/png;base64,AA", width: 320, name: "Room", words: 'a "b" & c' };
+  expect(picturesBody([picture])).toBe(
+    '<div class="record"><figure><img src="data:image/png;base64,AA" width="320" alt="a &quot;b&quot; &amp; c"><figcaption>J4 Room</figcaption></figure></div>',
+  );
+  expect(picturesBody([])).toBe("");
 });
