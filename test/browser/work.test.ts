@@ -125,13 +125,15 @@ test("the pane puts a picture beside the cells, which shows there; one undo take
   await sheet.select("Duties", "A5");
   await button("Read selected row").click();
   await page.getByRole("tab", { name: "Charts" }).click();
-  await sheet.select(own, "J4");
+  // so far down that the sheet is scrolled
+  await sheet.select(own, "J40");
   expect(await showsCurve()).toBe(false);
   const region = page.getByRole("region", { name: "Pressure and speed" });
   await region.getByRole("button", { name: "Put beside the cells" }).press("Enter");
-  await region.getByText(`Put beside the cells at J4 on ${own}. Undo takes it away.`).waitFor();
+  await region.getByText(`Put beside the cells at J40 on ${own}. Undo takes it away.`).waitFor();
   const [picture] = await pictures();
-  expect([picture!.place.row, picture!.place.col, picture!.name]).toEqual([3, 9, "Pressure and speed"]);
+  // 341 × 320 pixels over rows of 24 and columns of 88
+  expect(picture!.place).toEqual({ sheet: own, row: 39, col: 9, rows: 15, cols: 4 });
   expect(picture!.words).toMatch(/^The duty \(filled mark\) runs at 2\.25 MPa/);
   await eventually(async () => expect(await showsCurve()).toBe(true));
   await page.locator("#sheet canvas[id^=univer-sheet]").click({ position: { x: 100, y: 300 } });
@@ -140,7 +142,7 @@ test("the pane puts a picture beside the cells, which shows there; one undo take
   await page.keyboard.press("Control+y");
   await eventually(async () => expect([await pictures(), await showsCurve()]).toEqual([[picture], true]));
   // what it shows is told where a cell below it is selected
-  await sheet.select(own, "K5");
+  await sheet.select(own, "K41");
   expect(await sheet.strip()).toContain(picture!.words);
 }, 240000);
 
@@ -155,10 +157,10 @@ test("a row inserted by the menu of its heading takes what refers to the rows be
   const sum = async (address: string) => (await sheet.cell(own, address)).formula;
   await eventually(async () => expect(await sum("A24")).toBe("=SUM(A2:A22)"));
   const pictureRow = async () => (await pictures())[0]!.place.row;
-  await eventually(async () => expect(await pictureRow()).toBe(4));
+  await eventually(async () => expect(await pictureRow()).toBe(40));
   await page.keyboard.press("Control+z");
   await expectVariants(loads);
-  expect(await pictureRow()).toBe(3);
+  expect(await pictureRow()).toBe(39);
   await page.keyboard.press("Control+y");
   await eventually(async () => expect(await sum("A24")).toBe("=SUM(A2:A22)"));
   await typeAcross("A3", ["168", "20", "15", "=BUSH.PRESSURE(A3,B3,C3)"], "Tab");
@@ -220,8 +222,9 @@ test("what was typed is there after the page was opened anew", async () => {
   await eventually(async () => expect(await value("F1")).toBe("grade"));
   expect(await value("A1")).toBe(signs[0]);
   const [picture] = await pictures();
-  expect([picture!.place.row, picture!.place.col]).toEqual([4, 9]);
-  await sheet.select(own, "M6");
+  expect(picture!.place).toEqual({ sheet: own, row: 40, col: 9, rows: 15, cols: 4 });
+  // below it, so that all of it is in view
+  await sheet.select(own, "M57");
   await eventually(async () => expect(await showsCurve()).toBe(true));
 }, 240000);
 

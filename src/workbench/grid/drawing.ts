@@ -1,4 +1,4 @@
-import { ImageSourceType, LocaleType } from "@univerjs/core";
+import { ImageSourceType, LocaleType, SheetSkeleton } from "@univerjs/core";
 import type { Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import {
@@ -16,6 +16,14 @@ import type { KeptPicture, KeptPictures } from "./keptPictures";
 
 /** Pictures come from the pane and from files: a menu for more of them would only be there once one has come. */
 const menu = { [SHEETS_IMAGE_MENU_ID]: { hidden: true } };
+
+/**
+ * The cell in which a picture begins or ends, by a point of the sheet. The grid takes it for a point of the window, and so finds
+ * another cell where the sheet is scrolled or zoomed: the picture would have another place or size once opened again.
+ */
+SheetSkeleton.prototype.getCellIndexAndOffsetByPosition = function (this: SheetSkeleton, x: number, y: number) {
+  return this.getOffsetRelativeToRowCol(x - this.rowHeaderWidthAndMarginLeft, y - this.columnHeaderHeightAndMarginTop);
+};
 
 /** Adds the grid's own part for pictures; done once it is at work. */
 export function startDrawing(univer: Univer, api: FUniver): Promise<void> {
@@ -40,7 +48,8 @@ export async function layPicture(api: FUniver, at: Corner, { svg, width, height,
   const sheet = api.getActiveWorkbook()?.getSheetByName(at.sheet);
   if (!sheet) throw new Error(`no sheet ${at.sheet}`);
   // rows that were added for it are not measured yet
-  sheet.refreshCanvas();
+  sheet.getSkeleton()?.makeDirty(true);
+  sheet.getSkeleton()?.calculate();
   const image = await sheet
     .newOverGridImage()
     .setSource(addressOfSvg(svg), ImageSourceType.BASE64)
