@@ -85,3 +85,11 @@ test("a percentage is shown in %, whatever the sheet's units", () => {
   ]);
   expect(measureText("percent", 0.29, "inch")).toBe("29 %");
 });
+
+test("a number that a comma divides into thousands says what it is with a decimal comma", () => {
+  expect(splitNumber("1,234 mm")).toEqual({ value: 1234, rest: "mm", withComma: 1.234 });
+  expect(splitNumber("-1,234")).toEqual({ value: -1234, rest: "", withComma: -1.234 });
+  expect(splitNumber("1,5")).toEqual({ value: 1.5, rest: "" });
+  expect(splitNumber("1.5 mm")).toEqual({ value: 1.5, rest: "mm" });
+  expect(splitNumber("1.5e3")).toEqual({ value: 1500, rest: "", hasExponent: true });
+});
