@@ -19,7 +19,7 @@ export function percentText(use: number): string {
   if (percent >= 10 && (whole !== 100 || use === 1)) return `${whole} %`;
   if (percent > 0 && percent < 10) return `${Number(percent.toPrecision(2))} %`;
   let digits = 0;
-  while (digits < 6 && use !== 1 && Number(percent.toFixed(digits)) === 100) digits++;
+  while (digits < 6 && Number(percent.toFixed(digits)) === 100) digits++;
   return `${Number(percent.toFixed(digits))} %`;
 }
 

@@ -1,5 +1,5 @@
 import { measureText, percentText } from "../../src/core/measure";
-import { splitNumber } from "../../src/core/numbers";
+import { markIn, splitNumber } from "../../src/core/numbers";
 import { readSpan } from "../../src/core/span";
 import { convert } from "../../src/core/units/conversion";
 
@@ -92,4 +92,23 @@ test("a number that a comma divides into thousands says what it is with a decima
   expect(splitNumber("1,5")).toEqual({ value: 1.5, rest: "" });
   expect(splitNumber("1.5 mm")).toEqual({ value: 1.5, rest: "mm" });
   expect(splitNumber("1.5e3")).toEqual({ value: 1500, rest: "", hasExponent: true });
+});
+
+test("fractions are halves down to sixty-fourths, less than one, behind a whole number or alone", () => {
+  const value = (text: string) => splitNumber(text)?.value;
+  expect([..."½¼¾⅛⅜⅝⅞"].map(value)).toEqual([0.5, 0.25, 0.75, 0.125, 0.375, 0.625, 0.875]);
+  expect(["1/2", "3/4", "7/8", "15/16", "31/32", "63/64"].map(value)).toEqual([
+    ...[0.5, 0.75, 0.875, 0.9375, 0.96875, 0.984375],
+  ]);
+  expect(["3-1/2", "3 1/2", "3½", "-3 1/2", "+3½"].map(value)).toEqual([3.5, 3.5, 3.5, -3.5, 3.5]);
+  for (const none of ["1/3", "2/2", "0/2", "1/0", "3/2"]) expect(splitNumber(none)?.isFraction).toBeUndefined();
+});
+
+test("the first numeral that can be read one way only tells the decimal mark", () => {
+  expect(["1,25", "1.25", "1,234", "1.234", "125", ""].map(markIn)).toEqual([
+    ...["comma", "point", "either", "either", "same", "same"],
+  ]);
+  expect(["1,234 to 1.25", "1.250 to 1,25", "1,25 to 1,234", "7 to 1,234"].map(markIn)).toEqual([
+    ...["point", "comma", "comma", "either"],
+  ]);
 });
