@@ -69,7 +69,6 @@ export const PEAKPRESSURE = formula(
     const { load, bore, length, clearance, modulus, poisson } = values;
     if (load === 0) return [0, 0];
     const contact = trueContact(values);
-    if (contact.isFitted) return [((4 / Math.PI) * load) / (bore * length), 90];
     const gap = clearance / 2;
     const line = Math.sqrt(((load / length) * modulus * gap) / (Math.PI * (1 - poisson ** 2))) / (bore / 2);
     const foundation = confinedStiffness(values) * contact.depth;

@@ -1,6 +1,6 @@
 /** One offer evaluated: which of its figures count, and what is said of it. */
 import { functions } from "../../../src/core";
-import { call } from "../../support";
+import { call, message } from "../../support";
 import { bare, card, decide, duty, one, rank, speed, table, told } from "./offers";
 
 /** Hours of a depth at Sorrel's greatest rate, h/(k·p·v·3600), linear wear at 0.6 MPa. */
@@ -224,4 +224,16 @@ test("inside a verdict one whose life is known comes first, whatever it costs", 
 
 test("a price longer than any notation is refused by its length", () => {
   expect(told({ price: "1".repeat(2001) })).toContain("price must be at most 2000 characters long, got 2001");
+});
+
+test("a rate of nothing, a count in a unit of something else: refused", () => {
+  const rates = [
+    ["currency", "rate [EUR]"],
+    ["USD", "0"],
+  ];
+  expect(message(call(functions.QUOTES, [table({}), card(duty), null, null, rates]))).toContain("rate must be above 0");
+  const headed = (heading: string) => call(functions.QUOTES, [table({ [heading]: 5 }), card(duty), null]);
+  for (const heading of ["order quantity [pcs]", "planned volume [pieces]"]) expect(headed(heading)[1]![0]).toBe(1);
+  for (const heading of ["order quantity [mm]", "planned volume [mm]"])
+    expect(message(headed(heading))).toContain(`unit of ${heading.slice(0, -5)}`);
 });
