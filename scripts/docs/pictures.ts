@@ -2,7 +2,7 @@ import { functions } from "../../src/core";
 import { NamedDuty, stepValues } from "../../src/core/duties";
 import { fitStates } from "../../src/core/duties/fit/states";
 import { isMissing } from "../../src/core/duties/judging/criterion";
-import { readZone } from "../../src/core/fit/zone";
+import { readZone } from "../../src/core/fit/zones/zone";
 import { chart, curve, level } from "./chart";
 import type { Chart, Point } from "./chart";
 import { heatPictures } from "./heatPictures";

@@ -14,11 +14,11 @@ import { criterionTable, fieldTable } from "./dutyTables";
 import { functionReference } from "../lib/functionPages";
 import { gradesSchema } from "./gradesSchema";
 import { propertyTable } from "./propertyTable";
-import { unregistered } from "./unregistered";
+import { halfAdded } from "./halfAdded";
 import { wrappers } from "./wrappers";
 import { stop } from "../lib/command.mjs";
 
-const missing = unregistered();
+const missing = halfAdded();
 if (missing.length > 0) stop(missing.join("\n"));
 const check = process.argv.includes("--check");
 const stale: string[] = [];

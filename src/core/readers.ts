@@ -2,7 +2,7 @@ import type { Cell, NotationArg, TableArg } from "./args";
 import { quotesArg } from "./cost/quoteTable";
 import { ratesArg } from "./cost/rates";
 import { dutiesArg } from "./duties/model/readDuties";
-import { zoneArg } from "./fit/zone";
+import { zoneArg } from "./fit/zones/zone";
 import { isMissing } from "./errors";
 import { readGiven } from "./given";
 import { gradesArg } from "./grades/model/table";

@@ -1,4 +1,5 @@
 import "./style.css";
+import "./print.css";
 import { supplyCustomFunctions } from "./adapter/customFunctions";
 import type { Metadata } from "./adapter/metadata";
 import { greenhouse } from "../book/greenhouse/book";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { functions } from "../../src/core";
 import { Band } from "../../src/core/band";
-import { readZone } from "../../src/core/fit/zone";
+import { readZone } from "../../src/core/fit/zones/zone";
 import { field, fieldHeading, judge, NamedDuty, readDuties, stepValues, verdictOf, words } from "../../src/core/duties";
 import type { FieldKey, FieldValues } from "../../src/core/duties";
 import { kindOf, mediaClasses, mediaRatings, property, ratings, standardLibrary } from "../../src/core/grades/model";

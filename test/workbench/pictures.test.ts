@@ -1,8 +1,8 @@
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import type { IWorkbookData } from "@univerjs/core";
-import { inOrder } from "../../src/workbench/grid/keptPictures";
-import type { KeptPicture } from "../../src/workbench/grid/keptPictures";
+import { inOrder } from "../../src/workbench/grid/pictures/keptPictures";
+import type { KeptPicture } from "../../src/workbench/grid/pictures/keptPictures";
 import { anchorPictures, filePicture, isChanged, picturesFrom, picturesLeft } from "../../src/workbench/xlsx/pictures";
 
 /** One grey pixel. */

@@ -1,5 +1,5 @@
 import { clash } from "../errors";
-import type { Limits } from "../fit/iso286";
+import type { Limits } from "../fit/zones/iso286";
 import { formula } from "../formula";
 import type { Answer } from "../formula";
 import { lacks } from "../grades/grade";

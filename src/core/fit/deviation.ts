@@ -1,6 +1,6 @@
 import { formula } from "../formula";
-import { deviationsOf } from "./iso286";
-import { zoneArg } from "./zone";
+import { deviationsOf } from "./zones/iso286";
+import { zoneArg } from "./zones/zone";
 
 /** Limit deviations of an ISO 286 class from its tables: ES and EI of a hole, es and ei of a shaft. */
 export const DEVIATION = formula(

@@ -1,7 +1,7 @@
 import { formula, Measure } from "../formula";
-import { deviationsOf, limitsIn } from "./iso286";
-import { readFit } from "./zone";
-import type { Fit } from "./zone";
+import { deviationsOf, limitsIn } from "./zones/iso286";
+import { readFit } from "./zones/zone";
+import type { Fit } from "./zones/zone";
 
 interface Given {
   readonly size: number;

@@ -1,6 +1,6 @@
 import { formula, Measure } from "../formula";
-import { deviationsOf, limitsIn } from "./iso286";
-import { zoneArg } from "./zone";
+import { deviationsOf, limitsIn } from "./zones/iso286";
+import { zoneArg } from "./zones/zone";
 
 const of = { zone: "zone", size: "size" };
 

@@ -1,7 +1,7 @@
 import { field, fieldHeadings, fields, groupsOf, isSame, readOwn } from "../../core/duties";
 import { BushError } from "../../core/errors";
 import type { Cell } from "../../core/formula";
-import type { Zone } from "../../core/fit/zone";
+import type { Zone } from "../../core/fit/zones/zone";
 import type { System } from "../../core/kinds";
 import { keysOf } from "../../core/keyed";
 import { readTable } from "../../core/table/readTable";

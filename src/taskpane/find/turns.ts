@@ -1,7 +1,7 @@
 import { fitRows, fitVerdict, unstatedFit, withField } from "../../core/duties";
 import type { FieldKey, FitRow, NamedDuty } from "../../core/duties";
 import { BushError, orFault } from "../../core/errors";
-import { readZone } from "../../core/fit/zone";
+import { readZone } from "../../core/fit/zones/zone";
 import type { Grade } from "../../core/grades/model";
 import { present } from "../../core/present";
 import { nameOf } from "../figures/fit";

@@ -1,7 +1,7 @@
 import { Band } from "../../core/band";
 import { field, fieldHeading, fieldKeys, stepKeys } from "../../core/duties";
 import type { FieldKey, FieldValues, NamedDuty } from "../../core/duties";
-import { Deviations } from "../../core/fit/zone";
+import { Deviations } from "../../core/fit/zones/zone";
 import type { Span } from "../../core/formula";
 import { keysOf, mapped } from "../../core/keyed";
 import { kinds } from "../../core/kinds";

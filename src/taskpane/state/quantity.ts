@@ -1,7 +1,7 @@
 import { Band, splitTolerance } from "../../core/band";
 import { field } from "../../core/duties";
 import type { FieldKey, FieldValues } from "../../core/duties";
-import { Deviations } from "../../core/fit/zone";
+import { Deviations } from "../../core/fit/zones/zone";
 import type { Span } from "../../core/formula";
 import { isDimensional, kinds } from "../../core/kinds";
 import { mapped } from "../../core/keyed";

@@ -23,7 +23,7 @@ import type { GridFile } from "./file";
 import { withForgettingLexer } from "./lexer";
 import { giveNewSheetsTheFont } from "./newSheets";
 import { forgetOldNotes } from "./notes";
-import { GridPictures } from "./pictures";
+import { GridPictures } from "./pictures/pictures";
 import { gridPort, newSheet } from "./port";
 import type { GridPort } from "./port";
 import { takeOnlyWhatIsMeant } from "./proposals";

@@ -12,7 +12,7 @@ import { coveredBy } from "../../port/sheet";
 import type { Corner, NamedTable, Place, ReadCell, SheetPort } from "../../port/sheet";
 import type { BookSheet } from "../../book/book";
 import { contentOf, gridContent } from "./cells";
-import type { GridPictures } from "./pictures";
+import type { GridPictures } from "./pictures/pictures";
 import { pixels, recordOf } from "./snapshot";
 import { gridStyle } from "./styles";
 

@@ -5,7 +5,7 @@ import { changePart } from "../../book/fileParts";
 import type { Parts } from "../../book/fileParts";
 import { present } from "../../core/present";
 import { bytesOf, drawPng } from "../../port/png";
-import type { KeptPicture, KeptPictures } from "../grid/keptPictures";
+import type { KeptPicture, KeptPictures } from "../grid/pictures/keptPictures";
 
 /** A file's pixels in its own unit of length. */
 const emu = 9525;

@@ -4,7 +4,7 @@ import { readXlsx } from "hucre/xlsx";
 import type { Cell, CellStyle, CellValue, ConditionalRule, DataValidation, Sheet, Workbook } from "hucre/xlsx";
 import { typedFormula } from "../../book/storedFormula";
 import { areaOf } from "../../port/address";
-import { picturesResource } from "../grid/keptPictures";
+import { picturesResource } from "../grid/pictures/keptPictures";
 import { picturesFrom, picturesLeft } from "./pictures";
 import { rangeArea, resourceNames } from "./rules";
 import type { KeptMark, KeptName, KeptPick } from "./rules";

@@ -1,6 +1,6 @@
 import { fitStates } from "../../../src/core/duties/fit/states";
 import type { FitStates } from "../../../src/core/duties/fit/states";
-import { readZone } from "../../../src/core/fit/zone";
+import { readZone } from "../../../src/core/fit/zones/zone";
 import { described } from "./support";
 
 const zone = (text: string) => readZone(text, "metric", "zone");

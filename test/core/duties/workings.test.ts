@@ -3,7 +3,7 @@ import type { Duty, FieldValues } from "../../../src/core/duties";
 import { standardLibrary } from "../../../src/core/grades/model";
 import type { Values } from "../../../src/core/grades/model";
 import { Band } from "../../../src/core/band";
-import { readZone } from "../../../src/core/fit/zone";
+import { readZone } from "../../../src/core/fit/zones/zone";
 import { percentText } from "../../../src/core/measure";
 import type { Working } from "../../../src/core/duties/judging/criterion";
 import { evaluate, readLine, symbolsOf } from "../../../src/core/teach/working";

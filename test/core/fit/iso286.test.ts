@@ -1,8 +1,8 @@
 import tolerances from "../../../data/iso286/tolerances.json";
 import deviations from "../../../data/iso286/deviations.json";
 import { functions } from "../../../src/core";
-import { isoDeviations } from "../../../src/core/fit/iso286";
-import { readFit, readZone, ToleranceClass } from "../../../src/core/fit/zone";
+import { isoDeviations } from "../../../src/core/fit/zones/iso286";
+import { readFit, readZone, ToleranceClass } from "../../../src/core/fit/zones/zone";
 import { answer } from "../../../src/edge/sheet";
 import { host, message } from "../../support";
 

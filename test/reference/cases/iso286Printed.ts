@@ -1,5 +1,5 @@
-import { isoDeviations } from "../../../src/core/fit/iso286";
-import { ToleranceClass } from "../../../src/core/fit/zone";
+import { isoDeviations } from "../../../src/core/fit/zones/iso286";
+import { ToleranceClass } from "../../../src/core/fit/zones/zone";
 
 /**
  * Machine Drawing (Narayana, Kannaiah, Reddy), as printed: shafts of Table 15.2 up to 180 mm, and holes of Table 15.3 above,

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { isoDeviations } from "../../../src/core/fit/iso286";
-import { ToleranceClass } from "../../../src/core/fit/zone";
+import { isoDeviations } from "../../../src/core/fit/zones/iso286";
+import { ToleranceClass } from "../../../src/core/fit/zones/zone";
 
 /** Rows of limit deviations in µm, ISO 286-2, compiled apart from the tables in data/. */
 const file = path.join(process.cwd(), "test/reference/fit/iso286_deviations.csv");

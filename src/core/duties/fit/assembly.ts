@@ -1,6 +1,6 @@
 import { mustBe } from "../../errors";
-import { checkFeature, limitsIn } from "../../fit/iso286";
-import type { Limits } from "../../fit/iso286";
+import { checkFeature, limitsIn } from "../../fit/zones/iso286";
+import type { Limits } from "../../fit/zones/iso286";
 import { heldAtEnds } from "../../fit/lame";
 import type { Ring } from "../../fit/lame";
 import { findMetal } from "../../fit/metals";

@@ -1,6 +1,6 @@
 import { boreIn, relax, stateAt } from "../../fit/history";
 import type { State } from "../../fit/history";
-import type { Limits } from "../../fit/iso286";
+import type { Limits } from "../../fit/zones/iso286";
 import { bushCompliance, closeInOf, hoopStressOf, housingCompliance } from "../../fit/lame";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { present } from "../../present";

@@ -1,5 +1,5 @@
 import type { Motion } from "../../grades/model/limits";
-import type { Zone } from "../../fit/zone";
+import type { Zone } from "../../fit/zones/zone";
 import type { System } from "../../kinds";
 import { kinds } from "../../kinds";
 import type { Kind } from "../../kinds";

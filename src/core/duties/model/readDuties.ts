@@ -1,6 +1,6 @@
 import { BushError, clash } from "../../errors";
 import type { Cell, TableArg } from "../../formula";
-import { readZone } from "../../fit/zone";
+import { readZone } from "../../fit/zones/zone";
 import type { System } from "../../kinds";
 import { placeOf, readTable } from "../../table/readTable";
 import type { Row, Table } from "../../table/readTable";
@@ -10,7 +10,7 @@ import type { FieldValues } from "./fields";
 import { NamedDuty } from "./namedDuty";
 import { stepValues } from "./stepValues";
 import type { StepValues } from "./stepValues";
-import type { Zone } from "../../fit/zone";
+import type { Zone } from "../../fit/zones/zone";
 
 type DutyRow = Row<typeof fields, { zone: Zone }>;
 type Read = Table<typeof fields, { zone: Zone }>;

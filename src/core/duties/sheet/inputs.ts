@@ -1,7 +1,7 @@
 import { Band } from "../../band";
 import { Measure, UnitLabel } from "../../formula";
 import type { Answer, Span } from "../../formula";
-import { Deviations } from "../../fit/zone";
+import { Deviations } from "../../fit/zones/zone";
 import { isDimensional, kinds } from "../../kinds";
 import type { Kind, System } from "../../kinds";
 import { present } from "../../present";

@@ -1,6 +1,6 @@
 import { criteria, fieldKeys, NamedDuty } from "../../../../src/core/duties";
 import type { Duty, FieldValues } from "../../../../src/core/duties";
-import { readZone } from "../../../../src/core/fit/zone";
+import { readZone } from "../../../../src/core/fit/zones/zone";
 import { property } from "../../../../src/core/grades/model";
 import type { Values } from "../../../../src/core/grades/model";
 import { between, checksOf, curve, described, full, isAsked, on, resting, stated } from "../support";

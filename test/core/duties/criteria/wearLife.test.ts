@@ -1,6 +1,6 @@
 import { functions } from "../../../../src/core";
 import type { FieldValues } from "../../../../src/core/duties";
-import { readZone } from "../../../../src/core/fit/zone";
+import { readZone } from "../../../../src/core/fit/zones/zone";
 import { between, curve, described, finding, full, line, on, said, without } from "../support";
 
 /** Archard's linear law by hand: 0.2 mm last 0.2/(2e-6·2·0.05·3600) = 277.78 h. */

@@ -1,8 +1,8 @@
-import tolerances from "../../../data/iso286/tolerances.json";
-import deviations from "../../../data/iso286/deviations.json";
-import { clash, mustBe, noDatum } from "../errors";
-import { millimetres } from "../measure";
-import { present } from "../present";
+import tolerances from "../../../../data/iso286/tolerances.json";
+import deviations from "../../../../data/iso286/deviations.json";
+import { clash, mustBe, noDatum } from "../../errors";
+import { millimetres } from "../../measure";
+import { present } from "../../present";
 import { Deviations, gradeText, ToleranceClass } from "./zone";
 import type { Zone } from "./zone";
 

@@ -9,8 +9,8 @@ import {
   UniverSheetsDrawingUIPlugin,
 } from "@univerjs/preset-sheets-drawing";
 import texts from "@univerjs/preset-sheets-drawing/locales/en-US";
-import { addressOfSvg } from "../../port/png";
-import type { Corner, Picture } from "../../port/sheet";
+import { addressOfSvg } from "../../../port/png";
+import type { Corner, Picture } from "../../../port/sheet";
 import { inOrder } from "./keptPictures";
 import type { KeptPicture, KeptPictures } from "./keptPictures";
 

@@ -1,10 +1,10 @@
-import { checkLength, mustBe } from "../errors";
-import { splitNumber } from "../numbers";
-import { kinds } from "../kinds";
-import { readQuantity } from "../units/quantity";
-import { fromWorking, toWorking } from "../units/scale";
-import type { NotationArg } from "../formula";
-import type { System } from "../kinds";
+import { checkLength, mustBe } from "../../errors";
+import { splitNumber } from "../../numbers";
+import { kinds } from "../../kinds";
+import { readQuantity } from "../../units/quantity";
+import { fromWorking, toWorking } from "../../units/scale";
+import type { NotationArg } from "../../formula";
+import type { System } from "../../kinds";
 
 /** The finest standard tolerance grade, IT01; IT0 follows, then IT1. */
 const it01 = -1;

@@ -1,6 +1,6 @@
 import type { IWorkbookData, Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import type { Corner, Picture } from "../../port/sheet";
+import type { Corner, Picture } from "../../../port/sheet";
 import { picturesIn } from "./keptPictures";
 import type { KeptPicture } from "./keptPictures";
 
