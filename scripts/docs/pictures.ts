@@ -162,7 +162,7 @@ function holdOf(keptGrip: number) {
     false,
   );
   const [duty] = new NamedDuty("", [step]).corners;
-  const found = fitStates({ expansion: 1e-4, compressiveModulus: 2500, poisson: 0.4 }, duty!);
+  const found = fitStates({ expansion: 1e-4, expansionStep: 0, compressiveModulus: 2500, poisson: 0.4 }, duty!);
   if (isMissing(found)) throw new Error(`the picture's bush lacks ${JSON.stringify(found)}`);
   return found.states;
 }

@@ -2,7 +2,17 @@ import fc from "fast-check";
 import { functions } from "../../src/core";
 import { Band } from "../../src/core/band";
 import { readZone } from "../../src/core/fit/zones/zone";
-import { field, fieldHeading, judge, NamedDuty, readDuties, stepValues, verdictOf, words } from "../../src/core/duties";
+import {
+  criteria,
+  field,
+  fieldHeading,
+  judge,
+  NamedDuty,
+  readDuties,
+  stepValues,
+  verdictOf,
+  words,
+} from "../../src/core/duties";
 import type { FieldKey, FieldValues } from "../../src/core/duties";
 import { kindOf, mediaClasses, mediaRatings, property, ratings, standardLibrary } from "../../src/core/grades/model";
 import { shafts } from "../../src/core/grades/model/shafts";
@@ -29,45 +39,47 @@ const curveOf = (low: number, high: number) =>
     .array(fc.tuple(degrees(-40, 120), over(low, high)), { minLength: 2, maxLength: 4 })
     .map((points) => points.sort(([a], [b]) => a - b).map(([at, value]): Point => ({ at, value })))
     .filter((points): points is [Point, ...Point[]] => points.every(({ at }, i) => i === 0 || at > points[i - 1]!.at));
+const figures = {
+  staticPressure: over(5, 200),
+  runningPressure: over(2, 100),
+  speedTurning: over(0.1, 5),
+  speedSwinging: over(0.1, 5),
+  speedLinear: over(0.1, 5),
+  pvLimit: over(0.02, 1),
+  lowestTemperature: degrees(-100, 15),
+  highestTemperature: degrees(20, 250),
+  shortTermTemperature: degrees(80, 300),
+  pressureCurve: curveOf(5, 100),
+  pvCurve: curveOf(0.02, 1),
+  frictionLow: between(0.05, 0.15),
+  frictionHigh: between(0.15, 0.4),
+  wearLow: over(1e-7, 1e-6),
+  wearHigh: over(1e-6, 1e-5),
+  wearFrom: oneOf("flat", "bush"),
+  compressiveStrength: over(5, 200),
+  compressiveModulus: over(500, 8000),
+  poisson: between(0.3, 0.48),
+  expansion: over(2e-5, 2e-4),
+  expansionStep: oneOf(0, 0.0005, 0.003),
+  conductivity: over(0.2, 0.6),
+  swelling50: between(0, 0.006),
+  swellingSaturated: between(0.006, 0.02),
+  shock: oneOf(...ratings),
+  edgeLoad: oneOf(...ratings),
+  dirt: oneOf(...ratings),
+  damping: oneOf(...ratings),
+  softShaft: oneOf(...ratings),
+  roughShaft: oneOf(...ratings),
+  vacuum: oneOf(...ratings),
+  media: fc.array(fc.record({ medium: oneOf(...mediaClasses), rating: oneOf(...mediaRatings) }), { maxLength: 9 }),
+  shafts: fc.subarray([...shafts]),
+  shaftHardness: between(100, 400),
+};
 /** A grade of which any figure may be missing. */
-const randomGrade = fc.record(
-  {
-    staticPressure: over(5, 200),
-    runningPressure: over(2, 100),
-    speedTurning: over(0.1, 5),
-    speedSwinging: over(0.1, 5),
-    speedLinear: over(0.1, 5),
-    pvLimit: over(0.02, 1),
-    lowestTemperature: degrees(-100, 15),
-    highestTemperature: degrees(20, 250),
-    shortTermTemperature: degrees(80, 300),
-    pressureCurve: curveOf(5, 100),
-    pvCurve: curveOf(0.02, 1),
-    frictionLow: between(0.05, 0.15),
-    frictionHigh: between(0.15, 0.4),
-    wearLow: over(1e-7, 1e-6),
-    wearHigh: over(1e-6, 1e-5),
-    wearFrom: oneOf("flat", "bush"),
-    compressiveStrength: over(5, 200),
-    compressiveModulus: over(500, 8000),
-    poisson: between(0.3, 0.48),
-    expansion: over(2e-5, 2e-4),
-    conductivity: over(0.2, 0.6),
-    swelling50: between(0, 0.006),
-    swellingSaturated: between(0.006, 0.02),
-    shock: oneOf(...ratings),
-    edgeLoad: oneOf(...ratings),
-    dirt: oneOf(...ratings),
-    damping: oneOf(...ratings),
-    softShaft: oneOf(...ratings),
-    roughShaft: oneOf(...ratings),
-    vacuum: oneOf(...ratings),
-    media: fc.array(fc.record({ medium: oneOf(...mediaClasses), rating: oneOf(...mediaRatings) }), { maxLength: 9 }),
-    shafts: fc.subarray([...shafts]),
-    shaftHardness: between(100, 400),
-  },
-  { requiredKeys: [] },
-);
+const randomGrade = fc.record(figures, { requiredKeys: [] });
+test("a random grade has every figure that a criterion rests on", () => {
+  expect(Object.keys(figures)).toEqual(expect.arrayContaining(criteria.flatMap(({ properties }) => properties)));
+});
 const asGrade = (values: Values): Grade => ({ name: "T", kind: "own", values, origins: {}, extra: [] });
 const library = standardLibrary().grades.map(({ values }) => values);
 const anyGrade: fc.Arbitrary<Values> = fc.oneof(

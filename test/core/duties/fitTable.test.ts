@@ -399,10 +399,10 @@ describe("answers that are no errors, and errors that are", () => {
     ]);
   });
 
-  const headings = ["grade", "compressive modulus", "Poisson's ratio", "expansion"];
+  const headings = ["grade", "compressive modulus", "Poisson's ratio", "expansion", "expansion step"];
   const own = (more: Fields) => [
     [...headings, ...Object.keys(more)],
-    ["Shed stock", 2500, 0.4, 8.5e-5, ...Object.values(more)],
+    ["Shed stock", 2500, 0.4, 8.5e-5, 0, ...Object.values(more)],
   ];
   const strong = { "compressive strength": 85, "highest temperature": 90, "lowest temperature": -40 };
   test("what the grade lacks of the judgement is said in its rows, not passed over", () => {

@@ -216,6 +216,7 @@ describe("a clearance that is not there", () => {
   const elastic = {
     ...full,
     expansion: 8.5e-5,
+    expansionStep: 0,
     "compressive modulus": 2500,
     "compressive strength": 85,
     "Poisson's ratio": 0.4,

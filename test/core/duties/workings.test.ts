@@ -123,6 +123,7 @@ const elastic: Values = {
   ...full,
   ...{
     expansion: 1e-4,
+    expansionStep: 0,
     compressiveModulus: 2000,
     poisson: 0.4,
     frictionLow: 0.1,

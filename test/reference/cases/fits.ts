@@ -316,8 +316,15 @@ const pressing: readonly Part[] = [
 const housed = ring(20, 23, 60, 2500, 0.4, 69000, 0.33);
 /** An own grade, so that its modulus and expansion are known here. */
 const bushGrade = [
-  ["grade", "compressive modulus [MPa]", "Poisson's ratio", "expansion [1/K]", "swelling saturated"],
-  ["X", 2500, 0.4, 9e-5, "1 %"],
+  [
+    "grade",
+    "compressive modulus [MPa]",
+    "Poisson's ratio",
+    "expansion [1/K]",
+    "expansion step [%]",
+    "swelling saturated",
+  ],
+  ["X", 2500, 0.4, 9e-5, "0 %", "1 %"],
 ];
 /** One row of FITTABLE by its headings. */
 function inState(state: string, card: unknown): Record<string, unknown> {

@@ -34,7 +34,7 @@ export interface Assembly {
 /** The fields that ask for the fit, each needed once one of them is given. */
 export const fitFields = ["boreZone", "shaftZone", "outsideZone", "housingZone"] as const;
 const otherFields = ["bore", "housing", "shaft"] as const;
-export const elasticFigures = ["expansion", "compressiveModulus", "poisson"] as const;
+export const elasticFigures = ["expansion", "expansionStep", "compressiveModulus", "poisson"] as const;
 
 /** Wall of the bush, by itself or out of its outside diameter. */
 export const wallOf = ({ wall, outside, bore }: Given): number | undefined =>
@@ -78,7 +78,7 @@ export function assemblyOf(values: Values, given: Given): Assembly | Missing {
     modulus,
     poisson,
     expansion: present(values.expansion),
-    step: values.expansionStep ?? 0,
+    step: present(values.expansionStep),
     housing,
     shaftMetal: findMetal("shaft", present(given.shaft)),
   };

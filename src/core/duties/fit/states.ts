@@ -53,7 +53,6 @@ export interface FitStates {
 /** Figures of the grade that the states may need. */
 export const fitProperties: readonly PropertyKey[] = [
   ...elasticFigures,
-  "expansionStep",
   "swelling50",
   "swellingSaturated",
   "pvLimit",
@@ -99,7 +98,6 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
     neededShare: Math.max(...courses.map(neededShareOf)),
     figures: [
       ...elasticFigures,
-      ...(assembly.step > 0 ? (["expansionStep"] as const) : []),
       ...swellings,
       ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : []),
     ],

@@ -55,7 +55,7 @@ export const body = {
     to: 0.02,
     plausible: [0, 0.01],
     group: "thermal",
-    text: "Growth in length that comes all at once just above 20 °C, where crystals of PTFE change, beyond the coefficient",
+    text: "Growth in length that comes all at once just above 20 °C, where crystals of PTFE change, beyond the coefficient; 0 for a polymer without PTFE",
   },
   conductivity: {
     heading: "conductivity",

@@ -1,0 +1,36 @@
+import { judge, readDuties, verdictOf, words } from "../../src/core/duties";
+import type { NamedDuty } from "../../src/core/duties";
+import { dutyCells, dutyHeadings } from "../../src/book/greenhouse/dutyRows";
+import { standardLibrary } from "../../src/core/grades/model";
+import type { Grade, PropertyKey, Values } from "../../src/core/grades/model";
+
+/** Missing knowledge never improves a verdict: each figure of each grade of the library, dropped by itself, on each duty of the greenhouse. */
+
+const duties = readDuties(
+  [dutyHeadings, ...dutyCells].map((row) => [...row]),
+  "metric",
+  "duties",
+).lines.map(({ duty }) => duty as NamedDuty);
+/** A curve that is dropped leaves its single figure, which holds for all temperatures. */
+const curves: ReadonlySet<string> = new Set(["pressureCurve", "pvCurve"]);
+const care = words.indexOf("care");
+const worth = (grade: Grade, duty: NamedDuty): number => words.indexOf(verdictOf(judge(grade, duty)).word);
+const without = (grade: Grade, key: PropertyKey): Grade => {
+  const { [key]: dropped, ...values } = grade.values as Required<Values>;
+  return { ...grade, values };
+};
+
+test.each(standardLibrary().grades.map((grade) => [grade.name, grade] as const))(
+  "%s is judged no better without any one of its figures",
+  (_, grade) => {
+    const keys = (Object.keys(grade.values) as PropertyKey[]).filter((key) => !curves.has(key));
+    const better = duties.flatMap((duty) => {
+      const before = worth(grade, duty);
+      return keys.flatMap((key) => {
+        const after = worth(without(grade, key), duty);
+        return after > before && after >= care ? [`${duty.name}, ${key}: ${words[before]} became ${words[after]}`] : [];
+      });
+    });
+    expect(better).toEqual([]);
+  },
+);
