@@ -190,7 +190,14 @@ const others: FieldValues = {
 };
 const values: Values = {
   ...{ ...full, dirt: "fair", pressureCurve: curve("23: 60; 90: 15", "pressure") },
-  ...{ expansion: 9e-5, expansionStep: 0, compressiveModulus: 2500, poisson: 0.4, conductivity: 0.25, frictionHigh: 0.25 },
+  ...{
+    expansion: 9e-5,
+    expansionStep: 0,
+    compressiveModulus: 2500,
+    poisson: 0.4,
+    conductivity: 0.25,
+    frictionHigh: 0.25,
+  },
 };
 
 /** Findings as they tell; nothing where the fields do not go together. */
