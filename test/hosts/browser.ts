@@ -23,7 +23,7 @@ export interface Browser {
 /** A Chromium in which the built pages and Microsoft's own scripts stand at their real addresses, and further pages. */
 export async function openBrowser(pages: Readonly<Record<string, string>> = {}, width = 340): Promise<Browser> {
   const browser = await chromium.launch({ executablePath: browserPath(), args: ["--no-sandbox", "--disable-gpu"] });
-  const context = await browser.newContext({ viewport: { width, height: 900 } });
+  const context = await browser.newContext({ viewport: { width, height: 900 }, reducedMotion: "reduce" });
   const complaints: string[] = [];
   const outside: string[] = [];
   const loaded = new Set<string>();
