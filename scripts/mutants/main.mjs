@@ -4,10 +4,10 @@
  * every tenth fault. A whole run writes the score and the survivors to dist/docs/mutation.md.
  */
 import { fork } from "node:child_process";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { options, stop } from "../lib/command.mjs";
-import { mutationsOf } from "./mutations.mjs";
+import { faultsOf, files, judged, under } from "./files.mjs";
 import { report, score } from "./report.mjs";
 import { root } from "../lib/root.mjs";
 
@@ -24,23 +24,9 @@ const [every, workers] = [Number(counts.every), Number(counts.workers)];
 const patience = 3;
 const start = 15_000;
 
-const under = (folder, ending) =>
-  readdirSync(path.join(root, folder), { recursive: true, encoding: "utf8" })
-    .filter((name) => name.endsWith(ending))
-    .map((name) => path.join(root, folder, name))
-    .sort();
-
-/** Wording and the order of a catalogue are held by other tests; here stand formulas, limits and the reading of numbers. */
-const folders = ["loading", "heat", "wear", "cost", "fit", "grades", "table", "duties", "units"].map(
-  (name) => `src/core/${name}`,
-);
-const singles = ["domain", "span", "band", "numbers", "measure"].map((name) => path.join(root, `src/core/${name}.ts`));
-const files = [...folders.flatMap((folder) => under(folder, ".ts")), ...singles];
 const chosen = files.filter((file) => path.relative(root, file).startsWith(only ?? ""));
 if (chosen.length === 0) stop(`--only must begin the path of a file of formulas, such as src/core/heat, got "${only}"`);
-const mutations = chosen
-  .flatMap((file) => mutationsOf(file, readFileSync(file, "utf8")))
-  .filter((_, i) => i % every === 0);
+const mutations = chosen.flatMap(faultsOf).filter((_, i) => i % every === 0);
 
 const suites = [
   path.join(root, "test/fuzz/found.test.ts"),
@@ -95,15 +81,15 @@ function runWorker() {
 function record(mutation, noticed, isRun) {
   outcomes.push({ mutation, noticed });
   if (noticed) return;
-  const { file, line, was, now } = mutation;
-  console.log(`survives ${path.relative(root, file)}:${line}: ${was} → ${now}${isRun ? "" : " (no test runs it)"}`);
+  const { key, line } = mutation;
+  const why = judged[key] ?? (isRun ? "open" : "open, no test runs it");
+  console.log(`survives in line ${line}, ${key}: ${why}`);
 }
 
 await Promise.all(Array.from({ length: workers }, runWorker));
 const survivors = outcomes.filter(({ noticed }) => !noticed);
 console.log(`${outcomes.length} faults planted, ${survivors.length} not noticed: ${score(outcomes)} %.`);
 if (only === undefined && every === 1) {
-  const judged = JSON.parse(readFileSync(path.join(root, "scripts/mutants/judged.json"), "utf8"));
   mkdirSync(path.join(root, "dist/docs"), { recursive: true });
   writeFileSync(path.join(root, "dist/docs/mutation.md"), report(outcomes, judged, root));
 }

@@ -1,5 +1,7 @@
 /** Small faults to plant in a source file: wrong operators, comparisons, constants and conditions, one at a time. */
+import path from "node:path";
 import ts from "typescript";
+import { root } from "../lib/root.mjs";
 
 const swaps = {
   "+": ["-"],
@@ -33,7 +35,10 @@ const passedOver = new Set([
 ]);
 const messages = new Set(["mustBe", "clash", "noDatum", "isMissing", "lacks", "measure", "show"]);
 
-/** Every mutation of a file: where it stands, what stood there, what stands there now, and the whole text with it. */
+/**
+ * Every mutation of a file: where it stands, what stood there, what stands there now, the whole text with it, and `key`, which
+ * calls it by its place and change, numbered where the place has several such.
+ */
 export function mutationsOf(file, text) {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
   const found = [];
@@ -45,6 +50,7 @@ export function mutationsOf(file, text) {
       was: text.slice(from, to),
       now,
       from,
+      key: `${path.relative(root, file)} > ${placeOf(node)}: ${text.slice(from, to)} → ${now}`.replace(/\s+/g, " "),
       text: text.slice(0, from) + now + text.slice(to),
     });
   };
@@ -58,7 +64,29 @@ export function mutationsOf(file, text) {
     ts.forEachChild(node, visit);
   };
   visit(source);
-  return found;
+  return numbered(found);
+}
+
+/** The innermost function, method or outermost constant around a node that has a name. */
+function placeOf(node) {
+  for (let at = node; at.parent; at = at.parent) if (isNamedPlace(at)) return at.name.getText();
+  return "the file";
+}
+
+function isNamedPlace(node) {
+  if (!node.name || !ts.isIdentifier(node.name)) return false;
+  if (ts.isVariableDeclaration(node))
+    return ts.isSourceFile(node.parent.parent.parent) || (node.initializer && ts.isFunctionLike(node.initializer));
+  return ts.isFunctionLike(node) || ts.isClassElement(node);
+}
+
+/** So that what was judged of one of several like faults in a place is held against no other, nor where their number changes. */
+function numbered(found) {
+  const inOrder = found.toSorted((a, b) => a.from - b.from);
+  return inOrder.map((one) => {
+    const alike = inOrder.filter(({ key }) => key === one.key);
+    return alike.length === 1 ? one : { ...one, key: `${one.key} (${alike.indexOf(one) + 1} of ${alike.length})` };
+  });
 }
 
 function mutate(node, add) {

@@ -15,8 +15,7 @@ export function report(outcomes, judged, root) {
   const survivors = placed
     .filter(({ noticed }) => !noticed)
     .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.from - b.from || (a.now < b.now ? -1 : 1)));
-  const judgementOf = ({ at, was, now }) => judged[`${at}: ${was} → ${now}`];
-  const open = survivors.filter((survivor) => !judgementOf(survivor));
+  const open = survivors.filter(({ key }) => !judged[key]);
   return `<!-- Written by \`npm run mutants\`; edits here are lost. -->
 
 # Faults planted in the core
@@ -33,7 +32,7 @@ ${row("**all**", placed)}
 
 ${survivors.length} faults, of which ${survivors.length - open.length} were judged to change no answer and ${open.length} are open.
 
-${survivors.length === 0 ? "None." : ["| where | was | planted | judged |", "|---|---|---|---|", ...survivors.map((s) => survivorRow(s, judgementOf(s) ?? "open"))].join("\n")}
+${survivors.length === 0 ? "None." : ["| where | was | planted | judged |", "|---|---|---|---|", ...survivors.map((s) => survivorRow(s, judged[s.key] ?? "open"))].join("\n")}
 `;
 }
 
