@@ -36,6 +36,27 @@ test.each([
   expect(selections.at(-1)).toEqual({ sheet: "S", row: 9, col, rows: 1, cols: 1 });
 });
 
+// Excel's sheets have 16384 columns and 1048576 rows, of which 320 pixels may take six and 100 five
+test.each<[string, number[], Partial<Place>, number | string]>([
+  ["in the last columns that hold it", [], { col: 16378 }, 16378],
+  ["behind what stands there", [16370], { col: 16368 }, 16371],
+  ["where columns are lacking", [], { col: 16379 }, "No room is left to its right: select a cell further left."],
+  [
+    "where what stands there leaves too few",
+    [16380],
+    { col: 16376 },
+    "No room is left to its right: select a cell further left.",
+  ],
+  ["where rows are lacking", [], { row: 1048572 }, "The picture needs 5 rows: select a cell further up."],
+])("at the end of the sheet: %s", async (_, filled, place, expected) => {
+  const { port, laid } = sheetWith(filled, { ...at, ...place });
+  const told = await putBeside(port, picture).then(
+    () => laid[0]!.col,
+    (error: Error) => error.message,
+  );
+  expect(told).toBe(expected);
+});
+
 test("without a selected cell nothing is put", async () => {
   const { port, laid } = sheetWith([]);
   await expect(putBeside(port, picture)).rejects.toThrow("Select the cell where it shall begin.");
