@@ -32,7 +32,7 @@ const record = {
   sheets: { sheet1: { columnData: { 3: { w: 200 } }, rowData: { 4: { hd: 1 } } } },
 } as unknown as IWorkbookData;
 async function opened(file: Uint8Array) {
-  const kept = picturesFrom(await readXlsx(file), record);
+  const kept = picturesFrom(file, await readXlsx(file), record);
   return { pictures: kept.sheet1 ? inOrder(kept.sheet1) : [], left: picturesLeft(file, kept) };
 }
 
@@ -51,13 +51,43 @@ test("a picture is saved where it lies, in its own size, and opens there again w
   expect(left).toBe(0);
   const [first, second] = pictures;
   const { from, to } = first!.sheetTransform;
-  expect([from.row, from.column]).toEqual([3, 2]);
-  // 320 pixels across columns of 88, 200 and 32 of the next; 150 down rows of 24, the second of them hidden
-  expect(to).toEqual({ row: 10, rowOffset: 150 - 6 * 24, column: 4, columnOffset: 32 });
+  expect(from).toEqual({ row: 3, rowOffset: 4, column: 2, columnOffset: 0 });
+  // 320 pixels across columns of 88, 200 and 32 of the next; 4 + 150 down rows of 24, the second of them hidden
+  expect(to).toEqual({ row: 10, rowOffset: 4 + 150 - 6 * 24, column: 4, columnOffset: 32 });
   const { source, transform, name, words } = picture;
   expect(first).toMatchObject({ subUnitId: "sheet1", source, transform, name, words });
   expect(second!.transform).toEqual({ width: 40, height: 30 });
   expect(second!.drawingId).not.toBe(first!.drawingId);
+});
+
+test("pictures that begin in one cell keep how far into it, on each sheet", async () => {
+  const into = (rowOffset: number, columnOffset: number): KeptPicture => ({
+    ...picture,
+    sheetTransform: { ...picture.sheetTransform, from: { row: 3, rowOffset, column: 2, columnOffset } },
+  });
+  const bySheet = [[into(4, 0), into(11, 30)], [], [into(0, 7)]];
+  const sheets = await Promise.all(
+    bySheet.map(async (pictures, i) => ({
+      name: `S${i}`,
+      rows: [["a"]],
+      ...(pictures.length > 0 && { images: await Promise.all(pictures.map(filePicture)) }),
+    })),
+  );
+  const parts = unzipSync(await writeXlsx({ sheets }));
+  anchorPictures(parts, bySheet.flat());
+  const file = zipSync(parts);
+  const three = { sheetOrder: ["a", "b", "c"], sheets: { a: {}, b: {}, c: {} } } as unknown as IWorkbookData;
+  const kept = picturesFrom(file, await readXlsx(file), three);
+  const begins = (id: string) =>
+    inOrder(kept[id]!).map(({ sheetTransform: { from } }) => [from.rowOffset, from.columnOffset]);
+  expect([begins("a"), kept.b, begins("c")]).toEqual([
+    [
+      [4, 0],
+      [11, 30],
+    ],
+    undefined,
+    [[0, 7]],
+  ]);
 });
 
 test("what a file does not tell of a picture is known", () => {

@@ -5,10 +5,9 @@ import { changePart } from "../../book/fileParts";
 import type { Parts } from "../../book/fileParts";
 import { present } from "../../core/present";
 import { bytesOf, drawPng } from "../../port/png";
-import type { KeptPicture, KeptPictures } from "../grid/pictures/keptPictures";
+import type { CellPoint, KeptPicture, KeptPictures } from "../grid/pictures/keptPictures";
+import { beginningsIn, emu } from "./anchors";
 
-/** A file's pixels in its own unit of length. */
-const emu = 9525;
 /** What a record can hold and still be kept after each change; bytes. */
 const most = 5e6;
 
@@ -67,13 +66,17 @@ export function anchorPictures(parts: Parts, pictures: readonly KeptPicture[]): 
 }
 
 /** The pictures of a file that are drawn here, as the grid keeps them. */
-export function picturesFrom(book: Workbook, { sheetOrder, sheets }: IWorkbookData): KeptPictures {
+export function picturesFrom(file: Uint8Array, book: Workbook, { sheetOrder, sheets }: IWorkbookData): KeptPictures {
+  const anchors = beginningsIn(file);
   let room = most;
   const fits = ({ data }: SheetImage): boolean => data.length <= room && (room -= data.length) >= 0;
   return Object.fromEntries(
     sheetOrder.flatMap((id, i) => {
       const drawn = (book.sheets[i]?.images ?? []).filter((image) => addressOf(image.data) && fits(image));
-      const kept = drawn.map((image, k) => keptPicture(image, sheets[id] ?? {}, `${id}-${k + 1}`, id));
+      const points = [...(anchors[i] ?? [])];
+      const kept = drawn.map((image, k) =>
+        keptPicture(image, takePoint(points, image), sheets[id] ?? {}, `${id}-${k + 1}`, id),
+      );
       const data = Object.fromEntries(kept.map((one) => [one.drawingId, one]));
       return kept.length > 0 ? [[id, { data, order: Object.keys(data) }]] : [];
     }),
@@ -90,20 +93,28 @@ export function picturesLeft(file: Uint8Array, kept: KeptPictures): number {
   }).length;
 }
 
+/** Where a picture begins; several that begin in one cell come in the file's order. */
+function takePoint(points: CellPoint[], { anchor }: SheetImage): CellPoint {
+  const { row, col: column } = anchor.from;
+  const i = points.findIndex((point) => point.row === row && point.column === column);
+  const [point] = i < 0 ? [] : points.splice(i, 1);
+  return point ?? { row, rowOffset: 0, column, columnOffset: 0 };
+}
+
 function keptPicture(
   image: SheetImage,
+  from: CellPoint,
   sheet: Partial<IWorksheetData>,
   drawingId: string,
   subUnitId: string,
 ): KeptPicture {
-  const { row, col: column } = image.anchor.from;
-  const from = { row, rowOffset: 0, column, columnOffset: 0 };
+  const { row, column } = from;
   const { width, height, anchor, title, altText } = image;
   const end = anchor.to ?? { row: row + 1, col: column + 1 };
   const across = width ?? distance(column, end.col, (i) => columnWidth(sheet, i));
   const down = height ?? distance(row, end.row, (i) => rowHeight(sheet, i));
-  const [toColumn, columnOffset] = reached(column, across, (i) => columnWidth(sheet, i));
-  const [toRow, rowOffset] = reached(row, down, (i) => rowHeight(sheet, i));
+  const [toColumn, columnOffset] = reached(column, from.columnOffset + across, (i) => columnWidth(sheet, i));
+  const [toRow, rowOffset] = reached(row, from.rowOffset + down, (i) => rowHeight(sheet, i));
   return {
     unitId: "bushcell",
     subUnitId,

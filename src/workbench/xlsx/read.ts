@@ -39,7 +39,7 @@ export async function readFile(name: string, data: Uint8Array): Promise<ReadFile
     book.sheets.flatMap(({ rows }) => rows),
   );
   const record = recordOf(name, book);
-  const pictures = picturesFrom(book, record);
+  const pictures = picturesFrom(data, book, record);
   record.resources?.push({ name: picturesResource, data: JSON.stringify(pictures) });
   return { record, left: leftOut(data, book, picturesLeft(data, pictures)), remarks: [] };
 }
