@@ -10,6 +10,22 @@ test("the roots of the recurrence are those of its equation", () => {
   printed.forEach((g, i) => expect(Math.abs(growth(i + 1) - g)).toBeLessThan(5.1e-8));
 });
 
+test("the first points of one and of two coordinates, by hand from the roots printed above", () => {
+  // frac(0.5 + k/1.618034); frac(0.5 + k/1.3247180) and frac(0.5 + k/1.3247180²), with 0.7548777 and 0.5698403
+  const expected = [
+    [[0.118034], [0.736068]],
+    [
+      [0.2548777, 0.0698403],
+      [0.0097554, 0.6396806],
+    ],
+  ];
+  expected.forEach((points, i) =>
+    points.forEach((point, k) =>
+      point.forEach((value, j) => expect(spreadPoints(2, i + 1)[k]![j]).toBeCloseTo(value, 6)),
+    ),
+  );
+});
+
 /** How far the share of values below any x is from x at most. */
 const discrepancy = (values: readonly number[]): number => {
   const sorted = [...values].sort((a, b) => a - b);
@@ -49,6 +65,9 @@ test("its ends are the band's, and the middle of a triangle is its likely value"
     ] as const)
       expect(quantile(band, share)).toBe(end);
   expect(quantile(new Band(640, 960, 800), 0.5)).toBe(800);
+  // 2 + √(0.27·3·1) below the likely 3, which a third lies below, and 5 − √((1 − 5/6)·3·2) above it
+  expect(quantile(new Band(2, 5, 3), 0.27)).toBeCloseTo(2.9, 12);
+  expect(quantile(new Band(2, 5, 3), 5 / 6)).toBeCloseTo(4, 12);
   expect(likelyOf(new Band(640, 960, 700))).toBe(700);
   expect(likelyOf(new Band(640, 960))).toBe(800);
 });

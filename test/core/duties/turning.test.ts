@@ -41,6 +41,8 @@ describe("pathOf", () => {
     expect(pathOf({ kind: "ratio", value: 2, most: 3 }, 1)).toEqual([3]);
     expect(pathOf({ kind: "ratio", value: 1, least: 1 }, -1)).toEqual([]);
     expect(pathOf({ kind: "force", value: 5, least: 0 }, -1)).toHaveLength(13);
+    // the fourth stride is 10 times the value, and the bound
+    expect(pathOf({ kind: "ratio", value: 1, most: 10 }, 1)).toHaveLength(4);
   });
   test("goes by distance where the value is a temperature or 0", () => {
     expect(pathOf({ kind: "temperature", value: -3 }, 1)[0]).toBe(-2);
@@ -86,14 +88,56 @@ describe("turnOf", () => {
     const gone = moved((value) => (value > 100 ? -1 : value > 3 ? fits : fails));
     expect(turn(gone)).toMatchObject({ at: 3, word: "fits", isMonotone: true });
   });
-  test("the criterion that governs is seen a little farther off", () => {
-    const both = moved(until(3, fits, fails));
-    const near = (value: number) => (Math.abs(value - 3) < 1e-9 ? "first" : "governing");
+  test("what lies behind values without a duty is not reached", () => {
+    const behind = moved((value) => (value > 200 ? fails : value > 100 ? -1 : value > 3 ? fits : care));
+    expect(turn(behind)).toMatchObject({ at: 3, word: "fits", isMonotone: true });
+  });
+  test("one point of the path where it is worse is enough to tell that the verdict turns back", () => {
+    const island = (value: number) => (value <= 3 || value > 50 ? fits : fails);
+    expect(turn(moved(island), [2, 10, 100])).toMatchObject({ at: 3, isMonotone: false });
+  });
+  test("where the end of the path alone is different, that is the limit, also of a number below 0", () => {
+    const cold = moved((value) => (value < 0 ? fits : fails));
+    expect(turnOf(cold, -1, [-0.5, 0])!.at).toBe(0);
+    expect(cold.asked).toBeLessThan(120);
+  });
+  test.each([
+    ["up", 3, 1, [2, 4, 8], fits, fails],
+    ["down", 3, 5, [4, 2, 1], fails, fits],
+    ["up, to where it is better", 3, 1, [2, 4, 8], fails, fits],
+    ["down, to where it is better", 3, 5, [4, 2, 1], fits, fails],
+    ["up from below 0", 0, -2, [-1, 1], fits, fails],
+    ["down from 0", -3, 0, [-2, -4], fails, fits],
+  ])("the criterion that governs is seen a little farther off: %s", (_, limit, start, path, below, above) => {
+    const both = moved(until(limit, below, above));
     both.verdictAt = (value) => {
-      const criterion = { heading: near(value) };
+      const off = Math.abs(value - limit);
+      const criterion = { heading: off < 1e-9 ? "first" : off < 1e-5 ? "governing" : "another" };
       return { word: words[both.rankAt(value)]!, governing: { criterion } as Check };
     };
-    expect(turn(both).stoppedBy).toBe("governing");
+    expect(turnOf(both, start, path)!.stoppedBy).toBe("governing");
+  });
+  test.each([
+    [[2, 3 + 1e-8], 1, fits, fails],
+    [[4, 3 - 1e-8], 5, fails, fits],
+  ])("nothing beyond the end of the path is asked for: %j", (path, start, below, above) => {
+    const both = moved(until(3, below, above));
+    const asked: number[] = [];
+    const { verdictAt } = both;
+    both.verdictAt = (value) => {
+      asked.push(Math.abs(value - start));
+      return verdictAt(value);
+    };
+    turnOf(both, start, path);
+    expect(Math.max(...asked)).toBeLessThanOrEqual(Math.abs(path[1]! - start));
+  });
+  test("a verdict that turns as soon as a number leaves 0 is turned by what governs there, not at the end of the path", () => {
+    const both = moved(until(0, fits, fails));
+    both.verdictAt = (value) => {
+      const criterion = { heading: value < 1e-6 ? "there" : "at the end" };
+      return { word: words[both.rankAt(value)]!, governing: { criterion } as Check };
+    };
+    expect(turnOf(both, 0, [1, 2])!.stoppedBy).toBe("there");
   });
   test("of several corners the earliest to become worse decides", () => {
     // all within one stretch of the path, the later ones first

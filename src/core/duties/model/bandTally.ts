@@ -43,7 +43,7 @@ export class BandTally {
       best === Infinity ? "" : best,
       likely ?? "",
       // where it is not told how far a point is beyond, the greatest ratio is not the worst
-      isUntold || worst === -Infinity ? "" : worst,
+      isUntold ? "" : worst,
       word,
       this.share(points),
     ];

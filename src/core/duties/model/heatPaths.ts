@@ -13,7 +13,7 @@ import type { Duty, Face } from "./duty";
 import type { FieldKey } from "./fields";
 import { wallOf } from "../fit/assembly";
 
-/** Of a rise, K; the greatest is without end where no way out is sure. */
+/** Of a rise, K. */
 export interface Ends {
   readonly least: number;
   readonly greatest: number;
@@ -62,7 +62,7 @@ function pathsOf({ conductivity }: Values, duty: Duty): Paths | Missing | undefi
     bushconductivity: conductivity,
     shaftconductivity: shaft === undefined ? 1 : findMetal("shaft", shaft).conductivity,
     endlength: endLength,
-    ends: endLength > 0 ? ends : 0,
+    ends,
     ...(housingPath === undefined ? {} : { housingpath: housingPath }),
     film: pathArgs.film.default,
     contact: pathArgs.contact.default,
@@ -84,7 +84,7 @@ export function pathRises(values: Values, duty: Duty): Rises | Missing | undefin
   if (isMissing(paths)) return paths;
   const { least, greatest } = conductances(paths);
   const heat = peakOver(steps, given, ({ bore }) => friction * heatOf(bore));
-  const alone: Ends = { least: heat / greatest, greatest: heat === 0 ? 0 : heat / least };
+  const alone: Ends = { least: heat / greatest, greatest: heat / least };
   const figures: readonly PropertyKey[] =
     given.friction === undefined ? ["frictionHigh", "conductivity"] : ["conductivity"];
   if (!bearsOnFlange(duty)) return { ...alone, figures };

@@ -4,7 +4,6 @@ import type { Motion } from "../../grades/model/limits";
 import { motions } from "../../grades/model/limits";
 import { measureText } from "../../measure";
 import { present } from "../../present";
-import { checkRing } from "../../loading/washerPressure";
 import { checkFit, wallOf } from "../fit/assembly";
 import { field, fieldKeys, isAskedFor, parts } from "./fields";
 import type { FieldKey, FieldValues, Given, Part } from "./fields";
@@ -67,15 +66,14 @@ export function motionOf(own: FieldValues, above: FieldValues): Motion {
   throw clash("motion", 'motion is missing: fill rpm, swing or stroke, or type "static"');
 }
 
-/** What a later step takes over: all but the time, and no figure of another motion. */
+/** What a later step takes over: no figure of another motion. */
 function carried(above: FieldValues, motion: Motion, own: FieldValues): FieldValues {
   const { part = "sleeve" } = above;
   // a washer has its one load in either of two columns
   const hasLoad = part === "washer" && (own.load ?? own.axialLoad) !== undefined;
   const taken = (Object.entries(above) as [FieldKey, unknown][]).filter(([key]) => {
     if (!stepKeys.has(key)) return true;
-    if (key === "time" || key === "motion" || (hasLoad && field(key).group === "load")) return false;
-    return isAskedFor(key, part, motion);
+    return isAskedFor(key, part, motion) && !(hasLoad && field(key).group === "load");
   });
   return { ...Object.fromEntries(taken), motion };
 }
@@ -147,8 +145,7 @@ function checkWall(given: Given): void {
 
 /** How the fields of one duty stand to each other, and to the temperatures of all its steps. */
 export function checkWhole(given: Given, temperature: Span): void {
-  const { bore, inner, outer, peakTemperature } = given;
-  if (inner !== undefined && outer !== undefined) checkRing(inner, outer);
+  const { bore, peakTemperature } = given;
   if (bore !== undefined) checkBore(bore, given);
   checkFit(given);
   checkWall(given);

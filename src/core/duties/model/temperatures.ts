@@ -66,5 +66,5 @@ export const warmerText = (by: number, system: System): string =>
 export function boreSpan(values: Values, duty: Duty): Span | PropertyKey {
   const rise = boreRise(values, duty);
   if (typeof rise !== "number") return rise;
-  return rise === 0 ? duty.temperature : { low: duty.temperature.low, high: duty.temperature.high + rise };
+  return { low: duty.temperature.low, high: duty.temperature.high + rise };
 }

@@ -61,15 +61,16 @@ export function turnOf(moved: Moved, start: number, path: readonly number[]): Tu
   const bracket = [present(before), present(turned)] as const;
   const [last, beyond] = neighbours(moved, here, bracket, 1e-18 * Math.abs(start));
   const isMonotone = goesOneWay([here, ...ranks.filter((rank) => rank >= 0)]);
-  const off = 1e-7 * (beyond > last ? 1 : -1) * Math.max(Math.abs(last), Math.abs(start));
+  const isUp = beyond > last;
+  const off = 1e-7 * Math.max(Math.abs(last), Math.abs(start));
   const end = present(path[path.length - 1]);
   // where the end of the path alone is different, that is the limit
   const at = beyond === end && Math.abs(last - end) <= 1e-15 * Math.abs(start) ? end : last;
-  const after = seenFrom(moved, beyond, off > 0 ? Math.min(beyond + off, end) : Math.max(beyond + off, end));
+  const after = seenFrom(moved, beyond, isUp ? Math.min(beyond + off, end) : Math.max(beyond - off, end));
   if (after instanceof BushError) return { at, word: undefined, stoppedBy: after.message, isMonotone };
   // the worst of the worse side is what turns a verdict
   const isWorse = words.indexOf(after.word) < here;
-  const { governing } = isWorse ? after : (seenFrom(moved, last, last - off) as Verdict);
+  const { governing } = isWorse ? after : (seenFrom(moved, last, isUp ? last - off : last + off) as Verdict);
   return { at, word: after.word, stoppedBy: governing.criterion.heading, isMonotone };
 }
 
