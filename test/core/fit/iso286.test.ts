@@ -87,6 +87,58 @@ describe("the tables", () => {
   });
 });
 
+// ISO 286-2, tables of holes (memory): above 18 up to 30 mm delta is 8 µm in IT7 and 12 µm in IT8
+describe("the upper deviation of holes K to ZC, in µm", () => {
+  test.each([
+    ["K", 8, 25, 10],
+    ["M", 8, 25, 4],
+    ["N", 8, 25, -3],
+    ["P", 7, 25, -14],
+    ["P", 8, 25, -22],
+    ["R", 8, 25, -28],
+    ["M", 9, 25, -8],
+    ["N", 9, 25, 0],
+    ["K", 8, 3, 0],
+    ["N", 8, 3, -4],
+    ["N", 9, 3, -4],
+    ["M", 9, 3, -2],
+    ["P", 7, 3, -6],
+  ])(
+    "of %s%d at %d mm is %d: raised by delta in K, M, N up to IT8, in P to ZC up to IT7, and not up to 3 mm",
+    (...given) => {
+      const [letter, grade, size, upper] = given;
+      expect(zone(letter, grade, size)!.upper * 1000).toBeCloseTo(upper, 9);
+    },
+  );
+  test("K has none above IT8 beyond 3 mm", () => {
+    expect(zone("K", 9, 25)).toBeUndefined();
+    expect(zone("K", 9, 3)!.upper).toBeCloseTo(0, 12);
+  });
+});
+
+// ISO 286-2, the notes under its tables (memory)
+test("up to 1 mm, and no farther, there are no a, b, A, B, no N above IT8, no grade above 13", () => {
+  for (const [letter, grade] of [
+    ["a", 11],
+    ["b", 9],
+    ["A", 11],
+    ["B", 9],
+    ["N", 9],
+    ["H", 14],
+    ["h", 14],
+  ] as const) {
+    expect([letter, zone(letter, grade, 1)]).toEqual([letter, undefined]);
+    expect([letter, zone(letter, grade, 1.1)]).not.toEqual([letter, undefined]);
+  }
+  for (const [letter, grade] of [
+    ["c", 11],
+    ["N", 8],
+    ["H", 13],
+    ["n", 9],
+  ] as const)
+    expect([letter, zone(letter, grade, 1)]).not.toEqual([letter, undefined]);
+});
+
 describe("the finest grades", () => {
   // ISO 286-1, the formulas of IT01, IT0 and IT1 up to 500 mm (memory): 0.3 + 0.008·D, 0.5 + 0.012·D, 0.8 + 0.02·D, in µm
   test.each([

@@ -64,7 +64,6 @@ export function valueAt(curve: Curve, at: number): number | undefined {
   let before = curve[0];
   if (at <= before.at) return before.value;
   for (const point of curve) {
-    if (at === point.at) return point.value;
     if (at < point.at) return before.value + ((point.value - before.value) * (at - before.at)) / (point.at - before.at);
     before = point;
   }
