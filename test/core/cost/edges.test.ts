@@ -1,0 +1,85 @@
+import { functions } from "../../../src/core";
+import { reasonText } from "../../../src/core/cost/quotes";
+import type { RankedQuote } from "../../../src/core/cost/rankQuotes";
+import { call, message } from "../../support";
+import { card, duty, one, rank, table, told } from "./offers";
+
+const rated = (...rows: unknown[][]) => [["currency", "rate", "date"], ["EUR", 1, null], ...rows];
+const refused = (rates: unknown) => message(call(functions.QUOTES, [table({}), card(duty), null, null, rates]));
+
+// days since the end of 1899, of which 2000-01-01 is the 36526th and 2026-01-01 the 46023rd
+test.each([
+  [36526, "2000-01-01"],
+  [36585, "2000-02-29"],
+  [46112, "2026-03-31"],
+  [46113, "2026-04-01"],
+  [73050, "2099-12-31"],
+  [36525, "36525"],
+  [73051, "73051"],
+])("the day %d of a rate is told as %s: a date of this century alone is one", (days, told) => {
+  expect(rank(table({ price: "2 USD" }), duty, null, rated(["USD", 0.9, days])).notes).toContain(
+    `USD at 0.9 EUR of ${told}`,
+  );
+});
+
+test("a table of rates holds one, and no unit but that of the rate", () => {
+  expect(
+    refused([
+      ["currency", "rate", "date"],
+      [null, null, null],
+    ]),
+  ).toMatch(/rates holds no r/);
+  expect(
+    refused([
+      ["currency", "rate [EUR]", "date [d]"],
+      ["USD", 0.9, "today"],
+    ]),
+  ).toContain("unit of date must be left out");
+});
+
+test("a single question is asked, none is not", () => {
+  const quote = (questions: string[]) =>
+    ({ reasons: [], remarks: [], questions, isEqual: false }) as unknown as RankedQuote;
+  expect(reasonText(quote(["wall"]))).toBe("ask for wall");
+  expect(reasonText(quote([]))).toBe("");
+});
+
+test("what a duty leaves open of the cost of a change or a year is noted", () => {
+  const { hours: _, ...noHours } = duty;
+  const notes = (fields: Record<string, unknown>) => rank(table({}), fields).notes.join("; ");
+  const [change, year] = ["states no labour and no downtime", "cost a year: the duty has to state"];
+  expect(notes({ ...duty, labour: 40, downtime: 40 })).not.toContain(change);
+  expect(notes({ ...duty, labour: 0, downtime: 0 })).toContain(change);
+  expect(notes(duty)).not.toContain(year);
+  expect(notes(noHours)).toContain(year);
+});
+
+describe("the quantity that is priced", () => {
+  test("is the order's where it is the least order itself", () => {
+    expect(told({ "least order": 100, "order quantity": 100 })).not.toContain("least order");
+    expect(told({ "least order": 101, "order quantity": 100 })).toContain("the least order of 101 is bought, not 100");
+  });
+  test("tooling asks for the planned volume, however little it is", () => {
+    expect(told({ tooling: 0.5 })).toContain("no data, planned volume: tooling is shared by it");
+    expect(told({ tooling: 0 })).not.toContain("planned volume");
+  });
+  test("whose value outgrows all numbers has no price", () => {
+    expect(told({ price: 1e308, "order quantity": 100 })).toContain("price: out of range");
+    expect(one({ price: 1e308, "order quantity": 100 }).rank).toBe("not ranked");
+  });
+});
+
+test("a size of 0 is one that was left open, and asked for", () => {
+  expect(told({ bore: 0 })).toContain("ask for bore");
+  expect(told({ bore: -1 })).toContain("bore must be above 0");
+  expect(told({})).not.toContain("ask for bore");
+});
+
+test("without an order quantity, a least order or a price one piece is taken", () =>
+  expect(told({ price: null })).toContain("no order quantity: 1 taken"));
+
+test.each(["grade", "price"])("a table of offers without the column %s says so", (column) =>
+  expect(message(call(functions.QUOTES, [table({ [column]: undefined }), card(duty), null]))).toContain(
+    `has no column "${column}"`,
+  ),
+);
