@@ -67,7 +67,7 @@ export function mutationsOf(file, text) {
   return numbered(found);
 }
 
-/** The innermost function, method or outermost constant around a node that has a name. */
+/** The innermost function, method, class or outermost constant around a node that has a name. */
 function placeOf(node) {
   for (let at = node; at.parent; at = at.parent) if (isNamedPlace(at)) return at.name.getText();
   return "the file";
@@ -77,7 +77,7 @@ function isNamedPlace(node) {
   if (!node.name || !ts.isIdentifier(node.name)) return false;
   if (ts.isVariableDeclaration(node))
     return ts.isSourceFile(node.parent.parent.parent) || (node.initializer && ts.isFunctionLike(node.initializer));
-  return ts.isFunctionLike(node) || ts.isClassElement(node);
+  return ts.isFunctionLike(node) || ts.isClassLike(node) || ts.isClassElement(node);
 }
 
 /** So that what was judged of one of several like faults in a place is held against no other, nor where their number changes. */

@@ -15,8 +15,6 @@ export const millimetres = (size: number): string => `${numberText(size, 7)} mm`
 export function percentText(use: number): string {
   const percent = use * 100;
   if (!Number.isFinite(percent)) return `${numberText(percent)} %`;
-  const whole = Math.round(percent);
-  if (percent >= 10 && (whole !== 100 || use === 1)) return `${whole} %`;
   if (percent > 0 && percent < 10) return `${Number(percent.toPrecision(2))} %`;
   let digits = 0;
   while (digits < 6 && Number(percent.toFixed(digits)) === 100) digits++;

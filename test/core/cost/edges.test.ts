@@ -1,4 +1,5 @@
 import { functions } from "../../../src/core";
+import { readPieces } from "../../../src/core/cost/priceBreaks";
 import { reasonText } from "../../../src/core/cost/quotes";
 import type { RankedQuote } from "../../../src/core/cost/rankQuotes";
 import { call, message } from "../../support";
@@ -83,3 +84,9 @@ test.each(["grade", "price"])("a table of offers without the column %s says so",
     `has no column "${column}"`,
   ),
 );
+
+test("pieces from a number to the same are that number; the lower end stands first", () => {
+  const pieces = (text: string) => readPieces("pieces", { kind: "count", whole: true, from: 1 }, text);
+  expect(pieces("100-100")).toEqual({ from: 100, to: 100 });
+  expect(() => pieces("101-100")).toThrow("lower end first");
+});
