@@ -1,6 +1,8 @@
 import { functions } from "../../../src/core";
 import { readPieces } from "../../../src/core/cost/priceBreaks";
 import { reasonText } from "../../../src/core/cost/quotes";
+import { changeCostBetween } from "../../../src/core/cost/turningPoints";
+import type { Costed } from "../../../src/core/cost/turningPoints";
 import type { RankedQuote } from "../../../src/core/cost/rankQuotes";
 import { call, message } from "../../support";
 import { card, duty, one, rank, table, told } from "./offers";
@@ -89,4 +91,18 @@ test("pieces from a number to the same are that number; the lower end stands fir
   const pieces = (text: string) => readPieces("pieces", { kind: "count", whole: true, from: 1 }, text);
   expect(pieces("100-100")).toEqual({ from: 100, to: 100 });
   expect(() => pieces("101-100")).toThrow("lower end first");
+});
+
+// (L1 + W)/t1 = (L2 + W)/t2
+test.each([
+  ["20 + 2·W = 21 + W", [10, 100], [21, 200], 1],
+  ["20 + 2·W = 20.5 + W", [10, 100], [20.5, 200], 0.5],
+  ["10 + W = 8 + 2·W", [10, 200], [4, 100], 2],
+  ["20 + 2·W = 19 + W: below nothing", [10, 100], [19, 200], undefined],
+  ["lives are alike", [10, 100], [19, 100], undefined],
+])("labour and downtime at which two offers cost alike: %s", (_, [landed1, life1], [landed2, life2], expected) => {
+  const costed = (landed: number, life: number) => ({ pricing: { landed }, judged: { life } }) as unknown as Costed;
+  const found = changeCostBetween(costed(landed1!, life1!), costed(landed2!, life2!));
+  if (expected === undefined) expect(found).toBeUndefined();
+  else expect(found).toBeCloseTo(expected, 12);
 });

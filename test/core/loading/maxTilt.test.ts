@@ -3,8 +3,8 @@ import { functions } from "../../../src/core";
 const { MAXTILT } = functions;
 const layer = { bore: 20, length: 15, wall: 1.5, clearance: 0.08, modulus: 2500, poisson: 0.4 };
 const lookups = (more: { load: number; pressure: number; clearance?: number }) =>
-  MAXTILT.spec.lookups?.({ ...layer, ...more } as never) ?? {};
-const tilt = (more: { load: number; pressure: number }) => MAXTILT.calc({ ...layer, ...more } as never) as number;
+  MAXTILT.spec.lookups?.({ ...layer, ...more }) ?? {};
+const tilt = (more: { load: number; pressure: number }) => MAXTILT.calc({ ...layer, ...more });
 
 test("of a shaft in contact over the whole length the working looks up its fall over half of the clearance", () => {
   const given = { load: 4000, pressure: 40 };
