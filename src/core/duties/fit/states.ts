@@ -96,11 +96,7 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
           )
         : [],
     neededShare: Math.max(...courses.map(neededShareOf)),
-    figures: [
-      ...elasticFigures,
-      ...swellings,
-      ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : []),
-    ],
+    figures: [...elasticFigures, ...swellings, ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : [])],
   };
 }
 
