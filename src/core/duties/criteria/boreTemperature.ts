@@ -108,7 +108,6 @@ function both(system: System, implied: Finding, values: Values, duty: Duty): str
   const at = ({ least, greatest }: Ends): string => {
     const text = (rise: number) => measureText("temperature", duty.temperature.high + rise, system, 4);
     const [low, high] = [text(least), text(greatest)];
-    if (!Number.isFinite(greatest)) return `${low} or far more`;
     return low === high ? low : `${low} to ${high}`;
   };
   const { surfaces } = rises;
@@ -168,9 +167,8 @@ function byPaths(values: Values, duty: Duty): Finding | undefined {
   if (holds(most)) return { word: "fits", ...found, value: greatest, use: most };
   if (!holds(use)) return { word: "fails", ...found, value: least, use };
   const say = (system: System) => {
-    const low = measureText("temperature", least, system, 4);
-    const high = Number.isFinite(greatest) ? ` to ${measureText("temperature", greatest, system, 4)}` : " or far more";
-    return `bore ${low}${high}: find out the housing's conductance`;
+    const [low, high] = [least, greatest].map((end) => measureText("temperature", end, system, 4));
+    return `bore ${low} to ${high}: find out the housing's conductance`;
   };
   return { word: "care", ...found, value: least, use, say };
 }

@@ -66,8 +66,7 @@ export const clearance = criterion(
         ...ifThicker(found, duty.given, system),
       ];
       const by = riseUntold(values, duty);
-      const mayMiss = by > 0 && mayClose(worst.course, by, value - limit);
-      const warm = mayMiss
+      const warm = mayClose(worst.course, by, value - limit)
         ? warmerStates(found, by, duty).filter((state) => clearanceFault(state, duty.given) !== undefined)
         : [];
       if (warm.length === 0) return { word: "fits", ...finding, notes };

@@ -124,8 +124,7 @@ export const grip = criterion(
     }
     if (untold.includes("assemblyMoisture"))
       return { word: "care", ...judged, say: () => "grip: moisture at assembly not told" };
-    // with the whole of the press fit kept a warmer hold takes nothing from it
-    const by = duty.given.keptGrip === 1 ? 0 : riseUntold(values, duty);
+    const by = riseUntold(values, duty);
     const warm = warmerStates(found, by, duty).find((state) => gripFault(state) !== undefined);
     if (warm) {
       const say = (system: System) => `grip lost when ${warm.name}, ${warmerText(by, system)}`;

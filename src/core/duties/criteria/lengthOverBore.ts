@@ -21,7 +21,7 @@ export const lengthOverBore = criterion(
     fields: ["length", "bore"],
     properties: [],
     source: { key: "practice", at: "length over bore from 0.5 to 2" },
-    asks: ({ given }) => given.length !== undefined && given.bore !== undefined,
+    asks: ({ given }) => given.length !== undefined,
     working: (_, duty) => {
       const { length, bore } = sizesOf(duty);
       return {
