@@ -90,6 +90,9 @@ const factorsOf = ({ given }: Duty): number => factorKeys.reduce((all, key) => a
 
 const greatestOf = (states: FitStates): number => Math.max(0, widest(states).clearance.greatest);
 
+/** Whether the wear of the face is that of the test: of a bush in a bush test, of a washer's flat face in any. */
+const isAsTested = ({ wearFrom }: Values, { part }: Duty): boolean => wearFrom === "bush" || part === "washer";
+
 interface Allowance {
   /** The allowance itself. */
   readonly allowance: number;
@@ -107,7 +110,7 @@ function allowanceOf(values: Values, duty: Duty): Allowance | Finding {
   if (rate === undefined) return lacking("wearHigh", given.hours);
   if (allowance === undefined) return unstated("allowance", given.hours);
   const known: readonly PropertyKey[] = values.wearFrom === undefined ? ["wearHigh"] : ["wearHigh", "wearFrom"];
-  if (values.wearFrom === "bush" || duty.part === "washer") return { allowance, rate, flat: allowance, figures: known };
+  if (isAsTested(values, duty)) return { allowance, rate, flat: allowance, figures: known };
   // a rate of unknown tests counts as one of flat tests, whose life depends on the clearance
   const states = fitStates(values, duty);
   if (!isMissing(states))
@@ -124,7 +127,7 @@ function allowanceOf(values: Values, duty: Duty): Allowance | Finding {
 function flatWorking(allowance: number, values: Values, duty: Duty): Working {
   const h = figure(allowance, "length", "Wear allowance");
   const states = fitStates(values, duty);
-  if (values.wearFrom === "bush" || duty.part === "washer" || isMissing(states)) return { lines: [], known: { h } };
+  if (isAsTested(values, duty) || isMissing(states)) return { lines: [], known: { h } };
   const clearance = greatestOf(states);
   const lines = isFitted(clearance, allowance)
     ? ["h_0 = pi / 4 * h"]
@@ -158,7 +161,7 @@ export interface WearCourse {
 }
 export function wearCourse(values: Values, duty: Duty): WearCourse | Missing {
   const course = { factors: factorsOf(duty), work: meanWork(duty) };
-  if (values.wearFrom === "bush") return { ...course, from: "bush" };
+  if (isAsTested(values, duty)) return { ...course, from: "bush" };
   const states = fitStates(values, duty);
   return isMissing(states) ? states : { ...course, from: "flat", clearance: greatestOf(states) };
 }

@@ -12,17 +12,18 @@ export function limitWorking(
   symbol: string,
   kind: "pressure" | "pv",
   what: string,
-  { value, key, how }: Extract<Limit, { state: "known" }>,
+  { value, key }: Extract<Limit, { state: "known" }>,
   values: Values,
   span: Span,
   of: "bore temperature" | "surroundings",
 ): Working {
   const curve = key === "pressureCurve" || key === "pvCurve" ? values[key] : undefined;
   const text = `Limit of ${what}`;
-  const isCurved = (kind === "pv" ? values.pvCurve : values.pressureCurve) !== undefined;
-  const words = isCurved ? `${text}, its curve not below it` : text;
-  const stated = { lines: [], known: { [symbol]: figure(value, kind, words, key) } };
-  if (how !== "curve" || !curve) return stated;
+  if (!curve) {
+    const notBelow = kind === "pv" ? values.pvCurve : values.pressureCurve;
+    const words = notBelow ? `${text}, its curve not below it` : text;
+    return { lines: [], known: { [symbol]: figure(value, kind, words, key) } };
+  }
   const { at, before, after } = leastPoint(curve, span);
   const { heading } = property(key);
   if (before === after)

@@ -62,7 +62,7 @@ function cycleWorking(duty: Duty): Working {
   const { steps, given } = duty;
   const { timeConstant, runningTime, restTime } = given;
   const [first] = steps;
-  const isIntermittent = steps.length === 1 && runningTime !== undefined && restTime !== undefined;
+  const isIntermittent = runningTime !== undefined && restTime !== undefined;
   if (steps.length === 1 && !(isIntermittent && timeConstant !== undefined)) {
     const { text, known } = stepPv(steps, first, 0);
     return { lines: [`V = ${text}`], known };
