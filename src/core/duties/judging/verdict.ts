@@ -52,7 +52,7 @@ function isWorse(check: Check, than: Check): boolean {
 }
 
 /** Beyond a rounding, so that the first of equals governs. */
-const isGreater = (a: Check, b: Check): boolean => (a.use ?? -1) > (b.use ?? -1) + rounding * Math.abs(b.use ?? 0);
+const isGreater = (a: Check, b: Check): boolean => (a.use ?? -1) > (b.use ?? -1) + rounding * (b.use ?? 0);
 
 /** "fits, PV 62 %", "care, shaft 150 HB, at least 300 HB wanted; PV 72 %", "no data, speed"; swelling is told in any case. */
 export function verdictText(checks: readonly Check[], system: System, verdict = verdictOf(checks)): string {
