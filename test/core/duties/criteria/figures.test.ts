@@ -85,6 +85,10 @@ describe("the bore by its ways out for the heat", () => {
     expect(found.word).toBe("fails");
     expect(found.notes!("metric", found)).toEqual([]);
   });
+  test("is no data without the temperature that the grade bears", () => {
+    const { highestTemperature: _, ...unknown } = grade;
+    expect(ways(60, 23, unknown)).toMatchObject({ word: "no data", property: "highestTemperature" });
+  });
   test("tells both ends where the housing's conductance would decide, with four digits", () => {
     const shaft = "carbon steel";
     const shaftconductivity = findMetal("shaft", shaft).conductivity;
