@@ -51,8 +51,11 @@ test("of several things the worst is told, with the reasons of all that are as b
 });
 
 describe("what governs a verdict", () => {
-  const check = (id: string, more: Partial<Finding>): Check =>
-    ({ ...finding(more), criterion: criteria.find((one) => one.id === id)!, duty: on({}).corners[0]! }) as Check;
+  const check = (id: string, more: Partial<Finding>): Check => ({
+    ...finding(more),
+    criterion: criteria.find((one) => one.id === id)!,
+    duty: on({}).corners[0]!,
+  });
   test("is the first of those whose uses differ by a rounding, the greater of others", () => {
     const pair = (more: number) => [check("speed", { use: 0.5 }), check("pv", { use: 0.5 + more })];
     expect(verdictOf(pair(1e-11)).governing.criterion.id).toBe("speed");
@@ -106,7 +109,7 @@ describe("which duty of a table", () => {
     ["duty", "load [N]", "bore [mm]", "length [mm]", "rpm", "temperature"],
     ...names.map((name) => [name, 100, 20, 20, 10, 23]),
   ];
-  const tableOf = (...names: readonly string[]) => readDuties(named(...names) as never, "metric", "duties");
+  const tableOf = (...names: readonly string[]) => readDuties(named(...names), "metric", "duties");
   test("an error in the name's place is passed on", () => {
     const error = new BushError("passed", "duty", "#REF!");
     expect(() => chooseDuty(tableOf("Vent", "Drum"), error)).toThrow(error);

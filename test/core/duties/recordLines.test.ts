@@ -6,7 +6,12 @@ import type { Fields } from "./plain";
 
 /** Single lines of DUTYSHEET's record: [what, formula, numbers, result, unit, from where]. */
 type Line = readonly [what: string, formula: string, numbers: string, result: unknown, unit: string, from: string];
-const record = (duty: readonly unknown[][], grade: string, grades: unknown = null, units: System = "metric") => {
+const record = (
+  duty: readonly (readonly unknown[])[],
+  grade: string,
+  grades: unknown = null,
+  units: System = "metric",
+) => {
   const rows = call(functions.DUTYSHEET, [duty, null, grade, grades], units).slice(1) as unknown as [string, ...Line][];
   const sections = [...new Set(rows.map(([section]) => section))];
   const linesOf = (section: string) =>
@@ -161,10 +166,8 @@ describe("a symbol", () => {
     expect(told).toHaveLength(1);
   });
   test("whose parts have changed is told again, though it comes to the same", () => {
-    const pvLines = (...later: Parameters<typeof steps>) =>
-      record(steps(...later), "Plain", plainGrades).linesOf("step 2");
-    const isPv = ([, formula]: Line) => formula.startsWith("PV = ");
     // half the load at twice the speed
-    expect(pvLines([null, 150, null, null, 120, null, 5]).filter(isPv)).toHaveLength(1);
+    const halved = record(steps([null, 150, null, null, 120, null, 5]), "Plain", plainGrades).linesOf("step 2");
+    expect(halved.filter(([, formula]) => formula.startsWith("PV = "))).toHaveLength(1);
   });
 });

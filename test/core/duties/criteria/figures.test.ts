@@ -90,7 +90,7 @@ describe("the bore by its ways out for the heat", () => {
     expect(ways(60, 23, unknown)).toMatchObject({ word: "no data", property: "highestTemperature" });
   });
   test("tells both ends where the housing's conductance would decide, with four digits", () => {
-    const shaft = "carbon steel";
+    const shaft = "soft steel";
     const shaftconductivity = findMetal("shaft", shaft).conductivity;
     const { housingpath: _, ...unknown } = { ...assembly, shaftconductivity, endlength: 60, ends: 2 };
     const { least, greatest } = conductances(unknown);
