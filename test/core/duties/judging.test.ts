@@ -63,6 +63,11 @@ describe("what governs a verdict", () => {
   });
   test("is a use of 0 before one that is told without", () =>
     expect(verdictOf([check("moisture", {}), check("pv", { use: 0 })]).governing.criterion.id).toBe("pv"));
+  test("is followed by the greatest use where it has neither words nor a use, and not where it has one", () => {
+    const [moist, used] = [check("moisture", { word: "care" }), check("pv", { use: 0.5 })];
+    expect(verdictOf([moist, used]).next).toBe(used);
+    expect(verdictOf([used]).next).toBeUndefined();
+  });
   test("is not followed by itself, nor by a use where data are missing", () => {
     expect(verdictText([check("pv", { word: "care", use: 0.5, say: () => "PV so" })], "metric")).toBe("care, PV so");
     expect(verdictOf([check("shock", { word: "no data", property: "shock" }), check("pv", { use: 0.5 })]).next).toBe(
@@ -87,7 +92,7 @@ describe("grades in order", () => {
     ] as Check[]);
   test.each<[string, Parameters<typeof ranked>, Parameters<typeof ranked>]>([
     ["what fits before care", ["fits", 0.9], ["care", 0.1]],
-    ["care before what is not known", ["care", 0.9], ["no data", undefined]],
+    ["care before what is not known", ["care", undefined], ["no data", 0.1]],
     ["what is not known before what fails", ["no data", undefined], ["fails", 1.1]],
     ["the lesser use first", ["fits", 0.5], ["fits", 0.6]],
     ["the lesser use first, whatever the life", ["fits", 0.5, 100], ["fits", 0.5 + 1e-8, 200]],

@@ -62,6 +62,11 @@ describe("inputs as read", () => {
       "+0.1/+0.05 mm",
       "",
     ]));
+  test("in inch units a zone too", () => {
+    const zones = { "bore zone": "0.1/0.2", "housing zone": "0/0.001", "shaft zone": "-0.1/-0.05" };
+    const bush = pressedBush({ ...zones, "outside zone": "+0.002/+0.004" });
+    expect(record(bush, "Demo Sorrel", null, "inch").line("input", "outside zone")?.[3]).toBe("+0.004/+0.002 in");
+  });
   test("duty and grade stand in the record's head, not once more among them", () => {
     const { linesOf } = ofCard({ grade: "Plain" });
     expect(linesOf("input").map(([what]) => what)).not.toEqual(expect.arrayContaining(["duty"]));
@@ -155,6 +160,13 @@ describe("loads and motions", () => {
     expect(sections).toContain("load and motion, hours 10 h");
     expect(sections).not.toContain("load and motion, hours 20 h");
   });
+});
+
+test("a line that is worked names the source of its formula, a figure put into it none", () => {
+  const { linesOf } = ofCard({});
+  const from = (what: string) => linesOf("load and motion").find(([name]) => name === what)?.[5];
+  expect(from("Mean pressure")).not.toBe("");
+  expect(linesOf("load and motion")[0]![5]).toBe("");
 });
 
 describe("a symbol", () => {

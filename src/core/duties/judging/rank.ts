@@ -1,7 +1,7 @@
 import { standardLibrary } from "../../grades/model/library";
 import type { Grade, Library } from "../../grades/model/library";
-import { rounding } from "./criterion";
-import type { Check, Word } from "./criterion";
+import { rounding, words } from "./criterion";
+import type { Check } from "./criterion";
 import { found } from "./judge";
 import { verdictOf } from "./verdict";
 import type { Verdict } from "./verdict";
@@ -10,8 +10,6 @@ export interface Ranked extends Verdict {
   readonly grade: Grade;
   readonly checks: readonly Check[];
 }
-
-const order: Readonly<Record<Word, number>> = { fits: 0, care: 1, "no data": 2, fails: 3 };
 
 /** Grades by verdict, then by rising use, then by falling life; equals keep their order. */
 export function ranked(grades: readonly Grade[], check: (grade: Grade) => Check[]): Ranked[] {
@@ -25,7 +23,7 @@ export const judgedGrade = (grade: Grade, checks: readonly Check[]): Ranked => (
 });
 
 export function better(a: Ranked, b: Ranked): number {
-  const byWord = order[a.word] - order[b.word];
+  const byWord = words.indexOf(b.word) - words.indexOf(a.word);
   if (byWord !== 0) return byWord;
   const [use, other] = [useOf(a), useOf(b)];
   if (Math.abs(use - other) > rounding * Math.max(use, other)) return use - other;
