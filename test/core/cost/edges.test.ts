@@ -106,3 +106,27 @@ test.each([
   if (expected === undefined) expect(found).toBeUndefined();
   else expect(found).toBeCloseTo(expected, 12);
 });
+
+test("a length that would hold is told to the next hundredth of an inch where the sheet is in inches", () => {
+  // PV of Sorrel is 68 % at 20 mm, so that 13.51 to 13.6 mm hold at least: 0.532 to 0.535 in
+  const inMetric = card(duty).map(([key, value]) => [
+    {
+      load: "load [N]",
+      bore: "bore [mm]",
+      length: "length [mm]",
+      temperature: "temperature [°C]",
+      "wear allowance": "wear allowance [mm]",
+    }[String(key)] ?? key,
+    value,
+  ]);
+  const offer = [
+    ["part", "supplier", "grade", "bore [mm]", "length [mm]", "price"],
+    ["a", "Supplier A", "Demo Sorrel", 15, 12, 2],
+  ];
+  const [, line] = call(functions.QUOTES, [offer, inMetric, null], "inch") as [unknown, unknown[]];
+  expect(line.join(" ")).toContain("would hold with 0.54 in length");
+});
+
+test("a lead time in a column of hours is told in days", () => {
+  expect(one({ "lead time": undefined, "lead time [h]": 48 })).toMatchObject({ rank: 1, "lead time": 2 });
+});

@@ -9,6 +9,8 @@ test("an interference of a tenth of the outside is the last that counts as elast
 
 test("a metal that is not known is told with the names near to it, or with what to try", () => {
   expect(() => findMetal("shaft", "hardend steel")).toThrow(/no metal known here; nearest: .*hardened steel/);
+  // one name alone may be near
+  expect(() => findMetal("housing", "brass x")).toThrow(/nearest: brass$/);
   expect(() => findMetal("shaft", "xyzzy")).toThrow(
     "no metal known here; try carbon steel, stainless steel or aluminium alloy",
   );

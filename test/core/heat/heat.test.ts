@@ -230,3 +230,12 @@ describe("RUNTEMP and HEATPV", () => {
     );
   });
 });
+
+describe("a highest temperature that is not above the one at which the PV limit holds", () => {
+  test.each(["DERATEDPV", "BORETEMP"] as const)("is refused by %s", (name) => {
+    const given = (highest: number) => (name === "DERATEDPV" ? [0.12, highest, 20, 23] : [0.05, 0.12, highest, 20, 23]);
+    const told = /highest must be above reference, the temperature at which the PV limit holds/;
+    for (const highest of [22, 23]) expect(message(functions[name], given(highest))).toMatch(told);
+    expect(answer(functions[name], given(23.5), host)[0]![0]).toEqual(expect.any(Number));
+  });
+});
