@@ -1,17 +1,12 @@
-import { criteria, judge, readDuties, verdictOf, words } from "../../src/core/duties";
+import { criteria, judge, verdictOf, words } from "../../src/core/duties";
 import type { NamedDuty, Word } from "../../src/core/duties";
 import { findGrade, standardLibrary } from "../../src/core/grades/model";
 import type { Grade } from "../../src/core/grades/model";
-import { dutyCells, dutyHeadings, dutyRows } from "../../src/book/greenhouse/dutyRows";
+import { dutyRows } from "../../src/book/greenhouse/dutyRows";
+import { duties, table } from "./greenhouse";
 
 /** What the demo is for: each criterion governs somewhere, each verdict occurs, and no grade is the answer to everything. */
 
-const table = readDuties(
-  [dutyHeadings, ...dutyCells].map((row) => [...row]),
-  "metric",
-  "duties",
-);
-const duties = table.lines.map(({ duty }) => duty as NamedDuty);
 const library = standardLibrary();
 const demo = library.grades.filter((grade) => grade.kind === "demo");
 const families = library.grades.filter((grade) => grade.kind === "generic");

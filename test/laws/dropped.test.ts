@@ -1,16 +1,11 @@
-import { judge, readDuties, verdictOf, words } from "../../src/core/duties";
+import { judge, verdictOf, words } from "../../src/core/duties";
 import type { NamedDuty } from "../../src/core/duties";
-import { dutyCells, dutyHeadings } from "../../src/book/greenhouse/dutyRows";
 import { standardLibrary } from "../../src/core/grades/model";
 import type { Grade, Values } from "../../src/core/grades/model";
+import { duties } from "../data/greenhouse";
 
 /** Missing knowledge never improves a verdict: each figure of each grade of the library, dropped by itself, on each duty of the greenhouse. */
 
-const duties = readDuties(
-  [dutyHeadings, ...dutyCells].map((row) => [...row]),
-  "metric",
-  "duties",
-).lines.map(({ duty }) => duty as NamedDuty);
 /** A curve that is dropped leaves its single figure, which holds for all temperatures. */
 const curves: ReadonlySet<string> = new Set(["pressureCurve", "pvCurve"]);
 const care = words.indexOf("care");

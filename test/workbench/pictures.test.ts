@@ -3,6 +3,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import type { IWorkbookData } from "@univerjs/core";
 import { inOrder } from "../../src/workbench/grid/pictures/keptPictures";
 import type { KeptPicture } from "../../src/workbench/grid/pictures/keptPictures";
+import { beginningsIn } from "../../src/workbench/xlsx/anchors";
 import { anchorPictures, filePicture, isChanged, picturesFrom, picturesLeft } from "../../src/workbench/xlsx/pictures";
 
 /** One grey pixel. */
@@ -88,6 +89,14 @@ test("pictures that begin in one cell keep how far into it, on each sheet", asyn
     undefined,
     [[0, 7]],
   ]);
+});
+
+test("parts of a hostile file whose elements never end do not keep the page from opening it", async () => {
+  const endless = (start: string) => strToU8(start.repeat(300_000));
+  const file = await saved([picture], { "xl/drawings/drawing1.xml": endless("<xdr:from>") });
+  expect(beginningsIn(file)).toEqual([[]]);
+  expect(beginningsIn(zipSync({ "xl/workbook.xml": endless("<sheet ") }))).toEqual([]);
+  expect(beginningsIn(zipSync({ "xl/_rels/workbook.xml.rels": endless("<Relationship ") }))).toEqual([]);
 });
 
 test("what a file does not tell of a picture is known", () => {
