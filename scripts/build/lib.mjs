@@ -11,7 +11,7 @@ import { root } from "../lib/root.mjs";
 
 const lib = path.join(root, "lib");
 rmSync(lib, { recursive: true, force: true });
-const tsc = path.join(root, "node_modules/typescript/bin/tsc");
+const tsc = path.join(root, "node_modules/typescript-native/bin/tsc");
 const { status } = spawnSync(process.execPath, [tsc, "-p", "tsconfig.lib.json"], { cwd: root, stdio: "inherit" });
 if (status !== 0) process.exit(status ?? 1);
 

@@ -6,7 +6,7 @@ import type { Formula } from "../../src/core/formula";
 const head = "// Written by `npm run sync` from the specs in src/core; edits here are lost.";
 /** Excel's generator of metadata knows a cell of any kind by this type alone. */
 const hostsType =
-  "/* eslint-disable @typescript-eslint/no-explicit-any -- a cell of any kind, as Excel's generator wants it */";
+  "/* oxlint-disable typescript/no-explicit-any -- a cell of any kind, as Excel's generator wants it */";
 
 /** The text of each wrapper file, by family; "index" imports the others: what has one root is bundled into one scope. */
 export function wrappers(): Map<string, string> {

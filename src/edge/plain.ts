@@ -101,7 +101,7 @@ export class PlainRows {
     if (!this.isReadable) return undefined;
     const { numbers, words, view } = this;
     // each cell of a range passes here: over 10 000 rows for…of, or asking whether a row is there, costs a tenth to a quarter more
-    /* eslint-disable @typescript-eslint/no-non-null-assertion -- i and row end where the lists do */
+    /* oxlint-disable typescript/no-non-null-assertion -- i and row end where the lists do */
     for (let i = 0; i < numbers.length; i++) {
       const n = numbers[i]!;
       const cell = n.cells[row * n.rowStep]![col * n.colStep];
@@ -114,7 +114,7 @@ export class PlainRows {
       const { e, at } = words[i]!;
       view.others[at] = readElement(e, rawCell(e, row, col), this.system);
     }
-    /* eslint-enable @typescript-eslint/no-non-null-assertion */
+    /* oxlint-enable typescript/no-non-null-assertion */
     return view.values;
   }
 }

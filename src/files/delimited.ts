@@ -55,7 +55,7 @@ const tidied = (text: string): string =>
   text
     .replace(/^\uFEFF/, "")
     .replace(/\r\n?/g, "\n")
-    // eslint-disable-next-line no-control-regex -- all but tab and line feed
+    // oxlint-disable-next-line no-control-regex -- all but tab and line feed
     .replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f]/g, "");
 
 function listOf(data: string[][], errors: readonly Papa.ParseError[], knows: Knows, remarks: readonly string[]): List {

@@ -1,5 +1,5 @@
 // Written by `npm run sync` from the specs in src/core; edits here are lost.
-/* eslint-disable @typescript-eslint/no-explicit-any -- a cell of any kind, as Excel's generator wants it */
+/* oxlint-disable typescript/no-explicit-any -- a cell of any kind, as Excel's generator wants it */
 
 import { functions } from "../core";
 import { answer } from "../edge/sheet";

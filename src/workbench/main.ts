@@ -42,7 +42,7 @@ async function open(): Promise<void> {
   const [metadata, { mountGrid, readRecord }, pane, store] = await Promise.all([
     loadMetadata("functions.json"),
     import("./grid/mount"),
-    // the add-in's own pane beside the sheet
+    // oxlint-disable-next-line no-restricted-imports -- the add-in's own pane beside the sheet
     import("../taskpane/main"),
     // a browser may refuse to keep anything: the sheet then says so
     Store.open().catch(() => undefined),

@@ -150,7 +150,7 @@ export async function eventually(check: () => Promise<void>, patience = 15000): 
 }
 
 // in the page
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- the port across the wire
+// oxlint-disable-next-line typescript/no-explicit-any -- the port across the wire
 declare function handle(): any;
 
 function listen(page: Page, origin: string, complaints: string[], outside: string[]): void {

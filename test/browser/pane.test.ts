@@ -67,7 +67,7 @@ async function freshSheet(name: string): Promise<void> {
   await sheet.select(name, "A1");
 }
 // in the page
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- the port across the wire
+// oxlint-disable-next-line typescript/no-explicit-any -- the port across the wire
 declare function handle(): any;
 
 const textAt = async (name: string, address: string): Promise<string> => (await sheet.cell(name, address)).text;

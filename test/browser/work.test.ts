@@ -21,7 +21,7 @@ beforeAll(async () => {
 afterAll(() => sheet.close());
 
 // in the page
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- the port across the wire
+// oxlint-disable-next-line typescript/no-explicit-any -- the port across the wire
 declare function handle(): any;
 
 const value = async (address: string) => (await sheet.cell("Mine", address)).value;

@@ -13,7 +13,7 @@ export interface HostObject {
   readonly methods?: Members;
   readonly set?: Members;
 }
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- arguments as they come over the wire
+// oxlint-disable-next-line typescript/no-explicit-any -- arguments as they come over the wire
 type Members = Readonly<Record<string, (...given: any[]) => unknown>>;
 
 /** An error by Excel's own code. */

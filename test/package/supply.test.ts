@@ -2,7 +2,7 @@ import { existsSync, readFileSync, statSync } from "node:fs";
 import path from "node:path";
 import { node, root, run } from "./run";
 
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- npm's own files
+// oxlint-disable-next-line typescript/no-explicit-any -- npm's own files
 const json = (file: string) => JSON.parse(readFileSync(path.join(root, file), "utf8")) as Record<string, any>;
 interface Locked {
   readonly version?: string;
