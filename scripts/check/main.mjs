@@ -15,14 +15,13 @@ const lint = [
   "jiti scripts/sync/main.ts --check",
   "jiti scripts/check/metadata.ts",
 ];
-/** The tests that need neither a build nor a browser, without the long runs of hostile calls. */
-const units =
-  'jest --testPathIgnorePatterns "/test/(browser|docs|functions|hosts|package|sheets)/|/fuzz/(fuzz|tall)[.]"';
+/** The tests of one part at a time: without the laws over all parts, the references, hostile calls, and the faces put together. */
+const units = "jest test/core test/data test/edge test/files test/sync test/taskpane test/types";
 // the longest of a round first
 const rounds = {
   types: [types],
   lint: [lint],
-  quick: [[`${units} --maxWorkers=1`, ...lint]],
+  quick: [[units, ...lint]],
   all: [["node scripts/build/main.mjs", ...lint], ["jest"]],
 };
 const asked = process.argv[2] ?? "all";
