@@ -573,7 +573,9 @@ test("the keyboard alone states a duty and reaches a grade", async () => {
   await sheet.page.keyboard.press("Enter");
   await pane.getByLabel("Find by name, family or word").waitFor();
   const focused = () => sheet.page.evaluate(() => document.activeElement?.textContent ?? "");
-  const grade = await pane.locator("ol > li button").first().innerText();
+  const named = pane.locator("ol > li button").first();
+  await eventually(async () => expect(await named.innerText()).not.toBe(""));
+  const grade = await named.innerText();
   for (let i = 0; i < 12 && (await focused()) !== grade; i++) await sheet.page.keyboard.press("Tab");
   expect(await focused()).toBe(grade);
   await sheet.page.keyboard.press("Enter");

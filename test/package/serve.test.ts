@@ -98,7 +98,8 @@ test("it outlives 400 requests that are broken off with 256 files allowed, and a
       const socket = createConnection(Number(port), "127.0.0.1");
       socket.on("error", () => {});
       socket.write("GET /large.js HTTP/1.1\\r\\nHost: localhost\\r\\n\\r\\n");
-      await Promise.race([once(socket, "data"), once(socket, "close")]);
+      // a connection that the system resets is broken off as well
+      await Promise.race([once(socket, "data"), once(socket, "close")]).catch(() => {});
       socket.destroy();
     };
     for (let round = 0; round < 4; round++) await Promise.all(Array.from({ length: 100 }, breakOff));

@@ -43,7 +43,7 @@ test("a licence that is not on the list is refused", () => {
 test("versions are exact in package.json and held by hash in the lockfile", () => {
   const { dependencies, devDependencies } = json("package.json");
   for (const [name, version] of Object.entries<string>({ ...dependencies, ...devDependencies }))
-    expect([name, version]).toEqual([name, expect.stringMatching(/^\d+\.\d+\.\d+$/)]);
+    expect([name, version]).toEqual([name, expect.stringMatching(/^(npm:[a-z-]+@)?\d+\.\d+\.\d+$/)]);
   const { packages } = json("package-lock.json");
   for (const [place, locked] of Object.entries<Locked>(packages))
     if (place !== "" && !locked.link)
