@@ -7,7 +7,6 @@ const from = (file) => require(`../node_modules/mathjs/lib/cjs/${file}.js`);
 
 module.exports = {
   create: from("core/create").create,
-  createUnitClass: from("type/unit/Unit").createUnitClass,
   get all() {
     return from("entry/allFactoriesAny").all;
   },

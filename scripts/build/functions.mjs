@@ -16,7 +16,6 @@ import { reading } from "../lib/reading.mjs";
 import { root } from "../lib/root.mjs";
 import { byColumn } from "./lean/byColumn.mjs";
 import { withoutDocs } from "./lean/withoutDocs.mjs";
-import { withoutUncalled } from "./lean/withoutUncalled.mjs";
 import { citations, rewritten } from "./rewritten.mjs";
 
 const string = /** @type {const} */ ({ type: "string" });
@@ -61,7 +60,6 @@ const { outputFiles, metafile } = await build({
     rewritten("associated", /src.functions.\w+\.ts$/, "ts", associated),
     rewritten("lean", /src.core.*\.ts$/, "js", lean),
     rewritten("by column", /grades.generic\.json$/, "js", byColumn),
-    rewritten("without uncalled", /mathjs.lib.esm.type.unit.Unit\.js$/, "js", withoutUncalled),
   ],
 });
 const { code = "" } = await minify(outputFiles[0].text, { ecma: 2020, compress: { passes: 2 } });

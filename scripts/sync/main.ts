@@ -1,6 +1,6 @@
 /**
  * Writes what repeats the specs and the list of properties for readers that cannot import them: the wrappers with their
- * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of docs/guide/own-data.md and of docs/guide/duties.md, the schemas of grades and duties; and what the models miss of the measurements (data/misses.json), which the texts of
+ * literal JSDoc (src/functions/*.ts), docs/functions.md, the tables of docs/guide/own-data.md and of docs/guide/duties.md, the units of docs/guide/trainer.md, the schemas of grades and duties; and what the models miss of the measurements (data/misses.json), which the texts of
  * specs tell and docs/guide/limits.md. `--check` compares and changes nothing.
  */
 import { spawnSync } from "node:child_process";
@@ -15,6 +15,7 @@ import { functionReference } from "../lib/functionPages";
 import { gradesSchema } from "./gradesSchema";
 import { propertyTable } from "./propertyTable";
 import { halfAdded } from "./halfAdded";
+import { unitList } from "./unitList";
 import { wrappers } from "./wrappers";
 import { stop } from "../lib/command.mjs";
 
@@ -41,6 +42,7 @@ for (const [file, text] of wrappers()) await put(`src/functions/${file}.ts`, tex
 await put("docs/functions.md", functionReference());
 const parts: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "docs/guide/own-data.md": { properties: propertyTable() },
+  "docs/guide/trainer.md": { units: unitList() },
   "docs/guide/duties.md": { fields: fieldTable(), criteria: criterionTable() },
 };
 for (const [path, named] of Object.entries(parts))

@@ -1,9 +1,7 @@
-import jsep from "jsep";
 import { BushError } from "../errors";
+import { expression } from "../units/expression";
+import type { Expression } from "../units/expression";
 import { present } from "../present";
-
-// powers bind tighter than products and from the right, as on paper
-jsep.addBinaryOp("^", 11, true);
 
 /** One change of unit inside a number that only changes units: 60 s/min to a power. */
 export interface Step {
@@ -35,7 +33,7 @@ export interface Line {
 
 export function readLine(line: string): Line {
   const at = line.indexOf("=");
-  return { symbol: line.slice(0, at).trim(), tree: treeOf(jsep(line.slice(at + 1))) };
+  return { symbol: line.slice(0, at).trim(), tree: treeOf(expression(line.slice(at + 1))) };
 }
 
 /** A condition between two expressions. */
@@ -49,32 +47,28 @@ export interface Condition {
 export function readCondition(text: string): Condition {
   const [, left = "", sign, right = ""] = /^(.*?)(<=|>=|<|>|=)(.*)$/.exec(text) ?? [];
   if (!sign) throw new Error(`no condition: ${text}`);
-  return { left: treeOf(jsep(left)), sign: sign as Condition["sign"], right: treeOf(jsep(right)) };
+  return { left: treeOf(expression(left)), sign: sign as Condition["sign"], right: treeOf(expression(right)) };
 }
 
-function treeOf(node: jsep.Expression): Tree {
+function treeOf(node: Expression): Tree {
   switch (node.type) {
     case "Literal":
       return { type: "number", value: node.value as number };
     case "Identifier":
       return { type: "symbol", name: node.name as string };
     case "UnaryExpression": {
-      const tree = treeOf(node.argument as jsep.Expression);
+      const tree = treeOf(node.argument as Expression);
       return tree.type === "number"
         ? { ...tree, value: -tree.value }
         : { type: "sum", terms: [{ isMinus: true, tree }] };
     }
     case "BinaryExpression":
-      return joined(
-        node.operator as string,
-        treeOf(node.left as jsep.Expression),
-        treeOf(node.right as jsep.Expression),
-      );
+      return joined(node.operator as string, treeOf(node.left as Expression), treeOf(node.right as Expression));
     case "CallExpression":
       return {
         type: "call",
-        name: (node.callee as jsep.Identifier).name,
-        args: (node.arguments as jsep.Expression[]).map(treeOf),
+        name: (node.callee as { name: string }).name,
+        args: (node.arguments as Expression[]).map(treeOf),
       };
     default:
       throw new Error(`a working does not use ${node.type}`);

@@ -3,7 +3,7 @@ import { present } from "../present";
 import { absoluteZero, cacheLimit, temperatureOf } from "./scale";
 import type { Scale } from "./scale";
 import { algebraic, askedFor, meantBy } from "./spelling";
-import { parseUnit, ratioOf } from "./unitAlgebra";
+import { isOfSameDimension, parseUnit, ratioOf } from "./unitAlgebra";
 import type { Unit } from "./unitAlgebra";
 
 /** target = (value - offset) * factor + plus */
@@ -46,7 +46,7 @@ function findConversion(from: string, to: string, of: Omit<Asked, "value">): Con
   }
   const source = unitNamed(of.from, from);
   const target = unitNamed(of.to, to);
-  if (!source.equalBase(target)) throw mustBe(of.to, `of the same dimension as ${from}`, to);
+  if (!isOfSameDimension(source, target)) throw mustBe(of.to, `of the same dimension as ${from}`, to);
   return { offset: 0, factor: ratioOf(source, target), plus: 0, least: -Infinity };
 }
 
@@ -63,7 +63,8 @@ function unitNamed(name: string, unit: string): Unit {
   const parsed = unit.trim() === "" || meant ? undefined : parseUnit(algebraic(unit));
   if (!parsed) throw mustBe(name, `a unit such as "MPa", "psi" or "ft/min"${askedFor(meant)}`, unit);
   // of a temperature in another dress, such as kK or (degC), it cannot be said from where it counts
-  if (kelvin.equalBase(parsed) && !temperatureOf(unit)) throw mustBe(name, "°C, K, °F or °R for a temperature", unit);
+  if (isOfSameDimension(kelvin, parsed) && !temperatureOf(unit))
+    throw mustBe(name, "°C, K, °F or °R for a temperature", unit);
   return parsed;
 }
 const kelvin = present(parseUnit("K"));

@@ -2,7 +2,7 @@ import { BushError, checkLength, mustBe } from "../errors";
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
 import { algebraic, askedFor, meantBy, splitPower } from "./spelling";
-import { parseUnit, ratioOf } from "./unitAlgebra";
+import { isOfSameDimension, parseUnit, ratioOf } from "./unitAlgebra";
 
 /** working = (given - offset) * factor */
 export interface Scale {
@@ -14,20 +14,25 @@ export interface Scale {
 export const absoluteZero = -273.15;
 
 /** Absolute temperatures have an offset, which unit algebra leaves out. */
-const absolute: Record<string, Scale> = {
-  degC: { offset: 0, factor: 1 },
-  degF: { offset: 32, factor: 5 / 9 },
-  K: { offset: 273.15, factor: 1 },
-  degR: { offset: 491.67, factor: 5 / 9 },
-};
+const absolute = new Map<string, Scale>([
+  ["degC", { offset: 0, factor: 1 }],
+  ["degF", { offset: 32, factor: 5 / 9 }],
+  ["K", { offset: 273.15, factor: 1 }],
+  ["degR", { offset: 491.67, factor: 5 / 9 }],
+]);
 
 /** Kinds whose units have no dimension that algebra could check. */
-const bare: Partial<Record<Kind, Record<string, number>>> = {
-  percent: { "": 1, ratio: 1, "%": 0.01 },
-  ratio: { "": 1, ratio: 1, "%": 0.01 },
-  count: { "": 1 },
-  money: { "": 1 },
-  hardness: { HB: 1, HBW: 1 },
+const none = ["", 1] as const;
+const shares = new Map([none, ["ratio", 1], ["%", 0.01]]);
+const bare: Partial<Record<Kind, ReadonlyMap<string, number>>> = {
+  percent: shares,
+  ratio: shares,
+  count: new Map([none]),
+  money: new Map([none]),
+  hardness: new Map([
+    ["HB", 1],
+    ["HBW", 1],
+  ]),
 };
 
 const cache = new Map<string, Scale | BushError>();
@@ -58,7 +63,7 @@ function findScale(name: string, kind: Kind, unit: string): Scale | BushError {
 function scaleWithin(name: string, kind: Kind, unit: string): Scale | BushError {
   const simple = bare[kind];
   if (simple) {
-    const factor = simple[unit];
+    const factor = simple.get(unit);
     return factor === undefined ? wrongUnit(name, kind, unit) : { offset: 0, factor };
   }
   if (kind === "temperature") return temperatureOf(unit) ?? wrongUnit(name, kind, unit);
@@ -70,7 +75,7 @@ function scaleWithin(name: string, kind: Kind, unit: string): Scale | BushError 
   const { power, unit: rest } = splitPower(algebraic(unit));
   const parsed = parseUnit(rest);
   const working = parseUnit(algebraic(kinds[kind].metric));
-  if (!parsed || !working?.equalBase(parsed)) return wrongUnit(name, kind, unit);
+  if (!parsed || !working || !isOfSameDimension(working, parsed)) return wrongUnit(name, kind, unit);
   const factor = power * ratioOf(parsed, working);
   return Number.isFinite(factor) ? { offset: 0, factor } : wrongUnit(name, kind, unit);
 }
@@ -121,4 +126,4 @@ export function fromUnit(name: string, kind: Kind, value: number, unit: string):
 
 /** How a unit of absolute temperature converts to °C; a lone C or F is one of them. */
 export const temperatureOf = (unit: string): Scale | undefined =>
-  absolute[/^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : algebraic(unit)];
+  absolute.get(/^[CF]$/.test(unit.trim()) ? `deg${unit.trim()}` : algebraic(unit));

@@ -1,26 +1,25 @@
 import { present } from "../present";
 
 /** Spellings that people type, exact match on the whole unit. */
-const spellings: Record<string, string> = {
-  '"': "in",
-  "''": "in",
-  "'": "ft",
-  "°": "deg",
-  "in.": "in",
-  inches: "in",
-  hr: "h",
-  hrs: "h",
-  MPA: "MPa",
-  Mpa: "MPa",
-  PSI: "psi",
-  KSI: "ksi",
-  RPM: "rpm",
-  FPM: "fpm",
-  sfpm: "fpm",
-  IN: "in",
-  MM: "mm",
-  LBF: "lbf",
-};
+const spellings = new Map(
+  Object.entries({
+    '"': "in",
+    "''": "in",
+    "'": "ft",
+    "°": "deg",
+    "in.": "in",
+    MPA: "MPa",
+    Mpa: "MPa",
+    PSI: "psi",
+    KSI: "ksi",
+    RPM: "rpm",
+    FPM: "fpm",
+    sfpm: "fpm",
+    IN: "in",
+    MM: "mm",
+    LBF: "lbf",
+  }),
+);
 
 /** "celsius", "Degrees Fahrenheit", "° Rankine", "KELVIN". */
 const temperatureWords = /(?:(?:°|\bdeg(?:rees?)?\.?)\s*)?\b(celsius|kelvin|fahrenheit|rankine)\b/gi;
@@ -29,7 +28,7 @@ const temperatureSigns: Record<string, string> = { celsius: "degC", kelvin: "K",
 /** The form that the unit algebra reads: "lbf/in²" and "N/mm2" with powers, "·" as a product, "µ" as a prefix. */
 export function algebraic(unit: string): string {
   const text = unit.trim().replace(/[º˚]/g, "°");
-  const known = spellings[text];
+  const known = spellings.get(text);
   if (known) return known;
   return text
     .replace(/″|”/g, "in")

@@ -1,87 +1,29 @@
-import { createUnitClass } from "mathjs";
+import { expression } from "./expression";
+import type { Expression } from "./expression";
+import { bases, prefixes, withoutPrefix, withSymbols, withWords } from "./definitions";
 
-/** The size of °F is written as a fraction; as a number it takes part in the arithmetic below. */
-class Quotient {
-  constructor(
-    private readonly over: number,
-    private readonly under: number,
-  ) {}
-  valueOf(): number {
-    return this.over / this.under;
-  }
-}
-
-/**
- * mathjs's unit algebra over plain numbers: its Unit class is given number arithmetic in place of the types that a
- * spreadsheet cell never holds (big numbers, fractions, complex numbers, matrices), which would be most of its weight.
- */
-const arithmetic = {
-  addScalar: (a: number, b: number) => a + b,
-  subtractScalar: (a: number, b: number) => a - b,
-  multiplyScalar: (a: number, b: number) => a * b,
-  divideScalar: (a: number, b: number) => a / b,
-  pow: (a: number, b: number) => a ** b,
-  equal: (a: number, b: number) => a === b,
-  isNumeric: (value: unknown) => typeof value === "number",
-  abs: Math.abs,
-  fix: Math.trunc,
-  round: Math.round,
-  format: String,
-  number: Number,
-  Complex: class {},
-  BigNumber: class {},
-  Fraction: Quotient,
-};
-const units = createUnitClass({ ...arithmetic, on: undefined, config: { number: "number" } }) as UnitClass;
-
-interface Definition {
-  readonly definition: string;
-  readonly aliases?: string[];
-  readonly prefixes?: "short" | "long";
-}
-/** What is called here; functions.js has no other methods of mathjs' Unit (scripts/build/lean/withoutUncalled.mjs names them). */
+/** A product of powers of units. */
 export interface Unit {
-  equalBase(other: Unit): boolean;
   /** In the coherent unit of the SI. */
   readonly value: number;
-}
-interface UnitClass {
-  parse(text: string): Unit;
-  createUnit(definitions: Record<string, string | Definition>, options: { override: boolean }): void;
-  deleteUnit(name: string): void;
+  /** Of the base units, in their order. */
+  readonly powers: readonly number[];
 }
 
-/**
- * Units that mathjs rounds or lacks, by their exact definitions: SI Brochure, 9th ed. (2019), for eV; NIST SP 811 (2008),
- * app. B (memory), for the others: torr = 101325/760 Pa, mmHg = 13.5951 × 9.80665 Pa, acre = 43 560 ft²,
- * hp = 550 ft·lbf/s.
- */
-units.createUnit(
-  {
-    psi: "6894.757293168361 Pa",
-    ksi: "6894757.293168361 Pa",
-    kip: { definition: "4448.2216152605 N", aliases: ["kips"] },
-    fpm: "0.00508 m/s",
-    rpm: "1 min^-1",
-    thou: "0.0254 mm",
-    uin: "0.0254 um",
-    d: "24 h",
-    torr: { definition: "133.3223684210526 Pa", prefixes: "short" },
-    mmHg: { definition: "133.322387415 Pa", aliases: ["mmhg"] },
-    eV: { definition: "1.602176634e-19 J", prefixes: "short" },
-    electronvolt: { definition: "1.602176634e-19 J", aliases: ["electronvolts"], prefixes: "long" },
-    acre: { definition: "4046.8564224 m^2", aliases: ["acres"] },
-    hp: "745.6998715822702 W",
-  },
-  { override: true },
-);
-/** Rounded in mathjs, and nobody's unit here: not accepted. */
-for (const name of ["rd", "sqrd", "sqch", "stick", "sticks"]) units.deleteUnit(name);
+/** a·bⁿ */
+const times = (a: Unit, b: Unit, power = 1): Unit => ({
+  value: a.value * b.value ** power,
+  powers: a.powers.map((n, i) => n + power * (b.powers[i] ?? 0)),
+});
+const one: Unit = { value: 1, powers: bases.map(() => 0) };
 
-/** One of the unit, or `undefined` where the text is none. */
-export function parseUnit(unit: string): Unit | undefined {
+/** One of the unit, or `undefined` where the text is none. "N m" is a product, "/K" counts per kelvin. */
+export function parseUnit(text: string): Unit | undefined {
+  const written = text.trim().replace(/^(?=\/)/, "1");
+  // a space is a product where it stands between units
+  const joined = written.replace(/(\w)\s+(?=\w)|([\w)])\s*(?=\()|(\))\s*(?=\w)/g, "$1$2$3*");
   try {
-    return units.parse(`1 ${unit}`);
+    return unitOf(expression(joined));
   } catch {
     return undefined;
   }
@@ -89,3 +31,58 @@ export function parseUnit(unit: string): Unit | undefined {
 
 /** How many of the one unit make one of the other; both are one of their unit. */
 export const ratioOf = (from: Unit, to: Unit): number => from.value / to.value;
+
+export const isOfSameDimension = (a: Unit, b: Unit): boolean =>
+  times(a, b, -1).powers.every((power) => Math.abs(power) < 1e-12);
+
+function unitOf(node: Expression): Unit {
+  if (node.type === "Identifier") return unitNamed(node.name as string);
+  if (node.type !== "BinaryExpression") throw new Error(`no unit is a ${node.type}`);
+  const [left, right] = [node.left as Expression, node.right as Expression];
+  if (node.operator === "^") return times(one, unitOf(left), numberOf(right));
+  if (node.operator === "*") return times(unitOf(left), unitOf(right));
+  if (node.operator !== "/") throw new Error(`no units are joined by ${node.operator as string}`);
+  const isInverse = left.type === "Literal" && left.value === 1;
+  return times(isInverse ? one : unitOf(left), unitOf(right), -1);
+}
+
+function numberOf({ type, operator, argument, value }: Expression): number {
+  if (type === "UnaryExpression" && operator === "-") return -numberOf(argument as Expression);
+  if (type === "Literal" && typeof value === "number") return value;
+  throw new Error("no power of a unit");
+}
+
+/** Of each name its definition, and which form of a prefix may stand before it: a symbol, 0, or a word, 1. */
+const definitions = new Map(
+  [withSymbols, withWords, withoutPrefix].flatMap((group, form) =>
+    Object.entries(group).flatMap(([names, definition]) =>
+      names.split(" ").map((name) => [name, { definition, form }] as const),
+    ),
+  ),
+);
+const known = new Map<string, Unit>(
+  bases.map((base, i) => [base, { value: 1, powers: bases.map((_, k) => Number(i === k)) }]),
+);
+
+function unitNamed(name: string): Unit {
+  const found = known.get(name) ?? defined(name) ?? prefixed(name);
+  if (!found) throw new Error(`no unit is named ${name}`);
+  known.set(name, found);
+  return found;
+}
+
+function defined(name: string): Unit | undefined {
+  const [size, unit] = definitions.get(name)?.definition.split(" ") ?? [];
+  return size && unit ? sized(Number(size), unitOf(expression(unit))) : undefined;
+}
+
+function prefixed(name: string): Unit | undefined {
+  for (const [size, ...forms] of prefixes)
+    for (const form of [0, 1] as const) {
+      const unit = name.slice(forms[form].length);
+      if (name === forms[form] + unit && definitions.get(unit)?.form === form) return sized(size, unitNamed(unit));
+    }
+  return undefined;
+}
+
+const sized = (size: number, { value, powers }: Unit): Unit => ({ value: size * value, powers });

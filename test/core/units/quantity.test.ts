@@ -226,6 +226,10 @@ describe("what is wrong is said", () => {
     expect(messageOf(() => readQuantity("temperature", "temperature", "20 mm", "metric"))).toContain("°C or °F");
     expect(messageOf(() => readQuantity("price", "money", "5 mm", "metric"))).toContain("an amount like");
   });
+  test.each(Object.keys(kinds) as Kind[])("what every object has is no unit of %s", (kind) => {
+    for (const word of ["constructor", "toString", "valueOf", "__proto__"])
+      expect(messageOf(() => readQuantity("x", kind, `4 ${word}`, "metric"))).toMatch(/^x must be .*, got "/);
+  });
   test("pounds of mass are not a force", () => {
     expect(messageOf(() => readQuantity("load", "force", "250 lb", "metric"))).toContain('got "lb"');
   });

@@ -10,7 +10,7 @@ import type { ReferenceCase } from "../case";
 
 const family = "Units and teaching";
 
-/** mathjs in full, since ours runs on its unit class alone. */
+/** An algebra of units of its own. */
 const math = create(all!);
 
 /** From, to, and how js-quantities spells them where it spells them otherwise. */
@@ -67,7 +67,7 @@ export const unitCases: readonly ReferenceCase[] = [
     .map(([from, to]): ReferenceCase => ({
       family,
       what: `UNIT: 12.5 ${from} in ${to}`,
-      source: "mathjs 15.2.0 in full",
+      source: "mathjs 15.2.0",
       kind: "other method",
       unit: to,
       expected: () => math.unit(12.5, from).toNumber(to),
