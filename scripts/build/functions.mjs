@@ -62,7 +62,12 @@ const { outputFiles, metafile } = await build({
     rewritten("by column", /grades.generic\.json$/, "js", byColumn),
   ],
 });
-const { code = "" } = await minify(outputFiles[0].text, { ecma: 2020, compress: { passes: 2 } });
+// signs beyond ASCII compress better as escapes
+const { code = "" } = await minify(outputFiles[0].text, {
+  ecma: 2020,
+  compress: { passes: 3 },
+  format: { ascii_only: true },
+});
 
 const write = (name, text) => writeFileSync(path.join(out, name), text);
 write("functions.js", code);
