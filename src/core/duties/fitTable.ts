@@ -14,7 +14,7 @@ import { isMissing, rounding, words } from "./judging/criterion";
 import type { Word } from "./judging/criterion";
 import type { Duty } from "./model/duty";
 import { field } from "./model/fields";
-import { bandOf, fitStates, leastBy, warmerStates } from "./fit/states";
+import { bandOf, fitStates, ifNothingKept, leastBy, warmerStates } from "./fit/states";
 import type { FitState, FitStates } from "./fit/states";
 import type { NamedDuty } from "./model/namedDuty";
 import { dutiesArg } from "./model/readDuties";
@@ -92,11 +92,11 @@ function rowsAt(duty: Duty, grade: Grade): FitRow[] {
     const { heading } = field(found.field);
     throw clash(heading, `${heading} is missing: the states of a fit need it`);
   }
-  const { states, ifNothingKept } = found;
+  const { states } = found;
   return [
     // the moment of pressing in is one, however moist the bush
     ...states.filter(({ name }, i) => i === 0 || name !== "assembly").map((state) => judged(state, grade, duty, false)),
-    ...ifNothingKept.map((state) => judged(state, grade, duty, true)),
+    ...ifNothingKept(found, duty.given).map((state) => judged(state, grade, duty, true)),
     ...warmerFaults(found, duty, warmerStates(found, riseUntold(grade.values, duty), duty)).map((state) =>
       judged({ ...state, name: `${state.name}, bore warmer` }, grade, duty, true),
     ),

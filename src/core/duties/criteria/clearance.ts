@@ -6,7 +6,7 @@ import { criterion, figure, isMissing, joined, rounding, withoutData } from "../
 import type { Given } from "../model/fields";
 import { riseUntold, warmerText } from "../model/temperatures";
 import { fitFields } from "../fit/assembly";
-import { fitProperties, fitStates, leastBy, mayClose, narrowest, warmerStates } from "../fit/states";
+import { fitProperties, fitStates, ifNothingKept, leastBy, mayClose, narrowest, warmerStates } from "../fit/states";
 import type { FitState, FitStates } from "../fit/states";
 import { fitWorking } from "../fit/working";
 
@@ -88,9 +88,10 @@ export const clearance = criterion(
 const leastOf = (state: FitState): number => state.clearance.least;
 
 /** A share of the press fit that is not told is care of the grip; what it may do to the clearance is said here. */
-function ifNoneKept({ ifNothingKept }: FitStates, given: Given, system: System): string[] {
-  if (!ifNothingKept.some((state) => clearanceFault(state, given) !== undefined)) return [];
-  const least = Math.min(...ifNothingKept.map(leastOf));
+function ifNoneKept(found: FitStates, given: Given, system: System): string[] {
+  const loosened = ifNothingKept(found, given);
+  if (!loosened.some((state) => clearanceFault(state, given) !== undefined)) return [];
+  const least = Math.min(...loosened.map(leastOf));
   return [`${measureText("length", least, system, 3)} with nothing of the press fit kept`];
 }
 

@@ -6,7 +6,7 @@ import type { Working } from "../judging/criterion";
 import type { FieldKey, Given } from "../model/fields";
 import { riseUntold, warmerText } from "../model/temperatures";
 import { fitFields } from "../fit/assembly";
-import { fitProperties, fitStates, leastBy, neededShareOf, warmerStates } from "../fit/states";
+import { fitProperties, fitStates, leastBy, neededShare, neededShareOf, warmerStates } from "../fit/states";
 import type { FitState, FitStates } from "../fit/states";
 import { fitWorking } from "../fit/working";
 
@@ -27,7 +27,7 @@ export const isCrushed = ({ stress }: FitState, strength: number): boolean => !h
 
 const loosest = ({ states }: FitStates): FitState => leastBy(states, (state) => state.grip);
 
-/** The share of the press fit at which its grip is lost, as `neededShare` has it. */
+/** The share of the press fit at which its grip is lost, as `neededShareOf` has it. */
 const share: Working = {
   lines: ["q = 1 - δ / δ_hot", "R_a = cb / ((ch + cb) / q - ch)"],
   known: {},
@@ -79,11 +79,10 @@ export const grip = criterion(
       const again = leastBy(after, ({ course }) => -neededShareOf(course));
       // with the whole fit kept the last state is as loose as the coldest, and leads on to the share that is needed
       const isShare = duty.given.keptGrip === undefined && loose.grip > 0 && again.grip <= loose.grip;
-      const { neededShare } = states;
       const least = figure(0, "length", "Least interference of a bush that is held");
       return joined(
         fitWorking(isShare ? again : loose, "grip"),
-        isShare && neededShare > 0 ? share : { lines: [], known: {} },
+        isShare && neededShare(states) > 0 ? share : { lines: [], known: {} },
         { lines: ["V = δ", "Z = δ_a"], known: { δ_a: least } },
       );
     },
@@ -92,7 +91,7 @@ export const grip = criterion(
   (values, duty) => {
     const found = fitStates(values, duty);
     if (isMissing(found)) return withoutData(found);
-    const { states, neededShare } = found;
+    const { states } = found;
     const least = loosest(found);
     const finding = { figures: found.figures, value: least.grip, limit: 0 } as const;
     if (gripFault(least) !== undefined) {
@@ -114,12 +113,12 @@ export const grip = criterion(
     const notes = () => [
       `least when ${least.name}`,
       `at most ${squeezed}, when ${tightest.name}`,
-      ...extrapolated(duty.given.keptGrip, neededShare),
+      ...extrapolated(duty.given.keptGrip, neededShare(found)),
     ];
     const judged = { ...finding, figures, notes } as const;
     const untold = states.map((state) => gripUntold(state, duty.given));
     if (untold.includes("keptGrip")) {
-      const say = () => `grip: lost where less than ${percentText(neededShare)} of the press fit is kept`;
+      const say = () => `grip: lost where less than ${percentText(neededShare(found))} of the press fit is kept`;
       return { word: "care", ...judged, say };
     }
     if (untold.includes("assemblyMoisture"))

@@ -7,6 +7,7 @@ import { present } from "../../present";
 import { isMissing } from "../judging/criterion";
 import type { Missing } from "../judging/criterion";
 import type { Duty } from "../model/duty";
+import type { Given } from "../model/fields";
 import { assemblyOf, elasticFigures } from "./assembly";
 import type { Assembly } from "./assembly";
 import { climates, moisturesOf, swellingKey } from "./climates";
@@ -32,6 +33,8 @@ export interface FitState extends Climate {
 /** A bush pressed in at one moisture, and the states that it goes through. */
 export interface Course {
   readonly assembly: Assembly;
+  /** What the least and the greatest interference that the limits leave begin with. */
+  readonly ends: readonly [slack: Begun, tight: Begun];
   readonly assembled: Moisture;
   readonly climates: readonly Climate[];
   /** The hottest hold: where bush and housing press the hardest. */
@@ -43,10 +46,7 @@ export interface Course {
 export interface FitStates {
   /** From each moisture that the bush may have had at assembly; a share of the press fit that is not told is 1. */
   readonly states: readonly FitState[];
-  /** Where the share is not told: the states after the hottest hold once more, with nothing kept. */
-  readonly ifNothingKept: readonly FitState[];
-  /** Share of the press fit that must be kept for the bush to hold; where none is enough, above 1. */
-  readonly neededShare: number;
+  readonly courses: readonly Course[];
   readonly figures: readonly PropertyKey[];
 }
 
@@ -83,25 +83,29 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
     return property === undefined ? 0 : present(values[property]);
   };
   const { keptGrip } = given;
+  const ends = endsOf(assembly);
   const courses = assembled.map((moisture): Course => {
     const all = climates(duty, rise, swellingOf(inService) - swellingOf(moisture));
-    return { assembly, assembled: moisture, climates: all, hottest: hottestOf(assembly, all), kept: keptGrip ?? 1 };
+    const hottest = hottestOf(assembly, all);
+    return { assembly, ends, assembled: moisture, climates: all, hottest, kept: keptGrip ?? 1 };
   });
   return {
-    states: courses.flatMap((course) => statesOf(course)),
-    ifNothingKept:
-      keptGrip === undefined
-        ? courses.flatMap((course) =>
-            statesOf({ ...course, climates: course.climates.filter(({ isAfter }) => isAfter), kept: 0 }),
-          )
-        : [],
-    neededShare: Math.max(...courses.map(neededShareOf)),
+    states: courses.flatMap(statesOf),
+    courses,
     figures: [...elasticFigures, ...swellings, ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : [])],
   };
 }
 
+/** Where the share of the press fit that is kept is not told: the states after the hottest hold once more, with nothing kept. */
+export function ifNothingKept({ courses }: FitStates, { keptGrip }: Given): FitState[] {
+  if (keptGrip !== undefined) return [];
+  return courses.flatMap((course) =>
+    statesOf({ ...course, climates: course.climates.filter(({ isAfter }) => isAfter), kept: 0 }),
+  );
+}
+
 /** The states that a bore changes which is so much warmer than told, K: running, and cold again after it. */
-export function warmerStates({ states }: FitStates, by: number, duty: Duty): FitState[] {
+export function warmerStates({ courses }: FitStates, by: number, duty: Duty): FitState[] {
   if (by === 0) return [];
   const surroundings = duty.temperature.high;
   const warmer = (climate: Climate): Climate => {
@@ -109,7 +113,7 @@ export function warmerStates({ states }: FitStates, by: number, duty: Duty): Fit
     if (bush <= surroundings) return climate;
     return { ...climate, bush: bush + by, shaft: shaft + by, housing: housing > surroundings ? housing + by : housing };
   };
-  return [...new Set(states.map(({ course }) => course))].flatMap((course) => {
+  return courses.flatMap((course) => {
     const all = course.climates.map(warmer);
     const changed = all.filter(({ bush, isAfter }) => bush > surroundings || isAfter);
     return statesOf({ ...course, climates: changed, hottest: hottestOf(course.assembly, all) });
@@ -139,8 +143,8 @@ const middle = ({ least, greatest }: Limits): number => (least + greatest) / 2;
 const half = ({ least, greatest }: Limits): number => (greatest - least) / 2;
 
 function statesOf(course: Course): FitState[] {
-  const { assembly, assembled, kept } = course;
-  const [slack, tight] = endsOf(assembly);
+  const { assembly, ends, assembled, kept } = course;
+  const [slack, tight] = ends;
   return course.climates.map((climate): FitState => {
     const a = extremesAt(course, climate, slack);
     const b = extremesAt(course, climate, tight);
@@ -162,33 +166,34 @@ function statesOf(course: Course): FitState[] {
   });
 }
 
-/** Least and greatest interference of bush and housing at assembly. */
-export const endsOf = ({ outside, seat }: Assembly): readonly [slack: number, tight: number] => [
-  outside.least - seat.greatest,
-  outside.greatest - seat.least,
-];
-
-/** By how much a bore that is stated as pressed was wider before, where bush and housing begin with one interference. */
-const closedBy = ({ ring, isPressed }: Assembly, interference: number): number =>
-  isPressed ? 0 - boreIn(ring, 0, 0, stateAt(ring, interference, 0, 0)) : 0;
-
-/** Clearance in one state of a joint, from the sizes before, of the bore free and of the shaft. */
-const clearanceIn = (assembly: Assembly, climate: Climate, joint: State, bore: number, shaft: number): number =>
-  boreIn(assembly.ring, bore, bushStrain(assembly, climate), joint) - shaft * (1 + shaftStrain(assembly, climate));
+/** The interference that bush and housing begin with, and by how much a bore that is stated as pressed was wider before. */
+interface Begun {
+  readonly interference: number;
+  readonly closed: number;
+}
+const begunWith = ({ ring, isPressed }: Assembly, interference: number): Begun => ({
+  interference,
+  closed: isPressed ? 0 - boreIn(ring, 0, 0, stateAt(ring, interference, 0, 0)) : 0,
+});
+const endsOf = (assembly: Assembly): readonly [slack: Begun, tight: Begun] => {
+  const { outside, seat } = assembly;
+  return [begunWith(assembly, outside.least - seat.greatest), begunWith(assembly, outside.greatest - seat.least)];
+};
 
 /**
  * Both ends of the clearance, the interference that is left and its pressure, where bush and housing began with one interference.
  * Clearance rises with the bore, falls with the shaft, and goes one way with the interference of a bush that is held, so that the
  * worst cases stand at the ends of the limits.
  */
-export function extremesAt(course: Course, climate: Climate, interference: number) {
+export function extremesAt(course: Course, climate: Climate, { interference, closed }: Begun) {
   const { assembly } = course;
-  const { bore, shaft } = assembly;
+  const { ring, bore, shaft } = assembly;
   const joint = jointOf(course, climate, interference);
-  const closed = closedBy(assembly, interference);
+  const strain = bushStrain(assembly, climate);
+  const growth = 1 + shaftStrain(assembly, climate);
   return {
-    least: clearanceIn(assembly, climate, joint, bore.least + closed, shaft.greatest),
-    greatest: clearanceIn(assembly, climate, joint, bore.greatest + closed, shaft.least),
+    least: boreIn(ring, bore.least + closed, strain, joint) - shaft.greatest * growth,
+    greatest: boreIn(ring, bore.greatest + closed, strain, joint) - shaft.least * growth,
     grip: joint.interference,
     pressure: joint.pressure,
   };
@@ -200,16 +205,17 @@ export function extremesAt(course: Course, climate: Climate, interference: numbe
  */
 export function bandOf(course: Course, climate: Climate): Limits {
   const { assembly } = course;
-  const { bore, shaft, outside, seat } = assembly;
+  const { ring, bore, shaft, outside, seat } = assembly;
   const likely = Math.hypot(half(outside), half(seat));
+  const strain = bushStrain(assembly, climate);
+  const growth = 1 + shaftStrain(assembly, climate);
   const at = (off: number): number => {
-    const interference = middle(outside) - middle(seat) + off;
-    const joint = jointOf(course, climate, interference);
-    return clearanceIn(assembly, climate, joint, middle(bore) + closedBy(assembly, interference), middle(shaft));
+    const { interference, closed } = begunWith(assembly, middle(outside) - middle(seat) + off);
+    return boreIn(ring, middle(bore) + closed, strain, jointOf(course, climate, interference)) - middle(shaft) * growth;
   };
   const [low, high] = [at(-likely), at(likely)];
-  const ofBore = half(bore) * (1 + bushStrain(assembly, climate));
-  const ofShaft = half(shaft) * (1 + shaftStrain(assembly, climate));
+  const ofBore = half(bore) * (1 + strain);
+  const ofShaft = half(shaft) * growth;
   const width = Math.hypot(ofBore, ofShaft, (high - low) / 2);
   return { least: (low + high) / 2 - width, greatest: (low + high) / 2 + width };
 }
@@ -217,7 +223,7 @@ export function bandOf(course: Course, climate: Climate): Limits {
 /** R at which the coldest state after the hottest has no interference left: R_e = 1 − δ/δ_hot, then R from R_e. */
 export function neededShareOf(course: Course): number {
   const { ring } = course.assembly;
-  const [interference] = endsOf(course.assembly);
+  const [{ interference }] = course.ends;
   const back = present(course.climates.find(({ isAfter }) => isAfter));
   const cold = stateAt(ring, interference, mismatchOf(course.assembly, back), 0).interference;
   const hot = afterHold(course, interference).interference;
@@ -225,6 +231,9 @@ export function neededShareOf(course: Course): number {
   const [seat, wall] = [housingCompliance(ring), bushCompliance(ring)];
   return cold <= 0 ? 2 : pressure <= 0 ? 0 : wall / ((seat + wall) / pressure - seat);
 }
+
+/** Share of the press fit that must be kept for the bush to hold; where none is enough, above 1. */
+export const neededShare = ({ courses }: FitStates): number => Math.max(...courses.map(neededShareOf));
 
 /** The state with the greatest clearance of all. */
 export const widest = ({ states }: FitStates): FitState => leastBy(states, ({ clearance }) => -clearance.greatest);

@@ -4,7 +4,7 @@ import { assemblyTemperature } from "../../fit/running";
 import { figure, metalFigure } from "../judging/criterion";
 import type { Known, Working } from "../judging/criterion";
 import type { Climate } from "./climates";
-import { endsOf, extremesAt } from "./states";
+import { extremesAt } from "./states";
 import { stepOf } from "./strains";
 import type { FitState } from "./states";
 
@@ -39,9 +39,8 @@ const whenOf = ({ name }: FitState): string => (name === "assembly" ? "at assemb
 function addSizes({ lines, known, between }: Draft, state: FitState, end: End): void {
   const { course } = state;
   const { ring, outside, seat, expansion, housing } = course.assembly;
-  const worth = (delta: number): number => (end === "greatest" ? -1 : 1) * extremesAt(course, state, delta)[end];
-  const [slack, tight] = endsOf(course.assembly).map(worth) as [number, number];
-  const isSlack = slack <= tight;
+  const [slack, tight] = course.ends.map((begun) => extremesAt(course, state, begun)[end]) as [number, number];
+  const isSlack = end === "greatest" ? slack >= tight : slack <= tight;
   Object.assign(known, {
     d: figure(ring.bore, "length", "Bore of the bush"),
     w: figure((ring.outside - ring.bore) / 2, "length", "Wall thickness of the bush"),

@@ -18,10 +18,8 @@ export class ToleranceClass {
     readonly grade: number,
     /** The nominal size that stood in front, as in "25 H7"; mm. */
     readonly size?: number,
+    readonly isHole: boolean = letter === letter.toUpperCase(),
   ) {}
-  get isHole(): boolean {
-    return this.letter === this.letter.toUpperCase();
-  }
   toString(): string {
     return `${this.letter}${gradeText(this.grade)}`;
   }
