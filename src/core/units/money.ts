@@ -70,8 +70,9 @@ export function readMoney(name: string, bounds: Bounds, cell: number | string, h
 
 function parse(name: string, cell: string, heading: string | undefined): Money {
   checkLength(name, cell);
-  const { amount, label } = splitMoney(cell) ?? {};
-  if (amount === undefined || label === undefined) throw mustBe(name, 'an amount like "EUR 2.40"', cell);
+  const found = splitMoney(cell);
+  if (!found) throw mustBe(name, 'an amount like "EUR 2.40"', cell);
+  const { amount, label } = found;
   if (label === "") return { amount };
   try {
     return { amount, currency: currencyOf(name, label, heading) };

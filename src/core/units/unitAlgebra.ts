@@ -1,3 +1,4 @@
+import { present } from "../present";
 import { expression } from "./expression";
 import type { Expression } from "./expression";
 import { bases, prefixes, withoutPrefix, withSymbols, withWords } from "./definitions";
@@ -13,7 +14,7 @@ export interface Unit {
 /** a·bⁿ */
 const times = (a: Unit, b: Unit, power = 1): Unit => ({
   value: a.value * b.value ** power,
-  powers: a.powers.map((n, i) => n + power * (b.powers[i] ?? 0)),
+  powers: a.powers.map((n, i) => n + power * present(b.powers[i])),
 });
 const one: Unit = { value: 1, powers: bases.map(() => 0) };
 
@@ -37,18 +38,22 @@ export const isOfSameDimension = (a: Unit, b: Unit): boolean =>
 
 function unitOf(node: Expression): Unit {
   if (node.type === "Identifier") return unitNamed(node.name as string);
-  if (node.type !== "BinaryExpression") throw new Error(`no unit is a ${node.type}`);
   const [left, right] = [node.left as Expression, node.right as Expression];
-  if (node.operator === "^") return times(one, unitOf(left), numberOf(right));
-  if (node.operator === "*") return times(unitOf(left), unitOf(right));
-  if (node.operator !== "/") throw new Error(`no units are joined by ${node.operator as string}`);
-  const isInverse = left.type === "Literal" && left.value === 1;
-  return times(isInverse ? one : unitOf(left), unitOf(right), -1);
+  switch (node.operator) {
+    case "^":
+      return times(one, unitOf(left), numberOf(right));
+    case "*":
+      return times(unitOf(left), unitOf(right));
+    case "/":
+      return times(left.type === "Literal" && left.value === 1 ? one : unitOf(left), unitOf(right), -1);
+    default:
+      throw new Error(`no unit is a ${node.type}`);
+  }
 }
 
-function numberOf({ type, operator, argument, value }: Expression): number {
-  if (type === "UnaryExpression" && operator === "-") return -numberOf(argument as Expression);
-  if (type === "Literal" && typeof value === "number") return value;
+function numberOf({ operator, argument, value }: Expression): number {
+  if (typeof value === "number") return value;
+  if (operator === "-" && argument) return -numberOf(argument as Expression);
   throw new Error("no power of a unit");
 }
 
@@ -72,8 +77,10 @@ function unitNamed(name: string): Unit {
 }
 
 function defined(name: string): Unit | undefined {
-  const [size, unit] = definitions.get(name)?.definition.split(" ") ?? [];
-  return size && unit ? sized(Number(size), unitOf(expression(unit))) : undefined;
+  const found = definitions.get(name);
+  if (!found) return undefined;
+  const [size, unit] = found.definition.split(" ") as [string, string];
+  return sized(Number(size), unitOf(expression(unit)));
 }
 
 function prefixed(name: string): Unit | undefined {

@@ -111,7 +111,7 @@ test.each([
 });
 
 test.each(
-  "|*m|m*|/|m/|(m|m)|()|m^|m^x|m^(|^2|2|2 m|2*m|m 2|m*2|m/2|m+s|m-s|m//s|m**s|m,s|'m'|[m]|m.s|m;s|m=s|-m|~m|!m|m?s:s|$|constructor|toString|__proto__|this|true|1 1 m|1*m".split(
+  "|*m|m*|/|m^-|1^2|m/|(m|m)|()|m^|m^x|m^+2|m^~2|m^'2'|m^true|m^(2-1)|m^-x|m^(|^2|2|2 m|2*m|m 2|m*2|m/2|m+s|m-s|m//s|m**s|m,s|'m'|[m]|m.s|m;s|m=s|-m|~m|!m|m?s:s|$|constructor|toString|__proto__|this|true|1 1 m|1*m".split(
     "|",
   ),
 )("%s is no unit", (text) => {

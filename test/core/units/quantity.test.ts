@@ -5,6 +5,7 @@ import { splitNumber } from "../../../src/core/numbers";
 import { functions } from "../../../src/core";
 import { readSpan } from "../../../src/core/span";
 import { convert } from "../../../src/core/units/conversion";
+import { inCurrency } from "../../../src/core/units/money";
 import { readQuantity } from "../../../src/core/units/quantity";
 import { fromUnit, fromWorking, toWorking } from "../../../src/core/units/scale";
 
@@ -224,7 +225,13 @@ describe("what is wrong is said", () => {
     );
     expect(messageOf(() => readQuantity("load", "force", "heavy", "metric"))).toContain("load must be a number");
     expect(messageOf(() => readQuantity("temperature", "temperature", "20 mm", "metric"))).toContain("°C or °F");
-    expect(messageOf(() => readQuantity("price", "money", "5 mm", "metric"))).toContain("an amount like");
+    for (const text of ["5 mm", "EUR", "EUR 1/2", "1/2 EUR", "EUR 5 USD"])
+      expect(messageOf(() => readQuantity("price", "money", text, "metric"))).toContain("an amount like");
+    expect(messageOf(() => readQuantity("α", "expansion", "11e-6 10^-6/K", "metric"))).toBe(
+      'α must be a number with one power of ten, got "11e-6 10^-6/K"',
+    );
+    expect(readQuantity("α", "expansion", "110 10^-6/K", "metric")).toBeCloseTo(110e-6, 12);
+    expect(readQuantity("α", "expansion", "110e-6 1/K", "metric")).toBeCloseTo(110e-6, 12);
   });
   test.each(Object.keys(kinds) as Kind[])("what every object has is no unit of %s", (kind) => {
     for (const word of ["constructor", "toString", "valueOf", "__proto__"])
@@ -336,6 +343,17 @@ describe("UNIT's conversion", () => {
     expect(messageOf(() => convert(1, "mm", "degC"))).toBe('to must be of the same dimension as mm, got "degC"');
     expect(messageOf(() => convert(1, "degC", "mm"))).toBe('to must be of the same dimension as degC, got "mm"');
   });
+});
+
+test.each([
+  ["2.40", "EUR", "2.40 EUR"],
+  ["2.40 each", "EUR", "2.40 EUR"],
+  ["2.40 USD", "EUR", "2.40 USD"],
+  ["$2.40", "USD", "2.40 USD"],
+  ["$2.40", "EUR", "$2.40"],
+  ["two forty", "EUR", "two forty"],
+])("%s below a heading in %s reads %s away from it", (cell, heading, told) => {
+  expect(inCurrency(cell, heading)).toBe(told);
 });
 
 test("every kind converts there and back in both systems", () => {
