@@ -193,6 +193,8 @@ test("a sheet opened by its tab is the one that the strip speaks of, and has the
   for (const name of ["Quotes", "Worked example"]) {
     await sheet.page.getByText(name, { exact: true }).last().click();
     await eventually(async () => expect(await sheet.strip()).toContain(`A1 on ${name}`));
+    // the keyboard comes back in the page's next turn
+    await sheet.page.evaluate(() => new Promise((done) => setTimeout(done)));
     await sheet.page.keyboard.press("ArrowDown");
     await eventually(async () => expect(await sheet.strip()).toContain(`A2 on ${name}`));
   }
