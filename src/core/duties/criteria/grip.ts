@@ -106,13 +106,13 @@ export const grip = criterion(
     const strength = values.compressiveStrength;
     if (strength === undefined) return lacking("compressiveStrength", least.grip);
     const tightest = leastBy(states, ({ stress }) => -stress);
-    const squeezed = `hoop stress ${percentText(tightest.stress / strength)} of the compressive strength`;
+    const squeezed = () => `hoop stress ${percentText(tightest.stress / strength)} of the compressive strength`;
     const figures = [...found.figures, "compressiveStrength"] as const;
     if (isCrushed(tightest, strength))
-      return { word: "fails", ...finding, figures, say: () => `grip: crushed when ${tightest.name}, ${squeezed}` };
+      return { word: "fails", ...finding, figures, say: () => `grip: crushed when ${tightest.name}, ${squeezed()}` };
     const notes = () => [
       `least when ${least.name}`,
-      `at most ${squeezed}, when ${tightest.name}`,
+      `at most ${squeezed()}, when ${tightest.name}`,
       ...extrapolated(duty.given.keptGrip, neededShare(found)),
     ];
     const judged = { ...finding, figures, notes } as const;

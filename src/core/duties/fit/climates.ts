@@ -4,11 +4,23 @@ import type { Given } from "../model/fields";
 
 export type Moisture = NonNullable<Given["moisture"]>;
 
+type SwellingKey = "swelling50" | "swellingSaturated";
+
 /** The figure of a grade that tells how far it swells. */
-export const swellingKey: Readonly<Partial<Record<Moisture, "swelling50" | "swellingSaturated">>> = {
+export const swellingKey: Readonly<Partial<Record<Moisture, SwellingKey>>> = {
   humid: "swelling50",
   wet: "swellingSaturated",
 };
+
+/** The figures of a grade that tell how far it swells at each of these. */
+export function swellingsAt(...moistures: readonly Moisture[]): readonly SwellingKey[] {
+  const keys: SwellingKey[] = [];
+  for (const moisture of moistures) {
+    const key = swellingKey[moisture];
+    if (key !== undefined) keys.push(key);
+  }
+  return keys;
+}
 
 /** Where the moisture at assembly is not told it may be that of a dry store or of humid air. */
 export const moisturesOf = ({ moisture = "dry", assemblyMoisture }: Given) => ({

@@ -10,7 +10,7 @@ import type { Duty } from "../model/duty";
 import type { Given } from "../model/fields";
 import { assemblyOf, elasticFigures } from "./assembly";
 import type { Assembly } from "./assembly";
-import { climates, moisturesOf, swellingKey } from "./climates";
+import { climates, moisturesOf, swellingKey, swellingsAt } from "./climates";
 import type { Climate, Moisture } from "./climates";
 import { bushStrain, hottestOf, mismatchOf, shaftStrain } from "./strains";
 import { boreRise } from "../model/temperatures";
@@ -75,7 +75,7 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
   const rise = boreRise(values, duty);
   if (typeof rise !== "number") return { property: rise };
   const { inService, assembled } = moisturesOf(given);
-  const swellings = [inService, ...assembled].flatMap((moisture) => swellingKey[moisture] ?? []);
+  const swellings = swellingsAt(inService, ...assembled);
   for (const property of swellings) if (values[property] === undefined) return { property };
 
   const swellingOf = (moisture: Moisture): number => {
@@ -90,7 +90,7 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
     return { assembly, ends, assembled: moisture, climates: all, hottest, kept: keptGrip ?? 1 };
   });
   return {
-    states: courses.flatMap(statesOf),
+    states: allStates(courses),
     courses,
     figures: [...elasticFigures, ...swellings, ...(rise > 0 ? (["pvLimit", "highestTemperature"] as const) : [])],
   };
@@ -99,8 +99,8 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
 /** Where the share of the press fit that is kept is not told: the states after the hottest hold once more, with nothing kept. */
 export function ifNothingKept({ courses }: FitStates, { keptGrip }: Given): FitState[] {
   if (keptGrip !== undefined) return [];
-  return courses.flatMap((course) =>
-    statesOf({ ...course, climates: course.climates.filter(({ isAfter }) => isAfter), kept: 0 }),
+  return allStates(
+    courses.map((course) => ({ ...course, climates: course.climates.filter(({ isAfter }) => isAfter), kept: 0 })),
   );
 }
 
@@ -113,11 +113,12 @@ export function warmerStates({ courses }: FitStates, by: number, duty: Duty): Fi
     if (bush <= surroundings) return climate;
     return { ...climate, bush: bush + by, shaft: shaft + by, housing: housing > surroundings ? housing + by : housing };
   };
-  return courses.flatMap((course) => {
+  const changed = courses.map((course): Course => {
     const all = course.climates.map(warmer);
-    const changed = all.filter(({ bush, isAfter }) => bush > surroundings || isAfter);
-    return statesOf({ ...course, climates: changed, hottest: hottestOf(course.assembly, all) });
+    const hottest = hottestOf(course.assembly, all);
+    return { ...course, climates: all.filter(({ bush, isAfter }) => bush > surroundings || isAfter), hottest };
   });
+  return allStates(changed);
 }
 
 /** Whether a bore warmer by so many kelvin may close by so much: all growth of the bush, half as much again where its ends are held, goes inwards. */
@@ -142,28 +143,32 @@ function jointOf(course: Course, climate: Climate, interference: number): State 
 const middle = ({ least, greatest }: Limits): number => (least + greatest) / 2;
 const half = ({ least, greatest }: Limits): number => (greatest - least) / 2;
 
-function statesOf(course: Course): FitState[] {
+function allStates(courses: readonly Course[]): FitState[] {
+  const states: FitState[] = [];
+  // flatMap would cost as much as all the sums of a state
+  for (const course of courses) for (const climate of course.climates) states.push(stateOf(course, climate));
+  return states;
+}
+
+function stateOf(course: Course, climate: Climate): FitState {
   const { assembly, ends, assembled, kept } = course;
-  const [slack, tight] = ends;
-  return course.climates.map((climate): FitState => {
-    const a = extremesAt(course, climate, slack);
-    const b = extremesAt(course, climate, tight);
-    const { name, bush, housing, shaft, swelling, isAfter } = climate;
-    return {
-      name,
-      bush,
-      housing,
-      shaft,
-      swelling,
-      isAfter,
-      assembled,
-      kept: isAfter ? kept : undefined,
-      clearance: { least: Math.min(a.least, b.least), greatest: Math.max(a.greatest, b.greatest) },
-      grip: Math.min(a.grip, b.grip),
-      stress: hoopStressOf(assembly.ring, Math.max(a.pressure, b.pressure)),
-      course,
-    };
-  });
+  const { name, bush, housing, shaft, swelling, isAfter } = climate;
+  const a = extremesAt(course, climate, ends[0]);
+  const b = extremesAt(course, climate, ends[1]);
+  return {
+    name,
+    bush,
+    housing,
+    shaft,
+    swelling,
+    isAfter,
+    assembled,
+    kept: isAfter ? kept : undefined,
+    clearance: { least: Math.min(a.least, b.least), greatest: Math.max(a.greatest, b.greatest) },
+    grip: Math.min(a.grip, b.grip),
+    stress: hoopStressOf(assembly.ring, Math.max(a.pressure, b.pressure)),
+    course,
+  };
 }
 
 /** The interference that bush and housing begin with, and by how much a bore that is stated as pressed was wider before. */

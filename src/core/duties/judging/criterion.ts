@@ -211,9 +211,13 @@ export function together(findings: readonly Finding[]): Finding {
   const [only] = findings;
   if (only && findings.length === 1) return only;
   const worst = findings.reduce(worse);
-  const says = findings.flatMap((finding) => (finding.word === worst.word && finding.say ? [finding.say] : []));
+  const says: NonNullable<Finding["say"]>[] = [];
+  const figures: PropertyKey[] = [];
+  for (const finding of findings) {
+    figures.push(...finding.figures);
+    if (finding.say && finding.word === worst.word) says.push(finding.say);
+  }
   const { word, value, limit, upper, use, property, field, tell, notes, caveat } = worst;
-  const figures = findings.flatMap((finding) => finding.figures);
   const say = says.length > 1 ? (system: System) => says.map((one) => one(system)).join("; ") : says[0];
   return { word, figures, value, limit, upper, use, property, field, say, tell, notes, caveat } satisfies Whole;
 }
