@@ -107,15 +107,26 @@ const wider = (a: Limits, b: Limits): Limits => ({
   least: Math.min(a.least, b.least),
   greatest: Math.max(a.greatest, b.greatest),
 });
-const harder = (a: FitRow, b: FitRow): FitRow => ({
-  ...(words.indexOf(b.word) < words.indexOf(a.word) ? b : a),
-  bush: Math.max(a.bush, b.bush),
-  housing: Math.max(a.housing, b.housing),
-  clearance: wider(a.clearance, b.clearance),
-  band: wider(a.band, b.band),
-  grip: Math.min(a.grip, b.grip),
-  stress: Math.max(a.stress, b.stress),
-});
+/** Of two corners the harder word, with the reasons of each that has it. */
+function harderWord(a: FitRow, b: FitRow): Pick<FitRow, "word" | "reasons"> {
+  const step = words.indexOf(b.word) - words.indexOf(a.word);
+  if (step !== 0) return step < 0 ? b : a;
+  return { word: a.word, reasons: [...new Set([...a.reasons, ...b.reasons])] };
+}
+function harder(a: FitRow, b: FitRow): FitRow {
+  const { word, reasons } = harderWord(a, b);
+  return {
+    ...a,
+    word,
+    reasons,
+    bush: Math.max(a.bush, b.bush),
+    housing: Math.max(a.housing, b.housing),
+    clearance: wider(a.clearance, b.clearance),
+    band: wider(a.band, b.band),
+    grip: Math.min(a.grip, b.grip),
+    stress: Math.max(a.stress, b.stress),
+  };
+}
 
 /** Every state of a duty's fit, over the corners of its bands; throws what is missing. */
 export function fitRows({ part, corners }: NamedDuty, grade: Grade): FitRow[] {

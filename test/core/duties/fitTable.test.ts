@@ -305,6 +305,15 @@ describe("laws", () => {
   });
 });
 
+test("of corners that are as bad each says why", () => {
+  const at = (bore: unknown) =>
+    sorrel({ bore, outside: "", wall: 1.5, temperature: "-35 to 20", "outside zone": "+0.25/+0.45" }).cold!.verdict;
+  expect(at(6)).toBe("fails, overstressed");
+  expect(at(90)).toBe("fails, binds, grip lost");
+  expect(at("6 to 90")).toBe("fails, overstressed, binds, grip lost");
+  expect(at("6 to 7")).toBe("fails, overstressed");
+});
+
 const wordOf = (verdict: string) => verdict.split(",")[0] as (typeof words)[number];
 const worst = (verdicts: readonly string[]) =>
   words.find((word) => verdicts.some((verdict) => wordOf(verdict) === word));
