@@ -109,9 +109,8 @@ const wider = (a: Limits, b: Limits): Limits => ({
 });
 /** Of two corners the harder word, with the reasons of each that has it. */
 function harderWord(a: FitRow, b: FitRow): Pick<FitRow, "word" | "reasons"> {
-  const step = words.indexOf(b.word) - words.indexOf(a.word);
-  if (step !== 0) return step < 0 ? b : a;
-  return { word: a.word, reasons: [...new Set([...a.reasons, ...b.reasons])] };
+  if (a.word === b.word) return { word: a.word, reasons: [...new Set([...a.reasons, ...b.reasons])] };
+  return words.indexOf(b.word) < words.indexOf(a.word) ? b : a;
 }
 function harder(a: FitRow, b: FitRow): FitRow {
   const { word, reasons } = harderWord(a, b);
