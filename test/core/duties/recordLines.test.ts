@@ -1,4 +1,6 @@
 import { functions } from "../../../src/core";
+import { figure } from "../../../src/core/duties/judging/criterion";
+import { RecordWorkings } from "../../../src/core/duties/sheet/rows";
 import type { System } from "../../../src/core/kinds";
 import { call, pressedBush } from "../../support";
 import { card, near, plainGrades, sleeve } from "./plain";
@@ -181,5 +183,16 @@ describe("a symbol", () => {
     // half the load at twice the speed
     const halved = record(steps([null, 150, null, null, 120, null, 5]), "Plain", plainGrades).linesOf("step 2");
     expect(halved.filter(([, formula]) => formula.startsWith("PV = "))).toHaveLength(1);
+  });
+  test("whose parts have changed is told again, though it is no result and comes to the same", () => {
+    const rows = new RecordWorkings("metric");
+    const told = (a: number) => {
+      const known = { a: figure(a, "ratio", "Smaller"), b: figure(5, "ratio", "Greater") };
+      const between = { q: { unit: "", text: "The greater of both" } };
+      return rows.working({ lines: ["q = max(a, b)"], known, between }, []).map(([what]) => what);
+    };
+    expect(told(1)).toEqual(["Smaller", "Greater", "The greater of both"]);
+    expect(told(2)).toEqual(["Smaller", "The greater of both"]);
+    expect(told(2)).toEqual([]);
   });
 });
