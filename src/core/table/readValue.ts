@@ -141,7 +141,7 @@ function readBand(entry: Entry, kind: Kind, text: string, unit: string | undefin
     const [, share] = /^(.*)%$/.exec(about[1]) ?? [];
     const likely = number(about[0]);
     const off =
-      share === undefined ? offOf(about) : Math.abs(likely) * (splitNumber(share.trim())?.value ?? NaN) * 0.01;
+      share === undefined ? offOf(about) : (Math.abs(likely) * (splitNumber(share.trim())?.value ?? NaN)) / 100;
     if (!(off > 0)) throw mustBe(name, 'a band as "800 ± 20 %"', text);
     const band = new Band(likely - off, likely + off, likely);
     for (const end of [band.low, band.high]) checkDomain(name, bounds, end, system, text);

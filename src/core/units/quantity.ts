@@ -4,7 +4,7 @@ import type { Kind, System } from "../kinds";
 import { readMoney } from "./money";
 import { splitNumber } from "../numbers";
 import type { SplitNumber } from "../numbers";
-import { fromUnit, scaleIn, scaleOf, toWorking } from "./scale";
+import { fromUnit, scaled, scaleIn, scaleOf, toWorking } from "./scale";
 import type { Scale } from "./scale";
 import { splitPower } from "./spelling";
 
@@ -47,7 +47,7 @@ export function columnReader(name: string, kind: Kind, system: System): (text: s
       unit = text.slice(end);
       scale = known(unit);
     }
-    return scale ? (value - scale.offset) * scale.factor : NaN;
+    return scale ? scaled(value, scale) : NaN;
   };
 
   function known(rest: string): Scale | undefined {

@@ -13,6 +13,15 @@ export interface Scale {
 /** 0 K in °C. */
 export const absoluteZero = -273.15;
 
+/**
+ * A value in the working unit. What one is a whole part of, such as per cent, divides, which rounds once: 70 % is 0.7, as 70 · 0.01
+ * is not.
+ */
+export function scaled(value: number, { offset, factor }: Scale): number {
+  const parts = 1 / factor;
+  return Number.isInteger(parts) ? (value - offset) / parts : (value - offset) * factor;
+}
+
 /** Absolute temperatures have an offset, which unit algebra leaves out. */
 const absolute = new Map<string, Scale>([
   ["degC", { offset: 0, factor: 1 }],
@@ -107,10 +116,7 @@ export function scaleIn(kind: Kind, system: System): Scale {
 const same: Scale = { offset: 0, factor: 1 };
 
 /** A plain number in the sheet's unit system, as a working value. */
-export function toWorking(kind: Kind, value: number, system: System): number {
-  const { offset, factor } = scaleIn(kind, system);
-  return (value - offset) * factor;
-}
+export const toWorking = (kind: Kind, value: number, system: System): number => scaled(value, scaleIn(kind, system));
 
 /** A working value in the sheet's unit system. */
 export function fromWorking(kind: Kind, value: number, system: System): number {
@@ -119,10 +125,8 @@ export function fromWorking(kind: Kind, value: number, system: System): number {
 }
 
 /** A working value from a number whose unit is named, as in a heading: "PV limit [psi*ft/min]". */
-export function fromUnit(name: string, kind: Kind, value: number, unit: string): number {
-  const { offset, factor } = scaleOf(name, kind, unit);
-  return (value - offset) * factor;
-}
+export const fromUnit = (name: string, kind: Kind, value: number, unit: string): number =>
+  scaled(value, scaleOf(name, kind, unit));
 
 /** How a unit of absolute temperature converts to °C; a lone C or F is one of them. */
 export const temperatureOf = (unit: string): Scale | undefined =>

@@ -63,6 +63,18 @@ describe("exact factors", () => {
   });
 });
 
+test.each<[Kind, string, number]>([
+  ["percent", "70 %", 0.7],
+  ["percent", "55 %", 0.55],
+  ["length", "17 µm", 0.017],
+  ["length", "3 um", 0.003],
+  ["speed", "35 mm/s", 0.035],
+  ["pressure", "290 kPa", 0.29],
+  ["time", "-1 s", -1 / 3600],
+])("%s: %s is the number nearest to it, as if it had been typed in working units", (kind, text, value) =>
+  expect(read(kind, text)).toBe(value),
+);
+
 describe("temperatures", () => {
   test("absolute ones take their offset", () => {
     expect(read("temperature", "32 °F")).toBe(0);
