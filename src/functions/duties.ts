@@ -5,7 +5,7 @@ import { functions } from "../core";
 import { answer } from "../edge/sheet";
 
 /**
- * Every duty of a table judged by all criteria with its own grade, or with the best, which is named; one row for each row of the table. Pressure without the impact factor. Answers one row for each row of the table, later steps and spare rows empty
+ * Every duty of a table judged by all criteria with its own grade, or with the best, which is named; one row for each row of the table. Pressure without the impact factor; the bore temperature is its upper figure: friction at its high figure, no way out through a housing of unknown conductance. Answers one row for each row of the table, later steps and spare rows empty
  * @customfunction DUTIES
  * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
  * @param [grades] Own grades, searched before the library; or the invented grades of the demo alone; a heading row (units in brackets: "PV limit [psi*ft/min]") and one row per grade, or the word "demo"

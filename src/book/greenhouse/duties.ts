@@ -24,7 +24,7 @@ export const answers = {
   pressure: { width: 11, look: "result", format: "0.00" },
   speed: { width: 9, look: "result", format: smallFormat },
   PV: { width: 14, look: "result", format: smallFormat },
-  "bore temperature": { width: 14, look: "result", format: "0" },
+  "upper bore temperature": { width: 14, look: "result", format: "0" },
   governing: { width: 14, look: "text" },
   use: { width: 6, look: "result", format: "0 %" },
   life: { width: 9, look: "result", format: "0" },

@@ -9,6 +9,7 @@ import { dataLabel, found, judge, notAsked } from "./judging/judge";
 import type { NamedDuty } from "./model/namedDuty";
 import { dutiesArg } from "./model/readDuties";
 import type { DutyLine } from "./model/readDuties";
+import type { Check } from "./judging/criterion";
 import { verdictOf, verdictText } from "./judging/verdict";
 
 const columns = [
@@ -17,7 +18,7 @@ const columns = [
   { name: "pressure", kind: "pressure" },
   { name: "speed", kind: "speed" },
   { name: "PV", kind: "pv" },
-  { name: "bore temperature", kind: "temperature" },
+  { name: "upper bore temperature", kind: "temperature" },
   { name: "governing", kind: "text" },
   { name: "use", kind: "ratio" },
   { name: "life", kind: "time" },
@@ -33,6 +34,13 @@ export function greatest(duty: NamedDuty, of: "pressure" | "speed"): number {
   for (const { steps } of duty.corners)
     for (const { bore, face } of steps) most = Math.max(most, bore?.[of] ?? 0, face?.[of] ?? 0);
   return most;
+}
+
+/** The most that the bore may come to; empty where nothing bounds it. */
+function upperBore(checks: readonly Check[]): Answer {
+  const bore = found(checks, "boreTemperature");
+  const upper = bore?.upper ?? bore?.value;
+  return upper === undefined || upper === Infinity ? "" : upper;
 }
 
 function lineOf({ name, duty }: DutyLine, library: Library | undefined, system: System): Answer[] {
@@ -51,7 +59,7 @@ function lineOf({ name, duty }: DutyLine, library: Library | undefined, system: 
       greatest(duty, "pressure"),
       greatest(duty, "speed"),
       Math.max(...duty.corners.map(({ pv }) => pv)),
-      found(checks, "boreTemperature")?.value ?? "",
+      upperBore(checks),
       verdict.governing.criterion.heading,
       verdict.use ?? "",
       found(checks, "wearLife")?.limit ?? "",
@@ -71,7 +79,7 @@ function lineOf({ name, duty }: DutyLine, library: Library | undefined, system: 
 export const DUTIES = formula(
   {
     id: "DUTIES",
-    text: "Every duty of a table judged by all criteria with its own grade, or with the best, which is named; one row for each row of the table. Pressure without the impact factor",
+    text: "Every duty of a table judged by all criteria with its own grade, or with the best, which is named; one row for each row of the table. Pressure without the impact factor; the bore temperature is its upper figure: friction at its high figure, no way out through a housing of unknown conductance",
     args: { duties: dutiesArg, grades: gradesArg },
     units: true,
     result: { shape: "table", text: "One row for each row of the table, later steps and spare rows empty", columns },

@@ -105,11 +105,7 @@ export const boreTemperature = criterion(
 function both(system: System, implied: Finding, values: Values, duty: Duty): string[] {
   const rises = pathRises(values, duty);
   if (rises === undefined || isMissing(rises)) return [];
-  const at = ({ least, greatest }: Ends): string => {
-    const text = (rise: number) => measureText("temperature", duty.temperature.high + rise, system, 4);
-    const [low, high] = [text(least), text(greatest)];
-    return low === high ? low : `${low} to ${high}`;
-  };
+  const at = ({ least, greatest }: Ends): string => endsText(duty.temperature.high, least, greatest, system);
   const { surfaces } = rises;
   const ways = surfaces ? `sleeve ${at(surfaces.sleeve)}, flange ${at(surfaces.flange)}` : at(rises);
   const limit =
@@ -117,6 +113,13 @@ function both(system: System, implied: Finding, values: Values, duty: Duty): str
       ? []
       : [`${measureText("temperature", implied.value, system, 4)} as the PV limit implies`];
   return [...limit, `${ways} by the ways out for the heat`];
+}
+
+/** Both ends of a bore temperature; nothing bounds that of a bush without any known way out for its heat. */
+function endsText(surroundings: number, least: number, greatest: number, system: System): string {
+  const [low, high] = [least, greatest].map((rise) => measureText("temperature", surroundings + rise, system, 4));
+  if (greatest === Infinity) return `${low} or more`;
+  return low === high ? present(low) : `${low} to ${high}`;
 }
 
 /** By the PV limit of the grade. */
@@ -161,15 +164,13 @@ function byPaths(values: Values, duty: Duty): Finding | undefined {
   const room = limit - surroundings;
   const counted = [property, ...rises.figures] as const;
   const [least, greatest] = [surroundings + rises.least, surroundings + rises.greatest];
-  const found = { figures: counted, limit, property } as const;
+  const found = { figures: counted, limit, upper: greatest, property } as const;
   if (room <= 0) return { word: "fails", ...found, value: least };
   const [use, most] = [rises.least / room, rises.greatest / room];
   if (holds(most)) return { word: "fits", ...found, value: greatest, use: most };
   if (!holds(use)) return { word: "fails", ...found, value: least, use };
-  const say = (system: System) => {
-    const [low, high] = [least, greatest].map((end) => measureText("temperature", end, system, 4));
-    return `bore ${low} to ${high}: find out the housing's conductance`;
-  };
+  const say = (system: System) =>
+    `bore ${endsText(surroundings, rises.least, rises.greatest, system)}: find out the housing's conductance`;
   return { word: "care", ...found, value: least, use, say };
 }
 

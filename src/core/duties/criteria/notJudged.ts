@@ -16,7 +16,7 @@ export function notJudged(criteria: readonly Criterion[]): Criterion {
   const isOpen = (duty: Duty, key: FieldKey): boolean => {
     const value = duty.given[key];
     if (open.has(key)) return value !== field(key).default;
-    // they stand for nothing without each other; an exposed length of 0 says that there is none
+    // they stand for nothing without each other; of a washer an exposed length of 0 says that there is none
     return paths.has(key) && value !== 0 && duty.isMoving && !givesPaths(duty);
   };
   const found = (duty: Duty) => (Object.keys(duty.given) as FieldKey[]).filter((key) => isOpen(duty, key));

@@ -65,7 +65,7 @@ function addSizes({ lines, known, between }: Draft, state: FitState, end: End): 
 /** Strains of bush and housing in a climate of the course; their symbols end in `as`. */
 function addStrains({ lines, known, between }: Draft, state: FitState, at: Climate, as: "" | "_hot"): void {
   const when = as === "" ? whenOf(state) : "when hottest";
-  const { isHeld, step } = state.course.assembly;
+  const { isHeld, step, poisson } = state.course.assembly;
   const isStepped = stepOf(state.course.assembly, at) > 0;
   const swells = [state, state.course.hottest].some(({ swelling }) => swelling !== 0);
   const isEven = at.bush === at.housing;
@@ -82,9 +82,12 @@ function addStrains({ lines, known, between }: Draft, state: FitState, at: Clima
   between[housing] = { unit: "", text: `Strain of the housing ${when}` };
   between[bush] = { unit: "", text: `Strain of the bush ${when}` };
   if (!isHeld) return;
+  known.ν = poissonOf(poisson);
   lines.push(`${bush} = ${free} + ν * max(0, ${free} - ${housing})`);
   between[free] = { unit: "", text: `Free strain of the bush ${when}` };
 }
+
+const poissonOf = (poisson: number): Known => figure(poisson, "ratio", "Poisson's ratio of the bush", "poisson");
 
 /** Symbols of the bush's modulus and Poisson's ratio: those of plane strain where its ends are held. */
 const elasticOf = (isHeld: boolean) => (isHeld ? (["E_p", "ν_p"] as const) : (["E", "ν"] as const));
@@ -95,7 +98,7 @@ function addCompliances({ lines, known, between }: Draft, { course }: FitState):
   const isBounded = ring.housing !== Infinity;
   Object.assign(known, {
     E: figure(modulus, "pressure", "Compressive modulus of the bush", "compressiveModulus"),
-    ν: figure(poisson, "ratio", "Poisson's ratio of the bush", "poisson"),
+    ν: poissonOf(poisson),
     Eh: metalFigure(housing, "modulus", "Modulus of the housing"),
     νh: metalFigure(housing, "poisson", "Poisson's ratio of the housing"),
     ...(isBounded ? { Dh: figure(ring.housing, "length", "Outside diameter of the housing") } : {}),

@@ -32,7 +32,7 @@ export const pathFields = ["housingPath", "endLength", "friction"] as const sati
 
 /** Whether the duty gives ways out for the heat of a bore in motion. */
 export const givesPaths = ({ given, isMoving, part }: Duty): boolean =>
-  isMoving && part !== "washer" && (given.housingPath !== undefined || !!given.endLength);
+  isMoving && part !== "washer" && (given.housingPath !== undefined || given.endLength !== undefined);
 
 /** Whether a flange slides under load, so that it warms the bush and lies on its shoulder. */
 export const bearsOnFlange = ({ steps }: Duty): boolean =>

@@ -88,7 +88,6 @@ const asked: Readonly<Record<string, { readonly by: readonly Judged[]; readonly 
     by: [
       on({ loadTurns: "yes" }),
       on({ friction: 0.3 }),
-      on({ friction: 0.3, endLength: 0 }),
       on({ housingPath: 0.1 }, washer),
       on({ endLength: 50 }, washer),
     ],
@@ -97,7 +96,7 @@ const asked: Readonly<Record<string, { readonly by: readonly Judged[]; readonly 
       ...[
         on({ friction: 0.3, housingPath: 0.1 }),
         on({ friction: 0.3, housingPath: 0.1 }, resting),
-        on({ endLength: 0 }),
+        ...[on({ friction: 0.3, endLength: 0 }), on({ endLength: 0 }), on({ endLength: 0 }, washer)],
       ],
     ],
   },

@@ -1,7 +1,9 @@
+import { functions } from "../../../../src/core";
 import { conductances } from "../../../../src/core/heat/paths";
 import { flangedNodes, flangeRise, sleeveRise } from "../../../../src/core/heat/flangedPaths";
 import { findMetal } from "../../../../src/core/fit/metals";
 import type { FieldValues } from "../../../../src/core/duties";
+import { call } from "../../../support";
 import { described, finding, full, isAsked, line, on, said } from "../support";
 
 /** A grade whose PV limit is far off, so that the ways out for the heat decide. */
@@ -103,5 +105,37 @@ describe("what stands for the heat's ways out without one", () => {
     expect(said("notJudged", full, on({}, washer))).toMatch(
       /^care, not judged: (housing conductance, exposed length|exposed length, housing conductance)$/,
     );
+  });
+});
+
+describe("a shaft of which nothing stands out into the air", () => {
+  const row = (fields: Readonly<Record<string, unknown>>): unknown[] => {
+    const spindle = { load: 140, bore: 15, length: 15, wall: 1.5, rpm: 90, temperature: "10 to 35", ...fields };
+    const all = { grade: "Demo Medlar", shaft: "hardened steel", ...spindle };
+    return call(functions.DUTIES, [[Object.keys(all), Object.values(all)]])[1]!;
+  };
+  const [upper, verdict] = [5, 9];
+  test("has no known way out: care, and no figure at the upper end", () => {
+    const none = row({ "exposed length": "0 mm" });
+    expect(none[verdict]).toBe("care, bore 73.29 °C or more: find out the housing's conductance");
+    expect(none[upper]).toBe("");
+    // with the housing at the surroundings all heat passes the wall: 0.3·140 N·v over half of 2π·λ·L/ln(18/15)
+    const least = (0.3 * 140 * ((Math.PI * 15 * 90) / 60_000)) / ((Math.PI * 0.3 * 0.015) / Math.log(18 / 15));
+    expect(35 + least).toBeCloseTo(73.29, 2);
+  });
+  test("fails where the bore is too hot even with a cold housing, as with a short end", () => {
+    for (const exposed of ["5 mm", "0 mm"])
+      expect(row({ load: 220, "exposed length": exposed })[verdict]).toMatch(/^fails, bore temperature 12\d %/);
+  });
+  test("is left open by a blank, and told by the housing's conductance alone", () => {
+    expect(row({})[verdict]).toMatch(/^fits/);
+    expect(row({ "exposed length": "0 mm", "housing conductance": 0.1 }).slice(upper)).toEqual(
+      row({ "housing conductance": 0.1 }).slice(upper),
+    );
+  });
+  test("DUTIES tells the upper end where the conductance is not known, and friction's where no way out is", () => {
+    expect(row({ "exposed length": "20 mm" })[upper]).toBeCloseTo(194.3, 1);
+    // limit 82 °C, PV limit 0.17, friction 0.3 over its low figure
+    expect(row({})[upper]).toBeCloseTo(65.53, 2);
   });
 });
