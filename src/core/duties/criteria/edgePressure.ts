@@ -5,6 +5,7 @@ import { percentText } from "../../measure";
 import {
   againstStrength,
   contactWorking,
+  greatestLoad,
   loadWorking,
   onSlope,
   onSlopeOf,
@@ -82,5 +83,8 @@ export const edgePressure = criterion(
     },
   },
   (values, duty) =>
-    together([ratingOf(values), onSlopeOf(values, duty, (layers, slope) => pressureOf(values, layers, slope))]),
+    together([
+      ratingOf(values),
+      onSlopeOf(values, duty, greatestLoad(duty), (layers, slope) => pressureOf(values, layers, slope)),
+    ]),
 );

@@ -1,9 +1,20 @@
 import { edgeContact, EDGEPRESSURE } from "../../loading/edgePressure";
 import { measureText } from "../../measure";
 import { readLine } from "../../teach/working";
-import { contactWorking, loadWorking, onSlope, onSlopeOf, slopeWorking, tilted } from "../model/contacts";
+import type { Values } from "../../grades/model/properties";
+import type { Duty } from "../model/duty";
+import {
+  contactWorking,
+  greatestLoad,
+  leastLoad,
+  loadWorking,
+  onSlope,
+  onSlopeOf,
+  slopeWorking,
+  tilted,
+} from "../model/contacts";
 import type { Layers } from "../model/contacts";
-import { criterion, joined } from "../judging/criterion";
+import { criterion, joined, worse } from "../judging/criterion";
 import type { Finding, Working } from "../judging/criterion";
 import { fitProperties } from "../fit/states";
 
@@ -16,12 +27,12 @@ export const tilt = criterion(
     id: "tilt",
     heading: "tilt",
     kind: "angle",
-    text: "The slope of the shaft at the least clearance of the fit: with both ends of the bush touching it the shaft jams",
+    text: "The slope of the shaft at the least clearance of the fit: with both ends of the bush touching it the shaft jams. At the least load of all steps, under which the edges give way the least, and at the greatest, which bends a shaft of known span the most",
     ...onSlope,
     properties: fitProperties,
     source: { key: "geometry" },
     working: (values, duty) => {
-      const found = tilted(values, duty);
+      const found = tilted(values, duty, harderLoad(values, duty));
       if (!found) return undefined;
       const { layers, slope } = found;
       const layer = { ...layers.least, tilt: slope };
@@ -30,8 +41,23 @@ export const tilt = criterion(
       return joined(loadWorking(layer, duty), slopeWorking(duty, slope), { ...contact, lines: ofDepth }, touchingLines);
     },
   },
-  (values, duty) => onSlopeOf(values, duty, touching),
+  (values, duty) => {
+    const [light, heavy] = atBoth(values, duty);
+    return heavy ? worse(heavy, light) : light;
+  },
 );
+
+/** What is found under the least load and, where it bends the shaft further, under the greatest. */
+function atBoth(values: Values, duty: Duty): readonly [light: Finding, heavy?: Finding] {
+  const light = onSlopeOf(values, duty, leastLoad(duty), touching);
+  if (duty.given.span === undefined) return [light];
+  return [light, onSlopeOf(values, duty, greatestLoad(duty), touching)];
+}
+
+function harderLoad(values: Values, duty: Duty): number {
+  const [light, heavy] = atBoth(values, duty);
+  return heavy && worse(heavy, light) === heavy ? greatestLoad(duty) : leastLoad(duty);
+}
 
 function touching(layers: Layers, value: number): Finding {
   const layer = { ...layers.least, tilt: value };

@@ -15,7 +15,7 @@ import { fitStates, narrowest, widest } from "../fit/states";
 import type { FitStates } from "../fit/states";
 import { fitWorking } from "../fit/working";
 
-/** The bush as an elastic layer under the greatest load, impact included, at the least and at the greatest clearance of its fit. */
+/** The bush as an elastic layer under a load, at the least and at the greatest clearance of its fit. */
 export interface Layers {
   readonly least: Layer;
   readonly greatest: Layer;
@@ -24,15 +24,18 @@ export interface Layers {
 }
 
 /** The greatest load on the bore, N, impact included. */
-function greatestLoad({ steps, restPressure = 0, impactFactor, given }: Duty): number {
+export function greatestLoad({ steps, restPressure = 0, impactFactor, given }: Duty): number {
   const pressure = Math.max(restPressure, ...steps.map(({ bore }) => bore?.pressure ?? 0));
   return pressure * present(given.bore) * present(given.length) * impactFactor;
 }
 
-export function layersOf(values: Values, duty: Duty): Layers | Missing {
+/** The least load of all steps on the bore, N: a blow or a static load does not last. */
+export const leastLoad = ({ steps, given }: Duty): number =>
+  Math.min(...steps.map(({ bore }) => bore?.pressure ?? 0)) * present(given.bore) * present(given.length);
+
+export function layersOf(values: Values, duty: Duty, load = greatestLoad(duty)): Layers | Missing {
   const states = fitStates(values, duty);
   if (isMissing(states)) return states;
-  const load = greatestLoad(duty);
   const { wall, modulus, poisson, ring } = widest(states).course.assembly;
   const layer = (clearance: number): Layer => ({
     load,
@@ -76,15 +79,19 @@ export const againstStrength = (pressure: string, strength: number): Working => 
   known: { σ_c: figure(strength, "pressure", "Compressive strength", "compressiveStrength") },
 });
 
-/** The load F on a layer. */
-export const loadWorking = ({ load }: Layer, { impactFactor: K }: Duty): Working => ({
-  lines: ["F = F_0 * K"],
-  known: {
-    F_0: figure(load / K, "force", "Greatest load on the bore"),
-    K: figure(K, "ratio", "Impact factor"),
-  },
-  between: { F: { unit: "N", text: "Greatest load, impact included" } },
-});
+/** The load F on a layer, the greatest or the least of the duty. */
+export function loadWorking({ load }: Layer, duty: Duty): Working {
+  const { impactFactor: K } = duty;
+  if (load !== greatestLoad(duty)) return { lines: [], known: { F: figure(load, "force", "Least load on the bore") } };
+  return {
+    lines: ["F = F_0 * K"],
+    known: {
+      F_0: figure(load / K, "force", "Greatest load on the bore"),
+      K: figure(K, "ratio", "Impact factor"),
+    },
+    between: { F: { unit: "N", text: "Greatest load, impact included" } },
+  };
+}
 
 /** The slope of the shaft, φ; `load` defines F, which bends it where a span is given. */
 export function slopeWorking(duty: Duty, slope: number): Working {
@@ -107,32 +114,41 @@ export function slopeWorking(duty: Duty, slope: number): Working {
   };
 }
 
-/** By how much a load half way between two like bushes bends the shaft, degrees; 0 without a span. */
-function bendOf(duty: Duty): number | FieldKey {
+/** By how much a load on each of two like bushes bends the shaft half way between them, degrees; 0 without a span. */
+function bendOf(duty: Duty, onBush: number): number | FieldKey {
   const { span, spanDiameter, shaft } = duty.given;
   if (span === undefined) return 0;
   if (spanDiameter === undefined) return "spanDiameter";
   if (shaft === undefined) return "shaft";
   const { modulus } = findMetal("shaft", shaft);
   // each of the two bushes bears half of the load on the shaft
-  const load = 2 * greatestLoad(duty);
+  const load = 2 * onBush;
   return slopesOf({ loadcase: "central", load, span, diameter: spanDiameter, modulus, inner: 0 })[0];
 }
 
 /** What `judge` finds at the slope of the shaft, degrees: what is given and what the load bends it by. A shaft bent beyond small slopes fails. */
-export function onSlopeOf(values: Values, duty: Duty, judge: (layers: Layers, slope: number) => Finding): Finding {
-  const bend = bendOf(duty);
+export function onSlopeOf(
+  values: Values,
+  duty: Duty,
+  load: number,
+  judge: (layers: Layers, slope: number) => Finding,
+): Finding {
+  const bend = bendOf(duty, load);
   if (typeof bend === "number" && bend > steepest) return tooSteep(bend);
-  const layers = layersOf(values, duty);
+  const layers = layersOf(values, duty, load);
   if (isMissing(layers)) return withoutData(layers);
   if (typeof bend === "string") return unstated(bend);
   return judge(layers, (duty.given.slope ?? 0) + bend);
 }
 
 /** Layers and slope of the shaft, degrees, where a working can start from them. */
-export function tilted(values: Values, duty: Duty): { readonly layers: Layers; readonly slope: number } | undefined {
-  const bend = bendOf(duty);
-  const layers = layersOf(values, duty);
+export function tilted(
+  values: Values,
+  duty: Duty,
+  load = greatestLoad(duty),
+): { readonly layers: Layers; readonly slope: number } | undefined {
+  const bend = bendOf(duty, load);
+  const layers = layersOf(values, duty, load);
   if (isMissing(layers) || typeof bend === "string" || bend > steepest) return undefined;
   return { layers, slope: (duty.given.slope ?? 0) + bend };
 }

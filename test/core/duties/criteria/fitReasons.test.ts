@@ -1,6 +1,8 @@
+import { functions } from "../../../../src/core";
 import { readZone } from "../../../../src/core/fit/zones/zone";
 import type { FieldValues } from "../../../../src/core/duties";
 import type { Values } from "../../../../src/core/grades/model";
+import { call, pressedBush } from "../../../support";
 import { between, finding, full, on, resting, said } from "../support";
 
 /** What clearance, grip, tilt and the pressures of a fit say, and beside what they find. */
@@ -135,6 +137,39 @@ describe("a shaft on a slope", () => {
     expect(said("tilt", values, sloping(1.234))).toBe(
       "fails, tilt 1.2 °: both ends of the bush touch the shaft at 0.86 °",
     );
+  });
+  describe("jams at the least load, whatever greater one makes its edges give way", () => {
+    const bush = (more: Readonly<Record<string, unknown>> = {}) =>
+      pressedBush({ temperature: 20, motion: "", rpm: 1, load: 200, "bore zone": "F8", slope: 0.16, ...more });
+    const tiltOf = (duty: unknown) =>
+      call(functions.DUTYCHECKS, [duty, null, "Demo Lovage"])
+        .find(([name]) => name === "tilt")!
+        .slice(1, 6);
+    const alone = tiltOf(bush());
+    test("alone", () => {
+      expect(alone[4]).toBe("fails");
+      // F8 and f7 leave 0.040 mm, atan(0.040/20) = 0.1146°; edges that give way let it tilt a little further
+      expect(alone[1]).toBeGreaterThan(0.1146);
+      expect(alone[1]).toBeLessThan(0.15);
+    });
+    test.each([
+      ["a static load", { "static load": 3000 }],
+      ["an impact factor", { "impact factor": 20 }],
+    ])("beside %s", (_, more) => expect(tiltOf(bush(more))).toEqual(alone));
+    test("beside a later step", () => {
+      const cells = Object.entries({ duty: "Joint", ...Object.fromEntries(bush()), time: 5 });
+      const later = cells.map(([name]) => ({ load: 3000, time: 5 })[name] ?? "");
+      const found = tiltOf([cells.map(([name]) => name), cells.map(([, value]) => value), later]);
+      expect([found[0], found[4]]).toEqual([alone[0], "fails"]);
+      // whose friction leaves the warm bush less clearance
+      expect(found[1]).toBeLessThanOrEqual(alone[1] as number);
+    });
+    test("but at the greatest where that bends the shaft too far", () => {
+      const span = { slope: "", span: 300, "shaft diameter between bushes": 30 };
+      const [light, heavy] = [{}, { "static load": 3000 }].map((more) => tiltOf(bush({ ...span, ...more })));
+      expect([light![4], heavy![4]]).toEqual(["fits", "fails"]);
+      expect((heavy![0] as number) / (light![0] as number)).toBeCloseTo(15, 9);
+    });
   });
   test("that jams fails by its edge pressure too, without a number", () => {
     expect(said("edgePressure", values, sloping(0.86))).toBe("fails, edge pressure: both ends touch the shaft");

@@ -29,7 +29,7 @@ test("two bushes of 600 N bend a solid shaft by what 1200 N half way do; a state
   expect(tiltOf({}).slope / bend(1200)).toBeCloseTo(1, 12);
   expect(tiltOf({ slope: 0.25 }).slope - 0.25).toBeCloseTo(bend(1200), 12);
   const judged: number[] = [];
-  onSlopeOf(elastic, corner({}), (_, slope) => {
+  onSlopeOf(elastic, corner({}), 600, (_, slope) => {
     judged.push(slope);
     return { word: "fits", figures: [] };
   });
