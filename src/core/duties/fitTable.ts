@@ -14,7 +14,8 @@ import { isMissing, rounding, words } from "./judging/criterion";
 import type { Word } from "./judging/criterion";
 import type { Duty } from "./model/duty";
 import { field } from "./model/fields";
-import { bandOf, fitStates, ifNothingKept, leastBy, warmerStates } from "./fit/states";
+import { bandOf } from "./fit/band";
+import { fitStates, ifNothingKept, leastBy, warmerStates } from "./fit/states";
 import type { FitState, FitStates } from "./fit/states";
 import type { NamedDuty } from "./model/namedDuty";
 import { dutiesArg } from "./model/readDuties";
@@ -34,9 +35,14 @@ const isTold = (reason: Reason): reason is string => typeof reason === "string";
 
 const asksLowest = ({ bush }: FitState): boolean => bush < roomTemperature;
 
+/** The figure that bounds the temperature of a state: in a short peak that for short times. */
+const highestKey = ({ surroundings }: FitState, { temperature }: Duty) =>
+  surroundings > temperature.high ? "shortTermTemperature" : "highestTemperature";
+
 /** By which figures of the grade the state fails. */
-function exceeded(state: FitState, values: Values): Reason[] {
-  const { compressiveStrength: strength, highestTemperature: highest, lowestTemperature: lowest } = values;
+function exceeded(state: FitState, values: Values, duty: Duty): Reason[] {
+  const { compressiveStrength: strength, lowestTemperature: lowest } = values;
+  const highest = values[highestKey(state, duty)];
   return [
     strength !== undefined && isCrushed(state, strength) && "overstressed",
     highest !== undefined && state.bush > highest + rounding && "hotter than the grade bears",
@@ -45,11 +51,11 @@ function exceeded(state: FitState, values: Values): Reason[] {
 }
 
 /** The figures that would tell. */
-const unknown = (state: FitState, values: Values): Reason[] =>
+const unknown = (state: FitState, values: Values, duty: Duty): Reason[] =>
   (
     [
       "compressiveStrength",
-      "highestTemperature",
+      highestKey(state, duty),
       ...(asksLowest(state) ? (["lowestTemperature"] as const) : []),
     ] as const
   )
@@ -57,12 +63,13 @@ const unknown = (state: FitState, values: Values): Reason[] =>
     .map((key) => property(key).heading);
 
 /** The word of one state, by what the criteria look for; beyond the grade's temperatures no figure of it holds. */
-function judged(state: FitState, { values }: Grade, { given }: Duty, isSupposed: boolean): FitRow {
+function judged(state: FitState, { values }: Grade, duty: Duty, isSupposed: boolean): FitRow {
+  const { given } = duty;
   const untold = gripUntold(state, given);
   const faults = [clearanceFault(state, given), gripFault(state)];
   const found: readonly (readonly [Word, readonly Reason[]])[] = [
-    ["fails", [...(isSupposed ? [] : faults), ...exceeded(state, values)]],
-    ["no data", unknown(state, values)],
+    ["fails", [...(isSupposed ? [] : faults), ...exceeded(state, values, duty)]],
+    ["no data", unknown(state, values, duty)],
     ["care", [...(isSupposed ? faults : []), untold !== undefined && `${field(untold).heading} not told`]],
   ];
   const [word, reasons] = found.find(([, all]) => all.some(isTold)) ?? (["fits", []] as const);
@@ -97,7 +104,7 @@ function rowsAt(duty: Duty, grade: Grade): FitRow[] {
     // the moment of pressing in is one, however moist the bush
     ...states.filter(({ name }, i) => i === 0 || name !== "assembly").map((state) => judged(state, grade, duty, false)),
     ...ifNothingKept(found, duty.given).map((state) => judged(state, grade, duty, true)),
-    ...warmerFaults(found, duty, warmerStates(found, riseUntold(grade.values, duty), duty)).map((state) =>
+    ...warmerFaults(found, duty, warmerStates(found, riseUntold(grade.values, duty))).map((state) =>
       judged({ ...state, name: `${state.name}, bore warmer` }, grade, duty, true),
     ),
   ];
@@ -146,7 +153,7 @@ export const fitVerdict = ({ word, reasons }: FitRow): string => [word, ...reaso
 export const FITTABLE = formula(
   {
     id: "FITTABLE",
-    text: "The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, running, moist or dried, and cold again after the hottest hold has relaxed it. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care; states that only a bore warmer than its PV implies would fail, as was measured, are added as care. Of bands the harder end counts in each column",
+    text: "The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, in a short peak, running, moist or dried, and all of service again after the hottest hold has relaxed it. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care; states that only a bore warmer than its PV implies would fail, as was measured, are added as care. Of bands the harder end counts in each column",
     args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,
     result: {

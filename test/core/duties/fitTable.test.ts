@@ -163,6 +163,49 @@ describe("after the hottest hold", () => {
     expect(loose!.verdict).toBe("fails, grip lost");
   });
 
+  test("a housing that gives way springs back as the fit relaxes: the wet bore is closer than before the hold", () => {
+    // aluminium 69000 MPa, ν 0.33, 25 mm outside on 23 mm: ch = ((25² + 23²)/(25² − 23²) + 0.33)/69000
+    const [ch, cb] = [(1154 / 96 + 0.33) / 69000, compliance.bush];
+    const soft = { "housing outside": 25, "outside zone": "0.20/0.20", "housing zone": "0/0", moisture: "wet" };
+    const rows = sorrel({ ...soft, temperature: "20 to 80", "share of grip kept": "60 %" });
+    // swelling 2 %, α 8.5e-5 in aluminium 23.6e-6: the hold is the hot, wet one
+    const hot = 0.2 + 23 * (0.02 + 60 * (8.5e-5 - 23.6e-6));
+    const wet = 0.2 + 23 * 0.02;
+    const set = (1 - (ch + cb) / (ch + cb / 0.6)) * hot;
+    const k = 920 / (2500 * 129);
+    const free = (zone: number) => (20 + zone + (k * 0.2) / (ch + cb)) * 1.02;
+    const bore = (S: number) => free(0.04) - (k / cb) * S - (k * (wet - S)) / (ch + cb);
+    expect(least(rows["cold, wet"])).toBeCloseTo(bore(0) - 19.98, 12);
+    expect(least(rows["cold, wet again"])).toBeCloseTo(bore(set) - 19.98, 12);
+    expect(bore(0) - bore(set)).toBeGreaterThan(0.005);
+    const clearance = call(functions.DUTYCHECKS, [
+      pressedBush({ ...soft, temperature: "20 to 80", "share of grip kept": "60 %" }),
+      "",
+      "Demo Sorrel",
+    ]).find(([name]) => name === "clearance")!;
+    expect(clearance[1]).toBe(Math.min(...Object.values(rows).map(least)));
+  });
+
+  test("a short peak is as hot a hold as surroundings that warm: the same clearance in it, and the same grip after it", () => {
+    const fields = { "outside zone": "+0.20/+0.25", "share of grip kept": "60 %" };
+    const peaked = sorrel({ ...fields, temperature: "-20 to 40", "short peak temperature": 80 });
+    const warm = sorrel({ ...fields, temperature: "-20 to 80" });
+    const figures = ({ state: _, verdict: __, ...row }: Row) => row;
+    expect(figures(peaked["short peak"]!)).toEqual(figures(warm.hot!));
+    for (const state of ["cold", "cold again"]) expect(figures(peaked[state]!)).toEqual(figures(warm[state]!));
+    expect(figures(peaked["short peak again"]!)).toEqual(figures(warm["hot again"]!));
+    expect(grip(peaked["cold again"])).toBeLessThan(
+      grip(sorrel({ ...fields, temperature: "-20 to 40" })["cold again"]),
+    );
+  });
+
+  test("in a short peak the grade's short-term highest temperature counts", () => {
+    const at = (peak: number) =>
+      sorrel({ "outside zone": "+0.15/+0.20", temperature: "-20 to 40", "short peak temperature": peak })["short peak"]!
+        .verdict;
+    expect([at(95), at(200)]).toEqual(["fits", "fails, hotter than the grade bears"]);
+  });
+
   test("a share that is not told is shown at both ends, and is care", () => {
     const fields = { "outside zone": "+0.15/+0.20", "share of grip kept": "" };
     const { "cold again": back, "cold again 2": none } = sorrel(fields);
@@ -320,7 +363,7 @@ const worst = (verdicts: readonly string[]) =>
 
 describe("the rows say what the criteria say", () => {
   const fitCriteria = ["clearance", "grip"];
-  const temperatures = ["highest temperature", "bore temperature", "lowest temperature"];
+  const temperatures = ["highest temperature", "bore temperature", "short peak", "lowest temperature"];
   /** The worst row against the worst of the criteria; a state beyond the grade's temperatures is told by those criteria. */
   function expectAgreement(duty: unknown, ...more: unknown[]): void {
     const rows = Object.values(statesOf(duty, ...more));

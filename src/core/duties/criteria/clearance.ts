@@ -21,7 +21,7 @@ export const clearance = criterion(
     id: "clearance",
     heading: "clearance",
     kind: "length",
-    text: "The least running clearance over assembly, cold, hot, wet and cold again, in the worst case of all tolerances, against the least wanted; from a bush dry or humid at assembly where that is not told. Care where it is missed with the bore as much warmer than its PV implies as was measured",
+    text: "The least running clearance over assembly, cold, hot, a short peak, wet, and all of service again after the hottest hold, in the worst case of all tolerances, against the least wanted; from a bush dry or humid at assembly where that is not told. Care where it is missed with the bore as much warmer than its PV implies as was measured",
     asked: "where a zone of the fit or the least clearance wanted is given",
     askedBy: [...fitFields, "leastClearance"],
     fields: [
@@ -36,6 +36,7 @@ export const clearance = criterion(
       "moisture",
       "assemblyMoisture",
       "keptGrip",
+      "peakTemperature",
     ],
     properties: fitProperties,
     source: [
@@ -67,7 +68,7 @@ export const clearance = criterion(
       ];
       const by = riseUntold(values, duty);
       const warm = mayClose(worst.course, by, value - limit)
-        ? warmerStates(found, by, duty).filter((state) => clearanceFault(state, duty.given) !== undefined)
+        ? warmerStates(found, by).filter((state) => clearanceFault(state, duty.given) !== undefined)
         : [];
       if (warm.length === 0) return { word: "fits", ...finding, notes };
       const narrow = leastBy(warm, leastOf);

@@ -42,6 +42,8 @@ export const facePressure = criterion(
       "outer",
       "bore",
       "flangeOutside",
+      "temperature",
+      "peakTemperature",
     ],
     properties: ["staticPressure", "runningPressure", "pressureCurve", "pvLimit", "highestTemperature"],
     source: { key: "geometry", at: "area of a ring" },

@@ -65,6 +65,7 @@ export const grip = criterion(
       "outside",
       "moisture",
       "assemblyMoisture",
+      "peakTemperature",
     ],
     properties: [...fitProperties, "compressiveStrength"],
     source: [
@@ -124,7 +125,7 @@ export const grip = criterion(
     if (untold.includes("assemblyMoisture"))
       return { word: "care", ...judged, say: () => "grip: moisture at assembly not told" };
     const by = riseUntold(values, duty);
-    const warm = warmerStates(found, by, duty).find((state) => gripFault(state) !== undefined);
+    const warm = warmerStates(found, by).find((state) => gripFault(state) !== undefined);
     if (warm) {
       const say = (system: System) => `grip lost when ${warm.name}, ${warmerText(by, system)}`;
       return { word: "care", ...judged, say };

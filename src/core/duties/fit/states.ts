@@ -10,7 +10,7 @@ import type { Duty } from "../model/duty";
 import type { Given } from "../model/fields";
 import { assemblyOf, elasticFigures } from "./assembly";
 import type { Assembly } from "./assembly";
-import { climates, moisturesOf, swellingKey, swellingsAt } from "./climates";
+import { climates, moisturesOf, swellingKey, swellingsAt, withAgain } from "./climates";
 import type { Climate, Moisture } from "./climates";
 import { bushStrain, hottestOf, mismatchOf, shaftStrain } from "./strains";
 import { boreRise } from "../model/temperatures";
@@ -87,7 +87,9 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
   const courses = assembled.map((moisture): Course => {
     const all = climates(duty, rise, swellingOf(inService) - swellingOf(moisture));
     const hottest = hottestOf(assembly, all);
-    return { assembly, ends, assembled: moisture, climates: all, hottest, kept: keptGrip ?? 1 };
+    const kept = keptGrip ?? 1;
+    // where all is kept no state differs after the hold
+    return { assembly, ends, assembled: moisture, climates: kept < 1 ? withAgain(all) : all, hottest, kept };
   });
   return {
     states: allStates(courses),
@@ -100,23 +102,30 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
 export function ifNothingKept({ courses }: FitStates, { keptGrip }: Given): FitState[] {
   if (keptGrip !== undefined) return [];
   return allStates(
-    courses.map((course) => ({ ...course, climates: course.climates.filter(({ isAfter }) => isAfter), kept: 0 })),
+    courses.map((course) => ({
+      ...course,
+      climates: withAgain(course.climates).filter(({ isAfter }) => isAfter),
+      kept: 0,
+    })),
   );
 }
 
 /** The states that a bore changes which is so much warmer than told, K: running, and cold again after it. */
-export function warmerStates({ courses }: FitStates, by: number, duty: Duty): FitState[] {
+export function warmerStates({ courses }: FitStates, by: number): FitState[] {
   if (by === 0) return [];
-  const surroundings = duty.temperature.high;
   const warmer = (climate: Climate): Climate => {
-    const { bush, housing, shaft } = climate;
+    const { surroundings, bush, housing, shaft } = climate;
     if (bush <= surroundings) return climate;
     return { ...climate, bush: bush + by, shaft: shaft + by, housing: housing > surroundings ? housing + by : housing };
   };
   const changed = courses.map((course): Course => {
     const all = course.climates.map(warmer);
     const hottest = hottestOf(course.assembly, all);
-    return { ...course, climates: all.filter(({ bush, isAfter }) => bush > surroundings || isAfter), hottest };
+    return {
+      ...course,
+      climates: all.filter(({ bush, surroundings, isAfter }) => bush > surroundings || isAfter),
+      hottest,
+    };
   });
   return allStates(changed);
 }
@@ -135,13 +144,10 @@ function afterHold(course: Course, interference: number): State {
 }
 
 /** The joint in one state, of a bush and a housing that began with one interference. */
-function jointOf(course: Course, climate: Climate, interference: number): State {
+export function jointOf(course: Course, climate: Climate, interference: number): State {
   const set = climate.isAfter ? afterHold(course, interference).set : 0;
   return stateAt(course.assembly.ring, interference, mismatchOf(course.assembly, climate), set);
 }
-
-const middle = ({ least, greatest }: Limits): number => (least + greatest) / 2;
-const half = ({ least, greatest }: Limits): number => (greatest - least) / 2;
 
 function allStates(courses: readonly Course[]): FitState[] {
   const states: FitState[] = [];
@@ -152,11 +158,12 @@ function allStates(courses: readonly Course[]): FitState[] {
 
 function stateOf(course: Course, climate: Climate): FitState {
   const { assembly, ends, assembled, kept } = course;
-  const { name, bush, housing, shaft, swelling, isAfter } = climate;
+  const { name, surroundings, bush, housing, shaft, swelling, isAfter } = climate;
   const a = extremesAt(course, climate, ends[0]);
   const b = extremesAt(course, climate, ends[1]);
   return {
     name,
+    surroundings,
     bush,
     housing,
     shaft,
@@ -176,7 +183,7 @@ interface Begun {
   readonly interference: number;
   readonly closed: number;
 }
-const begunWith = ({ ring, isPressed }: Assembly, interference: number): Begun => ({
+export const begunWith = ({ ring, isPressed }: Assembly, interference: number): Begun => ({
   interference,
   closed: isPressed ? 0 - boreIn(ring, 0, 0, stateAt(ring, interference, 0, 0)) : 0,
 });
@@ -202,27 +209,6 @@ export function extremesAt(course: Course, climate: Climate, { interference, clo
     grip: joint.interference,
     pressure: joint.pressure,
   };
-}
-
-/**
- * Where the clearance of most assemblies lies: half of each tolerance, joined as a root sum square. Bush and housing first join to
- * the half-width of their interference, ti = √((To/2)² + (Th/2)²), whose effect on the clearance then joins those of bore and shaft.
- */
-export function bandOf(course: Course, climate: Climate): Limits {
-  const { assembly } = course;
-  const { ring, bore, shaft, outside, seat } = assembly;
-  const likely = Math.hypot(half(outside), half(seat));
-  const strain = bushStrain(assembly, climate);
-  const growth = 1 + shaftStrain(assembly, climate);
-  const at = (off: number): number => {
-    const { interference, closed } = begunWith(assembly, middle(outside) - middle(seat) + off);
-    return boreIn(ring, middle(bore) + closed, strain, jointOf(course, climate, interference)) - middle(shaft) * growth;
-  };
-  const [low, high] = [at(-likely), at(likely)];
-  const ofBore = half(bore) * (1 + strain);
-  const ofShaft = half(shaft) * growth;
-  const width = Math.hypot(ofBore, ofShaft, (high - low) / 2);
-  return { least: (low + high) / 2 - width, greatest: (low + high) / 2 + width };
 }
 
 /** R at which the coldest state after the hottest has no interference left: R_e = 1 − δ/δ_hot, then R from R_e. */

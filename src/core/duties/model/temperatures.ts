@@ -62,9 +62,14 @@ export function riseUntold(values: Values, duty: Duty): number {
 export const warmerText = (by: number, system: System): string =>
   `with the bore ${measureText("rise", by, system, 2)} warmer than its PV implies, as was measured`;
 
-/** The temperatures that the bore takes on, from the cold surroundings at rest to the warm ones in motion. */
+/**
+ * The temperatures that the bore takes on, from the cold surroundings at rest to the warm ones in motion, and in a short peak;
+ * beyond its highest temperature a grade states no figure but the peak that it bears.
+ */
 export function boreSpan(values: Values, duty: Duty): Span | PropertyKey {
   const rise = boreRise(values, duty);
   if (typeof rise !== "number") return rise;
-  return { low: duty.temperature.low, high: duty.temperature.high + rise };
+  const { temperature, given } = duty;
+  const peak = Math.min((given.peakTemperature ?? -Infinity) + rise, values.highestTemperature ?? Infinity);
+  return { low: temperature.low, high: Math.max(temperature.high + rise, peak) };
 }

@@ -225,3 +225,20 @@ describe("without a pressure curve the line that rests on a pressure says that i
     expect(line(full, on({ temperature: { low: 20, high: 60 }, load: 60000 }, resting))).not.toContain(caveat);
   });
 });
+
+describe("a short peak", () => {
+  const at = (peakTemperature: number | undefined, base?: FieldValues) =>
+    finding("staticPressure", lowering, on({ load: 6000, peakTemperature }, base ?? resting));
+  test("lowers the limit as far as the curve goes, and no further than the highest temperature", () => {
+    // 60 − 50·(t − 23)/(80 − 23)
+    expect(at(undefined).limit).toBe(60);
+    expect(at(50).limit).toBeCloseTo(60 - (50 * 27) / 57, 12);
+    expect(
+      finding("staticPressure", { ...lowering, highestTemperature: 60 }, on({ peakTemperature: 75 }, resting)).limit,
+    ).toBeCloseTo(60 - (50 * 37) / 57, 12);
+  });
+  test("fails what the surroundings alone let pass", () => {
+    // 6 kN on 20 × 15 mm = 20 MPa; 10 MPa at 80 °C
+    expect([at(undefined).word, at(80).word]).toEqual(["fits", "fails"]);
+  });
+});
