@@ -31,7 +31,7 @@ export function readDuty(form: Form, system: System): ReadDuty {
   const [first, ...later] = eachOf(form, (texts, row) => readRow(texts, keysAt(form, row), system, row > 0));
   const read: ReadDuty = { rows: [washerLoad(form, first), ...later] };
   if (read.rows.some(({ faults, missing }) => missing.length > 0 || Object.keys(faults).length > 0)) return read;
-  return judgeable(read);
+  return judgeable(read, system);
 }
 
 /** A washer's load stands in either of two fields. */
@@ -68,7 +68,7 @@ export function isReadable(key: FieldKey, text: string, system: System): boolean
 }
 
 /** The duty of rows that can be read, or what they have against each other. */
-function judgeable(read: ReadDuty): ReadDuty {
+function judgeable(read: ReadDuty, system: System): ReadDuty {
   let above: FieldValues = {};
   let row = 0;
   try {
@@ -79,7 +79,7 @@ function judgeable(read: ReadDuty): ReadDuty {
       return step;
     });
     row = 0;
-    return { ...read, duty: new NamedDuty(read.rows[0].values.duty ?? unnamed, steps) };
+    return { ...read, duty: new NamedDuty(read.rows[0].values.duty ?? unnamed, steps, system) };
   } catch (error) {
     if (!(error instanceof BushError)) throw error;
     const key = fieldHeadings.find(error.argument);

@@ -66,7 +66,7 @@ describe("costs", () => {
   });
   test("a wear allowance at or above the wall, a volume below the order, a lead time beyond three years: errors of the row", () => {
     expect(told({ wall: 1.5, "wear allowance": 3 })).toContain(
-      "wear allowance must be below the wall of 1.5 mm, got 3",
+      "wear allowance must be below the wall of 1.5 mm, got 3 mm",
     );
     expect(one({ wall: 1.5, "wear allowance": 1.5 }).rank).toBe("not ranked");
     expect(told({ "order quantity": 100, tooling: 5, "planned volume": 99 })).toContain("below the order of 100");

@@ -102,7 +102,7 @@ describe("what is at a bound", () => {
     expect(row({ ...sleeve, "pieces a year": 40 }, "pieces a year")).toMatchObject({ ...none, up: "none" }));
   test("where there is no such duty, the reason is told", () => {
     const { greatest, above, up } = row({ ...sleeve, hours: 10, "wear allowance": 0.2, wall: 1.5 }, "wear allowance");
-    expect([above, up]).toEqual(["no duty", "wear allowance must be below the wall of 1.5 mm, got 1.5"]);
+    expect([above, up]).toEqual(["no duty", "wear allowance must be below the wall of 1.5 mm, got 1.5 mm"]);
     near(greatest, 1.5);
   });
 });

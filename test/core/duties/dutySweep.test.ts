@@ -40,7 +40,7 @@ test("what cannot be read, or lies outside, is an error in its own row", () => {
   expect(errorOf(word!)).toBe('values: bore must be a number or text like "12.5 mm", got "wide"');
   expect(errorOf(below!)).toBe("values: bore must be above 0 mm, got -5");
   expect(errorOf(typed!)).toContain("bore must be in a unit like mm");
-  expect(errorOf(together!)).toBe("values: outside must be above the bore of 24 mm, got 23");
+  expect(errorOf(together!)).toBe("values: outside must be above the bore of 24 mm, got 23 mm");
   expect([together![0], together![1], together![2]]).toEqual([24, "mm", "Plain"]);
   expect(good![5]).toContain("PV 47 %");
   expect(errorOf(sweep("rpm", [0])[0]!)).toContain("static");

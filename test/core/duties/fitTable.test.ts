@@ -487,7 +487,7 @@ describe("answers that are no errors, and errors that are", () => {
     ["no housing", { housing: "" }, "#VALUE!", /^housing is missing/],
     ["no shaft", { shaft: "" }, "#VALUE!", /^shaft is missing/],
     ["no wall", { outside: "" }, "#VALUE!", /^wall is missing/],
-    ["bore not below outside", { bore: 23 }, "#VALUE!", /outside must be above the bore of 23 mm, got 23$/],
+    ["bore not below outside", { bore: 23 }, "#VALUE!", /outside must be above the bore of 23 mm, got 23 mm$/],
     [
       "outside not below the housing's",
       { "housing outside": 23 },

@@ -510,26 +510,45 @@ describe("loads, sizes and fields that do not go together", () => {
       "duties row 2: outer has no place on a flanged bush",
     );
   });
+  test.each([
+    [{ wall: 0.0625, "wear allowance": 0.08 }, "wear allowance must be below the wall of 0.0625 in, got 0.08 in"],
+    [
+      { part: "flanged", wall: 0.0625, "flange outside": 0.8 },
+      "flange outside must be above the bush's outside of 0.875 in, got 0.8 in",
+    ],
+    [{ outside: 0.7 }, "outside must be above the bore of 0.75 in, got 0.7 in"],
+    [
+      { wall: 0.0625, outside: 0.9 },
+      "wall and outside contradict each other: bore 0.75 in + 2 × 0.0625 in is not 0.9 in",
+    ],
+    [
+      { wall: 0.0625, "housing outside": 0.8 },
+      "housing outside must be above the bush's outside of 0.875 in, got 0.8 in",
+    ],
+  ])("sizes that contradict each other are told in the sheet's unit: %j", (sizes, why) => {
+    const card = { load: 40, bore: 0.75, length: 0.75, rpm: 100, temperature: 70, ...sizes };
+    expect(lines(Object.entries(card), "inch")).toEqual([`duties: ${why}`]);
+  });
   test("sizes that contradict each other", () => {
     expect(wrong(more({ wall: 1.5, outside: 20 }))).toBe(
-      "duties row 2: wall and outside contradict each other: bore 15 + 2 × 1.5 is not 20 mm",
+      "duties row 2: wall and outside contradict each other: bore 15 mm + 2 × 1.5 mm is not 20 mm",
     );
     expect(typeof lines(more({ wall: 1.5, outside: 18 }))[0]).toBe("object");
-    expect(wrong(more({ outside: 15 }))).toBe("duties row 2: outside must be above the bore of 15 mm, got 15");
+    expect(wrong(more({ outside: 15 }))).toBe("duties row 2: outside must be above the bore of 15 mm, got 15 mm");
     expect(wrong(more({ wall: 1.5, "housing outside": 18 }))).toBe(
-      "duties row 2: housing outside must be above the bush's outside of 18 mm, got 18",
+      "duties row 2: housing outside must be above the bush's outside of 18 mm, got 18 mm",
     );
     expect(wrong(more({ wall: 1.5, "shaft zone": "-25/-24" }))).toMatch(
       /^duties row 2: bore 15 mm is too small for .*: its least limit would be -10 mm$/,
     );
     expect(wrong(more({ part: "flanged", "flange outside": 15 }))).toBe(
-      "duties row 2: flange outside must be above the bore of 15 mm, got 15",
+      "duties row 2: flange outside must be above the bore of 15 mm, got 15 mm",
     );
     expect(wrong(more({ wall: 1.5, "wear allowance": 1.5 }))).toBe(
-      "duties row 2: wear allowance must be below the wall of 1.5 mm, got 1.5",
+      "duties row 2: wear allowance must be below the wall of 1.5 mm, got 1.5 mm",
     );
     expect(wrong(more({ outside: 18, "wear allowance": 2 }))).toBe(
-      "duties row 2: wear allowance must be below the wall of 1.5 mm, got 2",
+      "duties row 2: wear allowance must be below the wall of 1.5 mm, got 2 mm",
     );
     expect(
       wrong([

@@ -1,4 +1,3 @@
-import { mustBe } from "../../errors";
 import { checkFeature, limitsIn } from "../../fit/zones/iso286";
 import type { Limits } from "../../fit/zones/iso286";
 import { heldAtEnds } from "../../fit/lame";
@@ -6,9 +5,11 @@ import type { Ring } from "../../fit/lame";
 import { findMetal } from "../../fit/metals";
 import type { Metal } from "../../fit/metals";
 import type { Values } from "../../grades/model/properties";
+import type { System } from "../../kinds";
 import { present } from "../../present";
 import type { Missing } from "../judging/criterion";
 import type { FieldKey, Given } from "../model/fields";
+import { misfit } from "../model/misfit";
 
 /** A bush, its housing and its shaft, by limits of size before the bush is pressed in; mm. */
 export interface Assembly {
@@ -85,12 +86,12 @@ export function assemblyOf(values: Values, given: Given): Assembly | Missing {
 }
 
 /** Zones that no class of ISO 286 has, or that leave no size, and metals that are not known, are told when the duty is read. */
-export function checkFit(given: Given): void {
+export function checkFit(given: Given, system: System): void {
   const { bore, housingOutside } = given;
   const thickness = wallOf(given);
   const seat = bore === undefined || thickness === undefined ? undefined : bore + 2 * thickness;
   if (seat !== undefined && housingOutside !== undefined && housingOutside <= seat)
-    throw mustBe("housing outside", `above the bush's outside of ${seat} mm`, housingOutside);
+    throw misfit("housing outside", "above the bush's outside", seat, housingOutside, system);
   for (const key of fitFields) {
     const zone = given[key];
     const { heading, feature, of } = zoneOf[key];

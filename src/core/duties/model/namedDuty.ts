@@ -1,5 +1,6 @@
 import { Band } from "../../band";
 import { clash } from "../../errors";
+import type { System } from "../../kinds";
 import { present } from "../../present";
 import { cornerOf } from "./bandPoints";
 import { dutyOf } from "./duty";
@@ -22,10 +23,11 @@ export class NamedDuty {
   /** One duty for each corner of the bands; one where there is none. */
   readonly corners: readonly Duty[];
 
-  /** With a corner's number that corner alone. */
+  /** In the system of its sheet, in which its faults are told. With a corner's number that corner alone. */
   constructor(
     readonly name: string,
     readonly steps: readonly StepValues[],
+    readonly system: System = "metric",
     corner?: number,
   ) {
     const first = present(steps[0]);
@@ -66,7 +68,7 @@ export class NamedDuty {
       low = Math.min(low, temperature.low);
       high = Math.max(high, temperature.high);
     }
-    checkWhole(first, { low, high });
+    checkWhole(first, { low, high }, this.system);
     const [one, ...more] = rows.map(({ motion, given }) => stepOf(part, motion, given));
     return dutyOf(part, [present(one), ...more], { low, high }, first, restPressure(part, first));
   }

@@ -58,7 +58,7 @@ export function readDuties(cells: Cell[][], system: System, name: string): DutyT
       if (hasNames && given === "") throw clash("duty", "duty is missing");
       if (given !== "" && seen.has(given.toLowerCase()))
         throw clash("duty", `duty "${given}" stands above already: steps of one duty stand below each other`);
-      return { ...line, duty: dutyOfRows(given, rows, at) };
+      return { ...line, duty: dutyOfRows(given, rows, system, at) };
     } catch (error) {
       if (!(error instanceof BushError)) throw error;
       return { ...line, duty: error.argument === name ? error : at(error, first) };
@@ -88,6 +88,7 @@ const isNamedAs = ([first]: Group, { values: { duty } }: DutyRow): boolean =>
 function dutyOfRows(
   name: string,
   rows: readonly DutyRow[],
+  system: System,
   at: (error: BushError, row: DutyRow) => BushError,
 ): NamedDuty {
   let above: FieldValues = {};
@@ -100,7 +101,7 @@ function dutyOfRows(
       throw error instanceof BushError ? at(error, row) : error;
     }
   });
-  return new NamedDuty(name, steps);
+  return new NamedDuty(name, steps, system);
 }
 
 /** The argument by which every function takes duties. */

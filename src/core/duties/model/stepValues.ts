@@ -1,12 +1,13 @@
-import { clash, isMissing, mustBe } from "../../errors";
+import { clash, isMissing } from "../../errors";
 import type { Span } from "../../formula";
 import type { Motion } from "../../grades/model/limits";
 import { motions } from "../../grades/model/limits";
-import { measureText } from "../../measure";
+import type { System } from "../../kinds";
 import { present } from "../../present";
 import { checkFit, wallOf } from "../fit/assembly";
 import { field, fieldKeys, isAskedFor, parts } from "./fields";
 import type { FieldKey, FieldValues, Given, Part } from "./fields";
+import { misfit, sizeText } from "./misfit";
 
 /** A row of a duty with what it takes over from the row above. */
 export interface StepValues {
@@ -125,30 +126,31 @@ const byCase = new Map<string, { readonly required: readonly FieldKey[]; readonl
 const requiredOf = (part: Part, motion: Motion) => present(byCase.get(part + motion)).required;
 const misplacedIn = (part: Part, motion: Motion) => present(byCase.get(part + motion)).misplaced;
 
-function checkBore(bore: number, { wall, outside, flangeOutside }: Given): void {
-  if (outside !== undefined && outside <= bore) throw mustBe("outside", `above the bore of ${bore} mm`, outside);
+function checkBore(bore: number, { wall, outside, flangeOutside }: Given, system: System): void {
+  if (outside !== undefined && outside <= bore) throw misfit("outside", "above the bore", bore, outside, system);
   if (flangeOutside !== undefined && flangeOutside <= bore)
-    throw mustBe("flange outside", `above the bore of ${bore} mm`, flangeOutside);
-  if (wall !== undefined && outside !== undefined && Math.abs(bore + 2 * wall - outside) > 1e-6 * outside)
-    throw clash("wall", `wall and outside contradict each other: bore ${bore} + 2 × ${wall} is not ${outside} mm`);
+    throw misfit("flange outside", "above the bore", bore, flangeOutside, system);
+  if (wall === undefined || outside === undefined || Math.abs(bore + 2 * wall - outside) <= 1e-6 * outside) return;
+  const [a, b, sum] = [bore, wall, outside].map((size) => sizeText(size, system));
+  throw clash("wall", `wall and outside contradict each other: bore ${a} + 2 × ${b} is not ${sum}`);
 }
 
-function checkWall(given: Given): void {
+function checkWall(given: Given, system: System): void {
   const { bore, flangeOutside, allowance } = given;
   const wall = wallOf(given);
   if (wall === undefined) return;
   if (flangeOutside !== undefined && bore !== undefined && flangeOutside <= bore + 2 * wall)
-    throw mustBe("flange outside", `above the bush's outside of ${bore + 2 * wall} mm`, flangeOutside);
+    throw misfit("flange outside", "above the bush's outside", bore + 2 * wall, flangeOutside, system);
   if (allowance !== undefined && allowance >= wall)
-    throw mustBe("wear allowance", `below the wall of ${measureText("length", wall, "metric")}`, allowance);
+    throw misfit("wear allowance", "below the wall", wall, allowance, system);
 }
 
-/** How the fields of one duty stand to each other, and to the temperatures of all its steps. */
-export function checkWhole(given: Given, temperature: Span): void {
+/** How the fields of one duty stand to each other, and to the temperatures of all its steps; told in the sheet's units. */
+export function checkWhole(given: Given, temperature: Span, system: System): void {
   const { bore, peakTemperature } = given;
-  if (bore !== undefined) checkBore(bore, given);
-  checkFit(given);
-  checkWall(given);
+  if (bore !== undefined) checkBore(bore, given, system);
+  checkFit(given, system);
+  checkWall(given, system);
   if (peakTemperature !== undefined && peakTemperature < temperature.high)
     throw clash("short peak temperature", "short peak temperature must not be below the surroundings' warmer end");
   if ((given.runningTime === undefined) !== (given.restTime === undefined))

@@ -52,7 +52,7 @@ export function withField(
     above = step.values;
     return step;
   });
-  return new NamedDuty(duty.name, steps, corner);
+  return new NamedDuty(duty.name, steps, duty.system, corner);
 }
 
 /** The duty with values of its own in all steps, such as the sizes of another part; `dropped` fields are left out first. */
@@ -64,5 +64,5 @@ export function withValues(duty: NamedDuty, own: FieldValues, dropped: readonly 
     above = step.values;
     return step;
   });
-  return new NamedDuty(duty.name, steps);
+  return new NamedDuty(duty.name, steps, duty.system);
 }
