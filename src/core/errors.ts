@@ -12,7 +12,7 @@ export class BushError extends Error {
     // an answer to bad input, as many as a table has rows: where in our code it arose is nobody's question and most of its cost
     const depth = Error.stackTraceLimit;
     Error.stackTraceLimit = 0;
-    super(message.length > longest ? `${message.slice(0, longest - 1)}…` : message);
+    super(message.length > longest ? shortened(message) : message);
     Error.stackTraceLimit = depth;
   }
 }
@@ -20,6 +20,16 @@ export class BushError extends Error {
 /** Hosts cut a longer message off. */
 const longest = 120;
 const longestFound = 28;
+
+/** What was found stands at the end and stays; what is accepted is left out in front of it, of a list whole items. */
+function shortened(message: string): string {
+  const got = message.lastIndexOf(", got ");
+  const found = message.length - got < 2 * longestFound ? message.slice(got) : "";
+  const room = longest - found.length - 3;
+  const item = message.lastIndexOf(", ", room);
+  const rest = item > room - longestFound ? `${message.slice(0, item)}, …` : `${message.slice(0, room + 2)}…`;
+  return rest + found;
+}
 
 /** What was found, short enough for a message. */
 export function show(found: unknown): string {

@@ -1,9 +1,11 @@
 import { Band, inOneUnit, splitEnds, splitTolerance } from "../band";
 import { checkDomain } from "../domain";
-import { BushError, checkLength, clash, mustBe, orList, show } from "../errors";
+import { checkLength, clash, mustBe, orList, show } from "../errors";
+import type { BushError } from "../errors";
 import type { Cell } from "../formula";
 import { kinds } from "../kinds";
 import type { Kind, System } from "../kinds";
+import { unknownName } from "../names";
 import { splitNumber } from "../numbers";
 import { readSpan } from "../span";
 import { checkNumeral, readQuantity } from "../units/quantity";
@@ -122,7 +124,7 @@ function readWords(name: string, { words }: Entry, text: string): readonly strin
   if (!words) return list;
   return list.map((given) => {
     const found = words.find((word) => word.toLowerCase() === given.toLowerCase());
-    if (found === undefined) throw new BushError("value", name, `${name} "${given}" is none of: ${words.join(", ")}`);
+    if (found === undefined) throw clash(name, unknownName(name, given, words, `known: ${words.join(", ")}`));
     return found;
   });
 }

@@ -562,9 +562,16 @@ describe("loads, sizes and fields that do not go together", () => {
     expect(wrong(more({ "hardness [HRC]": 45 }))).toBe('duties row 2: hardness must be in HB, got "HRC"');
     expect(one(more({ hardness: "250 HBW" })).values.hardness).toBe(250);
   });
-  test("words out of no list", () => {
-    expect(wrong(more({ shaft: "granite" }))).toMatch(/^duties row 2: shaft must be "hardened steel", /);
-    expect(wrong(more({ media: "water, lava" }))).toMatch(/^duties row 2: media "lava" is none of: water, /);
+  test("words out of no list: what was found, the nearest, or as many as there is room for", () => {
+    expect(wrong(more({ "shaft material": "brass" }))).toMatch(
+      /^duties row 2: shaft must be "hardened steel", .*…, got "brass"$/,
+    );
+    expect(wrong(more({ media: "water, watr" }))).toBe('duties row 2: media "watr" is unknown; nearest: water');
+    expect(wrong(more({ media: "beer" }))).toMatch(
+      /^duties row 2: media "beer" is unknown; known: water, .*, fuels, …$/,
+    );
+  });
+  test("words out of a list", () => {
     expect(one(more({ media: "Water; fuels" })).values.media).toEqual(["water", "fuels"]);
     expect(one(more({ wet: true })).values.moisture).toBe("wet");
     expect(one(more({ "load turns with the shaft": "yes" })).values.loadTurns).toBe("yes");
