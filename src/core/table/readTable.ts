@@ -82,7 +82,7 @@ export function readTable<const L extends EntryList, S = object>(cells: Cell[][]
 
 /** The heading row with its columns, and what stands below it in digits and points. */
 function layOut<L extends EntryList>(cells: Cell[][], reading: Reading<L>) {
-  const isOne = isCard(cells, reading);
+  const isOne = hasHeadingsDown(cells, reading);
   const rows = isOne ? turned(cells) : cells;
   const top = Math.max(
     0,
@@ -116,12 +116,17 @@ const wordKinds: ReadonlySet<string> = new Set(["text", "choice", "list", "zone"
 export const placeOf = (name: string, number: number, { isCard: isOne }: { readonly isCard: boolean }): string =>
   isOne ? name : `${name} row ${number}`;
 
-/** Two columns with a known heading in each of their first two rows, and none beside the first. */
-function isCard<L extends EntryList>(cells: Cell[][], { headings }: Reading<L>): boolean {
+/** Whether it is a card: a known heading in front of each of the first two rows, and none beside the first. More than two columns are none. */
+function hasHeadingsDown<L extends EntryList>(cells: Cell[][], { headings, name }: Reading<L>): boolean {
   const filled = cells.filter((row) => !isSpareRow(row));
   const names = (cell: Cell | undefined) => typeof cell === "string" && keyOf(cell, headings) !== undefined;
-  const [first, second] = filled;
-  return first?.length === 2 && second !== undefined && names(first[0]) && !names(first[1]) && names(second[0]);
+  const [[first, ...beside] = [], [second] = []] = filled;
+  if (beside.length === 0 || !names(first) || beside.some(names) || !names(second)) return false;
+  if (beside.length === 1) return true;
+  throw clash(
+    name,
+    `${name} has headings down its first column: a card has two columns, a table its headings in its first row`,
+  );
 }
 
 const turned = (cells: Cell[][]): Cell[][] => {

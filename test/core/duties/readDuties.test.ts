@@ -131,6 +131,14 @@ describe("a table", () => {
 
 describe("a card", () => {
   const card = heading.map((name, i) => [name, row[i]]);
+  test.each([
+    ["units", ["", "N", "mm", "mm", "1/min", "°C"]],
+    ["another duty", row],
+  ])("with %s in a third column is none, and no table either", (_, third) =>
+    expect(() => read(card.map((line, i) => [...line, third[i]]))).toThrow(
+      "duties has headings down its first column: a card has two columns, a table its headings in its first row",
+    ),
+  );
   test("is a duty down two columns", () => {
     expect(one(card).values).toEqual(one([heading, row]).values);
     expect(one([["load [lbf]", 40.5], ...card.slice(2)]).values.load).toBeCloseTo(40.5 * 4.4482216152605, 10);
