@@ -1,17 +1,19 @@
 import { BushError, clash, noDatum } from "../errors";
-import { formula, Measure, UnitLabel } from "../formula";
+import { formula } from "../formula";
 import type { Answer, Cell, TableArg } from "../formula";
-import type { Kind, System } from "../kinds";
+import type { System } from "../kinds";
 import { unknownName } from "../names";
 import { splitHeading } from "../table/heading";
 import { readFilled } from "../table/readFilled";
 import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./judging/choose";
 import { field, fieldHeadings, fieldKeys } from "./model/fields";
-import type { FieldKey, FieldValues } from "./model/fields";
+import type { FieldKey } from "./model/fields";
 import { judge } from "./judging/judge";
 import { dutiesArg, readOwn } from "./model/readDuties";
 import { verdictOf, verdictText } from "./judging/verdict";
 import { stepsLikeFirst, withField } from "./model/withField";
+import { valueAndUnit } from "./sheet/inputs";
+import type { Value } from "./sheet/inputs";
 
 const valuesArg = {
   kind: "table",
@@ -29,10 +31,9 @@ function namedBy(heading: string): { key: FieldKey; unit?: string | undefined } 
   throw noDatum("heading", unknownName("heading", name, known, "give one of a table of duties, as load"));
 }
 
-/** A value as it was read, with its unit; words and bands as they were typed. */
-function cellAndUnit(key: FieldKey, cell: Cell, value: unknown): [Answer, Answer] {
-  const { kind } = field(key);
-  if (typeof value === "number") return [new Measure(value, kind as Kind), new UnitLabel(kind as Kind)];
+/** A value as it was read, with its unit; what could not be read as it was typed. */
+function cellAndUnit(key: FieldKey, cell: Cell, value: Value | undefined, system: System): [Answer, Answer] {
+  if (value !== undefined) return valueAndUnit(key, value, system);
   return [cell instanceof BushError ? cell : String(cell ?? ""), ""];
 }
 
@@ -76,16 +77,16 @@ export const DUTYSWEEP = formula(
     const held = key === "grade" ? undefined : chooseGrade(chosen, grade, grades);
     const moved = stepsLikeFirst(chosen, key);
     return values.map((cell) => {
-      let value: unknown;
+      let value: Value | undefined;
       try {
-        value = readFilled(field(key), cell, unit, system, readOwn);
+        value = readFilled(field(key), cell, unit, system, readOwn) as Value | undefined;
         if (value === undefined) return ["", "", "", "", "", ""];
-        const swept = withField(chosen, key, value as FieldValues[FieldKey], moved);
+        const swept = withField(chosen, key, value, moved);
         const judged = held ?? chooseGrade(swept, undefined, grades);
         const checks = judge(judged, swept);
         const verdict = verdictOf(checks);
         return [
-          ...cellAndUnit(key, cell, value),
+          ...cellAndUnit(key, cell, value, system),
           judged.name,
           verdict.use ?? "",
           verdict.governing.criterion.heading,
@@ -93,7 +94,7 @@ export const DUTYSWEEP = formula(
         ];
       } catch (error) {
         if (!(error instanceof BushError)) throw error;
-        return [...cellAndUnit(key, cell, value), held?.name ?? "", "", "", ofValues(error)];
+        return [...cellAndUnit(key, cell, value, system), held?.name ?? "", "", "", ofValues(error)];
       }
     });
   },

@@ -28,11 +28,32 @@ test("the heading may be any that a table of duties has, with its unit", () => {
 
 test("a value is read as in a duty: text with its unit, words, spans and bands", () => {
   expect(sweep("load", ["0.3 kN"])[0]!.slice(0, 2)).toEqual([300, "N"]);
-  expect(sweep("temperature", ["5 to 45"])[0]!.slice(0, 2)).toEqual(["5 to 45", ""]);
   expect(sweep("shaft", ["hardened steel", "soft steel"]).map((row) => String(row[5]).split(",")[0])).toEqual([
     ...["fits", "no data"],
   ]);
   expect(sweep("load", ["300 to 800"])[0]![5]).toBe("fails, PV 126 %");
+});
+
+test("every value is told in the sheet's unit: bands, spans and words too", () => {
+  const told = (heading: string, values: readonly unknown[], units: "metric" | "inch" = "metric") =>
+    call(functions.DUTYSWEEP, [card(sleeve), heading, [values], null, "Plain", plainGrades], units)
+      .slice(1)
+      .map((row) => row.slice(0, 2));
+  expect(told("load [lbf]", ["20 to 40", "20 ± 5", 20])).toEqual([
+    ["88.96443 to 177.9289", "N"],
+    ["66.72332 to 111.2055, likely 88.96443", "N"],
+    [convert(20, "lbf", "N"), "N"],
+  ]);
+  expect(told("temperature [°F]", ["50 to 86", 50])).toEqual([
+    ["10 to 30", "°C"],
+    [10, "°C"],
+  ]);
+  expect(told("temperature [°C]", ["10 to 30"], "inch")).toEqual([["50 to 86", "°F"]]);
+  expect(told("shaft zone", ["f7", "-0.0254/0 mm"], "inch")).toEqual([
+    ["f7", ""],
+    ["0/-0.001 in", ""],
+  ]);
+  expect(told("media", ["Fuels;water"])).toEqual([["fuels, water", ""]]);
 });
 
 test("what cannot be read, or lies outside, is an error in its own row", () => {

@@ -42,7 +42,7 @@ describe("inputs as read", () => {
     [{ load: "200 to 400" }, "load", "200 to 400", "N"],
     [{ load: "300 ± 20 %" }, "load", "240 to 360, likely 300", "N"],
     [{ temperature: "5 to 45" }, "temperature", "5 to 45", "°C"],
-    [{ temperature: 23 }, "temperature", "23", "°C"],
+    [{ temperature: 23 }, "temperature", 23, "°C"],
     [{ media: "water, fuels" }, "media", "water, fuels", ""],
     [{ "design factor": "1.2 to 1.8" }, "design factor", "1.2 to 1.8", ""],
   ])("%j: %s %s %s", (fields, what, result, unit) => expect(inputOf(fields, what)).toEqual([result, unit]));

@@ -17,7 +17,7 @@ import { heldValues } from "../model/withField";
 import { wordLine } from "./rows";
 import type { Line } from "./rows";
 
-type Value = NonNullable<FieldValues[FieldKey]>;
+export type Value = NonNullable<FieldValues[FieldKey]>;
 
 /** Every field that the duty gives, as read; then what an empty one was taken as, where a criterion that was asked looks at it. */
 export function inputLines(duty: NamedDuty, checks: readonly Check[], system: System): Line[] {
@@ -35,14 +35,17 @@ const inputLine = (key: FieldKey, place: string, value: Value, system: System): 
 };
 
 /** A value of a field and its unit, in the sheet's units. */
-function valueAndUnit(key: FieldKey, value: Value, system: System): [Answer, Answer] {
+export function valueAndUnit(key: FieldKey, value: Value, system: System): [Answer, Answer] {
   const { kind } = field(key);
   if (typeof value === "number") return [new Measure(value, kind as Kind), new UnitLabel(kind as Kind)];
   if (value instanceof Band) return [bandText(value, kind as Kind, system), new UnitLabel(kind as Kind)];
   if (value instanceof Deviations) return [value.toString(system), ""];
-  if (kind === "span") return [ends(value as Span, "temperature", system), new UnitLabel("temperature")];
+  if (kind === "span") return [spanValue(value as Span, system), new UnitLabel("temperature")];
   return [Array.isArray(value) ? value.join(", ") : String(value), ""];
 }
+
+const spanValue = (span: Span, system: System): Answer =>
+  span.low === span.high ? new Measure(span.low, "temperature") : ends(span, "temperature", system);
 
 const plain = (value: number, kind: Kind, system: System): number =>
   Number((isDimensional(kind) ? fromWorking(kind, value, system) : value).toPrecision(7));
