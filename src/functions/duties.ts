@@ -44,7 +44,7 @@ export function DUTYRANK(duties: any[][], duty?: any[][], grades?: any[][], unit
   return answer(functions.DUTYRANK, [duties, duty, grades, units]);
 }
 /**
- * For each number of one duty how far it may move down and up, all else equal, before the verdict's word changes, and the criterion that turns it; "none" where it turns nothing within its bounds or, where those are open, from a thousandth to a thousand times the value. Temperatures: one moves as one, of two each as far as the other. A band moves as a whole, in proportion, the others are held. A number moves in all steps that share it. "Not monotone": further out the verdict turns back. Answers the verdict as it is, then one number per row
+ * For each number of one duty how far it may move down and up, all else equal, before the verdict's word changes, and the criterion that turns it; "none" where it turns nothing within its bounds or, where those are open, from a thousandth to a thousand times the value. Temperatures: one moves as one, of two each as far as the other. A band moves as a whole, in proportion, the others are held. A number moves in all steps that share it. "At it alone": that bound has this word, and nothing lies beyond. "Not monotone": further out the verdict turns back. Answers the verdict as it is, then one number per row
  * @customfunction DUTYROOM
  * @param duties Duties; a heading row (duty, load, bore, length, rpm, temperature …, units in brackets: "load [lbf]") and one row per duty, or a card with its headings down the first of two columns
  * @param [duty] Name of the duty, or its number in the table, steps counted once; not needed where there is one

@@ -64,7 +64,7 @@ describe("DUTYROOM", () => {
             expect([label, wordOf(judged(at(label, inside), name).verdict)]).toEqual([label, word]);
             // at the end of its domain a number is as far out as it can be
             const outside = way < 0 && limit === ends[label] ? at(label, limit) : at(label, limit + off);
-            expect([label, wordOf(judged(outside, name).verdict)]).toEqual([label, beyond]);
+            expect([label, wordOf(judged(outside, name).verdict)]).toEqual([label, wordOf(String(beyond))]);
           }
       },
       150,

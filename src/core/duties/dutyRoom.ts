@@ -44,18 +44,19 @@ function worstRank({ values }: Grade, { corners }: NamedDuty): number {
   return worst;
 }
 
-/** The limit on one side, the word beyond it and what stops there. */
+/** The limit on one side, the word beyond it, or at it where nothing lies beyond, and what stops there. */
 function sideOf(moved: Moved, number: Movable, way: Way): Answer[] {
   const turn = turnOf(moved, number.value, pathOf(number, way));
   if (!turn) return ["", "", "none"];
-  const { at, word, stoppedBy, isMonotone } = turn;
-  return [new Measure(at, number.kind), word ?? "no duty", isMonotone ? stoppedBy : `${stoppedBy}; not monotone`];
+  const { at, isEnd, word, stoppedBy, isMonotone } = turn;
+  const beyond = word && isEnd ? `${word}, at it alone` : (word ?? "no duty");
+  return [new Measure(at, number.kind), beyond, isMonotone ? stoppedBy : `${stoppedBy}; not monotone`];
 }
 
 export const DUTYROOM = formula(
   {
     id: "DUTYROOM",
-    text: 'For each number of one duty how far it may move down and up, all else equal, before the verdict\'s word changes, and the criterion that turns it; "none" where it turns nothing within its bounds or, where those are open, from a thousandth to a thousand times the value. Temperatures: one moves as one, of two each as far as the other. A band moves as a whole, in proportion, the others are held. A number moves in all steps that share it. "Not monotone": further out the verdict turns back',
+    text: 'For each number of one duty how far it may move down and up, all else equal, before the verdict\'s word changes, and the criterion that turns it; "none" where it turns nothing within its bounds or, where those are open, from a thousandth to a thousand times the value. Temperatures: one moves as one, of two each as far as the other. A band moves as a whole, in proportion, the others are held. A number moves in all steps that share it. "At it alone": that bound has this word, and nothing lies beyond. "Not monotone": further out the verdict turns back',
     args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,
     result: {

@@ -85,13 +85,13 @@ describe("what is at a bound", () => {
     const { least, down, greatest, above, up } = row({ ...sleeve, "impact factor": 1 }, "impact factor");
     expect([least, down, greatest, above, up]).toEqual(["", "none", 1, "care", "shock"]);
   });
-  test("a bound at which the verdict turns is the limit itself", () => {
+  test("a bound at which the verdict turns is the limit itself, and has the other word alone", () => {
     const { least, below, down } = row({ ...sleeve, "impact factor": 2 }, "impact factor");
-    expect([least, below, down]).toEqual([1, "fits", "shock"]);
+    expect([least, below, down]).toEqual([1, "fits, at it alone", "shock"]);
   });
   test("a shaft at rest has another criterion, so that 0 itself is the limit", () => {
     const { least, below, down } = row(sleeve, "rpm", "Bare");
-    expect([least, below, down]).toEqual([0, "no data", "static pressure"]);
+    expect([least, below, down]).toEqual([0, "no data, at it alone", "static pressure"]);
   });
   test("a number that is 0", () => {
     const { value, greatest, above, up } = row({ ...sleeve, load: "0 N" }, "load");

@@ -61,6 +61,7 @@ describe("turnOf", () => {
     const limit = 7.123456789012345;
     expect(turn(moved(until(limit, fits, fails)))).toEqual({
       at: limit,
+      isEnd: false,
       word: "fails",
       stoppedBy: "makes fails",
       isMonotone: true,
@@ -98,7 +99,7 @@ describe("turnOf", () => {
   });
   test("where the end of the path alone is different, that is the limit, also of a number below 0", () => {
     const cold = moved((value) => (value < 0 ? fits : fails));
-    expect(turnOf(cold, -1, [-0.5, 0])!.at).toBe(0);
+    expect(turnOf(cold, -1, [-0.5, 0])).toMatchObject({ at: 0, isEnd: true });
     expect(cold.asked).toBeLessThan(120);
   });
   test.each([

@@ -18,8 +18,10 @@ export interface Moved {
 
 /** Where the word of a verdict turns. */
 export interface Turn {
-  /** The last value at which the word holds. */
+  /** The last value at which the word holds, or the end of the path that alone has another. */
   readonly at: number;
+  /** Whether it is that end. */
+  readonly isEnd: boolean;
   /** The word beyond it; none where there is no duty. */
   readonly word: Word | undefined;
   /** The criterion that turned it, or why there is no duty beyond. */
@@ -65,13 +67,14 @@ export function turnOf(moved: Moved, start: number, path: readonly number[]): Tu
   const off = 1e-7 * Math.max(Math.abs(last), Math.abs(start));
   const end = present(path[path.length - 1]);
   // where the end of the path alone is different, that is the limit
-  const at = beyond === end && Math.abs(last - end) <= 1e-15 * Math.abs(start) ? end : last;
+  const isEnd = beyond === end && Math.abs(last - end) <= 1e-15 * Math.abs(start);
+  const at = isEnd ? end : last;
   const after = seenFrom(moved, beyond, isUp ? Math.min(beyond + off, end) : Math.max(beyond - off, end));
-  if (after instanceof BushError) return { at, word: undefined, stoppedBy: after.message, isMonotone };
+  if (after instanceof BushError) return { at, isEnd, word: undefined, stoppedBy: after.message, isMonotone };
   // the worst of the worse side is what turns a verdict
   const isWorse = words.indexOf(after.word) < here;
   const { governing } = isWorse ? after : (seenFrom(moved, last, isUp ? last - off : last + off) as Verdict);
-  return { at, word: after.word, stoppedBy: governing.criterion.heading, isMonotone };
+  return { at, isEnd, word: after.word, stoppedBy: governing.criterion.heading, isMonotone };
 }
 
 /** The verdict at a value. Criteria that turn together do so a rounding apart; which of them governs is seen farther off. */
