@@ -4,6 +4,7 @@ import { decisionPage } from "../book/record/decision";
 import { standingCautions } from "../core/grades/cautionsOf";
 import { BushError } from "../core/errors";
 import type { Cell } from "../core/formula";
+import { readDuties } from "../core/duties";
 import { parseGrades } from "../core/grades/model";
 import { systems } from "../core/kinds";
 import type { System } from "../core/kinds";
@@ -18,7 +19,7 @@ import { record } from "./record";
 
 const usage = `Usage: bushcell check duties.csv [--grades own.csv] [--allow-care]
        bushcell offers offers.csv … --duties duties.csv [--duty name] [--grades own.csv] [--rates rates.csv] [--decision [--out decision.html]] [--allow-care]
-       bushcell record duties.csv --duty name [--grades own.csv] [--out record.html]
+       bushcell record duties.csv [--duty name] [--grades own.csv] [--out record.html]
 All:   [--units metric|inch] [--decimal comma|point] [--table]
 
 check judges each duty of a file by every criterion, with its own grade or with the best. offers judges and ranks the
@@ -100,8 +101,7 @@ function runCommand(name: string | undefined, files: string[], setting: Setting,
     throw new Refusal("--out goes with record and with offers --decision");
   if (name === "offers" && file !== undefined && given.duties !== undefined)
     return runOffers(files, given.duties, setting, streams);
-  if (name === "record" && only !== undefined && given.duty !== undefined)
-    return runRecord(only, given.duty, setting, streams);
+  if (name === "record" && only !== undefined) return runRecord(only, setting, streams);
   throw new Refusal(usage);
 }
 
@@ -111,15 +111,30 @@ function oneOf<T extends string>(option: string, word: string, words: readonly T
   return found;
 }
 
-function runRecord(file: string, duty: string, setting: Setting, { out, err }: Streams): number {
+function runRecord(file: string, setting: Setting, { out, err }: Streams): number {
   const { given, system, decimals } = setting;
   const grades = ownGrades(setting, err);
   const table = dutyTableOf(file);
   say(table, err);
-  const page = refusingIn(table, () => record(cellsOf(table, "duties", decimals, system), duty, grades, system));
+  const cells = cellsOf(table, "duties", decimals, system);
+  const page = refusingIn(table, () => {
+    if (given.duty === undefined) checkOneDuty(file, cells, system);
+    return record(cells, given.duty, grades, system);
+  });
   if (given.out === undefined) out(page);
   else writePage(given.out, page);
   return 0;
+}
+
+/** Names of a longer list would hide what the message says. */
+const mostTold = 20;
+
+function checkOneDuty(file: string, cells: Cell[][], system: System): void {
+  const { lines } = readDuties(cells, system, "duties");
+  if (lines.length === 1) return;
+  const names = lines.slice(0, mostTold).map(({ name }, i) => (name === "" ? `number ${i + 1}` : `"${name}"`));
+  if (lines.length > mostTold) names.push("…");
+  throw new Refusal(`--duty is missing: ${file} holds ${lines.length} duties, ${names.join(", ")}`);
 }
 
 function writePage(file: string, page: string): void {

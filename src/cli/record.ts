@@ -5,12 +5,21 @@ import type { Cell } from "../core/formula";
 import type { System } from "../core/kinds";
 import { answer } from "../edge/sheet";
 
-/** A page with what DUTYSHEET answers for a duty; throws what the function refuses. */
-export function record(cells: Cell[][], duty: string, grades: Cell[][] | undefined, system: System): string {
+/** A number in the table is typed as text like a name. */
+const numberOr = (duty: string | undefined): string | number | null =>
+  duty !== undefined && /^[1-9]\d*$/.test(duty) ? Number(duty) : (duty ?? null);
+
+/** A page with what DUTYSHEET answers for a duty, which a table of one need not name; throws what the function refuses. */
+export function record(
+  cells: Cell[][],
+  duty: string | undefined,
+  grades: Cell[][] | undefined,
+  system: System,
+): string {
   const refuse = (code: string, message = code): never => {
     throw new BushError("value", "duty", message);
   };
-  const lines = answer(functions.DUTYSHEET, [cells, duty, null, grades, system], { error: refuse }) as (
+  const lines = answer(functions.DUTYSHEET, [cells, numberOr(duty), null, grades, system], { error: refuse }) as (
     string | number
   )[][];
   return recordPage(lines);
