@@ -89,7 +89,9 @@ test("what cannot be told is asked for; the option answers it; a table that mixe
   expect(Number(rowsOf(run("check", file("comma.csv", comma)).out)[0]!["pressure [MPa]"])).toBeCloseTo(1180 / 310, 4);
   const mixed = run("check", file("mixed.csv", `${comma}B;Demo Medlar;1,180.5;15;20;120;20\n`));
   expect([mixed.code, mixed.err]).toEqual([2, expect.stringContaining("has a decimal comma (line 2, bore)")]);
-  expect(run("check", file("comma.csv", comma), "--decimal", "point").err).toContain("has no decimal point");
+  expect(run("check", file("comma.csv", comma), "--decimal", "point").err).toContain(
+    'line 2, bore "15,5" has no decimal point, which was asked for',
+  );
   expect(run("check", open, "--decimal", "dot").err).toContain("--decimal must be comma or point");
 });
 

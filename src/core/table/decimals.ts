@@ -68,14 +68,13 @@ export function markOf(marks: Marks, name: string, wanted: Decimals | undefined)
 }
 
 function checkOneMark({ comma, point }: Marks, name: string, known: DecimalMark | undefined): void {
-  const against = known && { comma: point, point: comma }[known];
-  if (against)
-    throw clash(name, `${against.place} ${show(against.text)} has no decimal ${known}: the table mixes both`);
-  if (known === undefined && comma && point)
+  if (comma && point)
     throw clash(
       name,
       `${show(comma.text)} has a decimal comma (${comma.place}), ${show(point.text)} a point (${point.place})`,
     );
+  const other = known && (known === "comma" ? point : comma);
+  if (other) throw clash(name, `${other.place} ${show(other.text)} has no decimal ${known}, which was asked for`);
 }
 
 /**

@@ -28,10 +28,11 @@ test("where nothing decides, cells stay, are read as wanted, or it is asked", ()
 });
 
 test("two that contradict each other, or what is wanted, are an error", () => {
-  expect(() => read(["1,25", "1.25"])).toThrow(
-    '"1,25" has a decimal comma (row 1, load), "1.25" a point (row 2, load)',
-  );
-  expect(() => read(["1.25"], "comma")).toThrow('row 1, load "1.25" has no decimal comma: the table mixes both');
-  expect(() => read(["1,25"], "point")).toThrow('row 1, load "1,25" has no decimal point: the table mixes both');
+  for (const wanted of [undefined, "comma", "point"] as const)
+    expect(() => read(["1,25", "1.25"], wanted)).toThrow(
+      '"1,25" has a decimal comma (row 1, load), "1.25" a point (row 2, load)',
+    );
+  expect(() => read(["1.25"], "comma")).toThrow('row 1, load "1.25" has no decimal comma, which was asked for');
+  expect(() => read(["1,25"], "point")).toThrow('row 1, load "1,25" has no decimal point, which was asked for');
   expect(read(["1,25"], "comma")).toEqual(["1.25"]);
 });
