@@ -64,5 +64,4 @@ test("a number that outgrew all numbers is ∞ in a text", () => {
   expect(message(call(functions.SHAFTSLOPE, ["overhung", 1, 200, 1e-200, 206000, 60]))).toBe(
     "load bends the shaft by ∞°, at most 5° is small enough for the theory of beams",
   );
-  expect(call(functions.VERDICT, ["PA66", 1e308, 1e308, 20])).toEqual([[expect.stringMatching(/^fails, .* ∞ %/)]]);
 });

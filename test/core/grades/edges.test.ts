@@ -240,3 +240,12 @@ describe("sizing at its edges", () => {
     ]);
   });
 });
+
+test("a use that no per cent tells any more is told in words", () => {
+  // the PV limit of this grade at 23 °C is 0.13 MPa·m/s
+  const said = (pressure: number, speed: number) =>
+    call(functions.VERDICT, ["Demo Sorrel", pressure, speed, 23])[0]![0];
+  expect(said(1e300, 1e300)).toBe("fails, PV far beyond its limit");
+  expect(said(1.3e5, 1)).toBe("fails, PV far beyond its limit");
+  expect(said(1.2e5, 1)).toBe("fails, PV 92307692 %");
+});

@@ -66,12 +66,16 @@ export function verdictText(checks: readonly Check[], system: System, verdict = 
   return text;
 }
 
+/** A use from which on per cents say nothing, nor whether a number can still hold it. */
+const beyondTelling = 1e6;
+
 /** A check in a few words, its numbers in the sheet's units; `inPercent` where its words were said already. */
 export function reasonOf(check: Check, system: System, inPercent = false): string {
   const { criterion, word, use, say } = check;
   if (say && !inPercent) return say(system);
   if (word === "no data") return missingReason(criterion.heading, missingText(check));
-  return use === undefined ? criterion.heading : `${criterion.heading} ${percentText(use)}`;
+  if (use === undefined) return criterion.heading;
+  return use < beyondTelling ? `${criterion.heading} ${percentText(use)}` : `${criterion.heading} far beyond its limit`;
 }
 
 /** "speed" where the speed limit is missing, "wear life: wear rate high" where the heading does not name it. */
