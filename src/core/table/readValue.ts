@@ -94,9 +94,14 @@ function readNumber(
   system: System,
 ): number | Band {
   const name = entry.heading;
-  if (typeof cell === "string") checkLength(name, cell);
-  const band = entry.band && typeof cell === "string" ? readBand(entry, kind, cell, unit, system) : undefined;
-  if (band) return band;
+  if (typeof cell === "string") {
+    checkLength(name, cell);
+    if (entry.band) {
+      const band = readBand(entry, kind, cell, unit, system);
+      if (band) return band;
+    } else if ((splitEnds(cell) ?? splitTolerance(cell))?.every(splitNumber))
+      throw mustBe(name, "one value, no band", cell);
+  }
   const value = readIn(name, kind, cell, unit, system);
   checkDomain(name, { ...entry, kind }, value, system, cell);
   return value;

@@ -441,7 +441,11 @@ describe("bands", () => {
   test("temperatures are two ends that both occur, never a band", () => {
     const duty = one([heading, row]);
     expect([duty.values.temperature, duty.bands]).toEqual([{ low: 5, high: 45 }, []]);
-    expect(wrong(more({ "short peak temperature": "60 to 70" }))).toContain("short peak temperature must be");
+    for (const peak of ["60 to 70", "60 ± 5", "60 ± 5 %", "140 °F to 150 °F"])
+      expect(wrong(more({ "short peak temperature": peak }))).toBe(
+        `duties row 2: short peak temperature must be one value, no band, got "${peak}"`,
+      );
+    expect(wrong(more({ "short peak temperature": "60 to the limit" }))).toContain("must be in a unit like °C or °F");
   });
   test("every corner is judged, each criterion at its worst", () => {
     const banded = one([heading, ["B", "300 to 600", "15 to 20", 15, "40 to 60", 23]]);
