@@ -63,6 +63,67 @@ describe("FITTABLE", () => {
   });
 });
 
+describe("a band is told at its hardest corner", () => {
+  const pressed = {
+    ...{ bore: 15, length: 18, wall: 1.5, rpm: 30, temperature: "10 to 40", shaft: "hardened steel" },
+    ...{ housing: "carbon steel", "housing outside": 35, "bore zone": "D10", "outside zone": "+0.12/+0.16" },
+    ...{ "housing zone": "H7", "shaft zone": "h8" },
+  };
+  const told = (criterion: string, fields: Fields) =>
+    rows(functions.DUTYCHECKS, [card(fields), null, "Demo Medlar"]).get(criterion)!;
+  const sheet = (criterion: string, fields: Fields) =>
+    call(functions.DUTYSHEET, [card(fields), null, "Demo Medlar"]).filter(([section]) => section === criterion);
+  /** The band says what its harder end says, of which the milder one says less. */
+  const isHarder = (criterion: string, fields: Fields, harder: Fields, milder: Fields) => {
+    const [band, hard, mild] = [fields, harder, milder].map((more) => told(criterion, { ...pressed, ...more }));
+    expect(band).toEqual(hard);
+    expect(band).not.toEqual(mild);
+  };
+
+  test.each(["load", "rpm"])("grip that %s does not move: the share at which it is lost, the hoop stress", (field) => {
+    const [low, high] = field === "load" ? [100, 900] : [10, 40];
+    const band = { load: 300, [field]: `${low} to ${high}` };
+    isHarder("grip", band, { load: 300, [field]: high }, { load: 300, [field]: low });
+    const corner = sheet("grip", { ...pressed, ...band }).find(([, what]) => what === "worst corner");
+    expect(corner![4]).toMatch(new RegExp(`^${field} ${high}`));
+  });
+  test("grip that is held with care: where less of it is left", () => {
+    const swinging = { load: 300, bore: 20, length: 20, swing: 40, cycles: 2, temperature: "-5 to 40" };
+    const { rpm: _, ...still } = pressed;
+    const fields = { ...still, ...swinging, housing: "aluminium alloy", "housing outside": 45 };
+    const [band, thin, thick] = ["1.5 to 3", 1.5, 3].map((wall) =>
+      told("grip", { ...fields, wall, "moisture at assembly": "dry" }),
+    );
+    expect(band).toEqual(thick);
+    expect(thick![0]).toBeLessThan(thin![0] as number);
+  });
+  test("a crushed bush: where it is crushed the most", () =>
+    isHarder(
+      "grip",
+      { load: 300, "outside zone": "+0.6/+0.8", wall: "1.5 to 2" },
+      { load: 300, "outside zone": "+0.6/+0.8", wall: 2 },
+      { load: 300, "outside zone": "+0.6/+0.8", wall: 1.5 },
+    ));
+  test("clearance that the load does not move: what is left with nothing of the press fit kept", () => {
+    const { rpm: _, ...still } = pressed;
+    const cold = {
+      ...{ ...still, swing: 40, cycles: 10, temperature: "-20 to 15", length: 15, "housing outside": 60 },
+      ...{ "outside zone": "+0.05/+0.08", "moisture at assembly": "dry", moisture: "humid" },
+    };
+    const [band, light, heavy] = ["100 to 900", 100, 900].map((load) => told("clearance", { ...cold, load }));
+    expect(light![0]).toBe(heavy![0]);
+    expect(light).not.toEqual(heavy);
+    expect(band).toEqual(heavy);
+  });
+  test("bore temperature that the PV implies: the hotter of the ways out", () => {
+    const way = { "housing conductance": 50, friction: 0.05, load: 300 };
+    isHarder("bore temperature", { ...way, wall: "1 to 2" }, { ...way, wall: 2 }, { ...way, wall: 1 });
+    expect(told("bore temperature", { ...pressed, ...way, wall: 1 })[0]).toBe(
+      told("bore temperature", { ...pressed, ...way, wall: 2 })[0],
+    );
+  });
+});
+
 describe("DUTYROOM", () => {
   const roomOf = (fields: Fields, label: string, grade = "Plain") => {
     const [value, , least, , down, greatest, , up] = rows(functions.DUTYROOM, [

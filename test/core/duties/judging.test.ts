@@ -29,6 +29,17 @@ describe("the worse of two findings", () => {
       finding({ word: "fails", value: 91, limit: 90 }),
     ],
     ["one with a room before one without", finding({ value: 5, limit: 0 }), finding({ value: 1 })],
+    [
+      "care by the room that it says to leave, where its limit is held",
+      finding({ word: "care", value: 1, limit: 0, room: () => [1] }),
+      finding({ word: "care", value: 2, limit: 0, room: () => [2] }),
+    ],
+    [
+      "where that ties by what else is told, to a rounding",
+      finding({ word: "care", room: () => [1 + 1e-11, -0.6] }),
+      finding({ word: "care", room: () => [1, -0.5] }),
+    ],
+    ["and where uses tie", finding({ use: 0.5, room: () => [-60] }), finding({ use: 0.5, room: () => [-50] })],
   ])("%s", (_, bad, good) => {
     expect(worse(bad, good)).toBe(bad);
     expect(worse(good, bad)).toBe(bad);

@@ -96,6 +96,7 @@ export const boreTemperature = criterion(
     const found = worse(implied, paths);
     return {
       ...found,
+      room: () => [-greatestRise(values, duty)],
       notes: (system, finding) => [...(found.notes?.(system, finding) ?? []), ...both(system, implied, values, duty)],
     };
   },
@@ -120,6 +121,12 @@ function endsText(surroundings: number, least: number, greatest: number, system:
   const [low, high] = [least, greatest].map((rise) => measureText("temperature", surroundings + rise, system, 4));
   if (greatest === Infinity) return `${low} or more`;
   return low === high ? present(low) : `${low} to ${high}`;
+}
+
+/** By the ways out for the heat, which are told also where the PV limit implies more. */
+function greatestRise(values: Values, duty: Duty): number {
+  const rises = pathRises(values, duty);
+  return rises === undefined || isMissing(rises) ? 0 : rises.greatest;
 }
 
 /** By the PV limit of the grade. */

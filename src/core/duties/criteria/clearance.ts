@@ -70,11 +70,19 @@ export const clearance = criterion(
       const warm = mayClose(worst.course, by, value - limit)
         ? warmerStates(found, by).filter((state) => clearanceFault(state, duty.given) !== undefined)
         : [];
-      if (warm.length === 0) return { word: "fits", ...finding, notes };
+      // what is told without being judged counts where corners of a band are as narrow
+      const room = () => [value - limit, ...leastSupposed(found, duty.given)];
+      if (warm.length === 0) return { word: "fits", ...finding, notes, room };
       const narrow = leastBy(warm, leastOf);
       const say = (system: System) =>
         `clearance ${measureText("length", leastOf(narrow), system, 3)} when ${narrow.name} ${warmerText(by, system)}`;
-      return { word: "care", ...finding, notes, say };
+      return {
+        word: "care",
+        ...finding,
+        notes,
+        say,
+        room: () => [value - limit, leastOf(narrow), ...leastSupposed(found, duty.given)],
+      };
     }
     const say = (system: System) => {
       const told = measureText("length", value, system, 3);
@@ -92,24 +100,34 @@ const leastOf = (state: FitState): number => state.clearance.least;
 function ifNoneKept(found: FitStates, given: Given, system: System): string[] {
   const loosened = ifNothingKept(found, given);
   if (!loosened.some((state) => clearanceFault(state, given) !== undefined)) return [];
-  const least = Math.min(...loosened.map(leastOf));
+  const least = leastOf(leastBy(loosened, leastOf));
   return [`${measureText("length", least, system, 3)} with nothing of the press fit kept`];
 }
 
 const { thickness } = misses.direction;
 
-/** The wall alone may grow more than the coefficient of the grade says, which is taken alike in all directions. */
-function ifThicker({ states }: FitStates, given: Given, system: System): string[] {
-  const thicker = states.map((state) => {
+/** The narrowest state where the wall alone grows more than the coefficient of the grade says, which is taken alike in all directions. */
+function thicker({ states }: FitStates): FitState {
+  const grown = states.map((state) => {
     const { ring, expansion } = state.course.assembly;
     const growth = (ring.outside - ring.bore) * (thickness - 1) * expansion * (state.bush - assemblyTemperature);
     const { least, greatest } = state.clearance;
     return { ...state, clearance: { least: least - Math.max(0, growth), greatest } };
   });
-  const narrow = leastBy(thicker, leastOf);
+  return leastBy(grown, leastOf);
+}
+
+function ifThicker(found: FitStates, given: Given, system: System): string[] {
+  const narrow = thicker(found);
   if (clearanceFault(narrow, given) === undefined) return [];
   const told = measureText("length", leastOf(narrow), system, 3);
   return [
     `${told} when ${narrow.name} where its wall grows ${thickness} times as much through its thickness, as pressed plates did`,
   ];
 }
+
+/** The least clearances with nothing kept of a press fit whose share is not told, and with a wall that grows more. */
+const leastSupposed = (found: FitStates, given: Given): number[] => [
+  Math.min(Infinity, ...ifNothingKept(found, given).map(leastOf)),
+  leastOf(thicker(found)),
+];

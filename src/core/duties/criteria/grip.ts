@@ -41,11 +41,18 @@ const tooMuch = misses.keptTooMuch.nearTransition;
 
 /** Shares extrapolated from short holds came out too high: said where a share that is so much too high would lose the grip. */
 const extrapolated = (kept: number | undefined, needed: number): string[] =>
-  kept === undefined || kept / tooMuch >= needed
-    ? []
-    : [
+  kept !== undefined && mayBeLost(kept, needed)
+    ? [
         `lost where less than ${percentText(needed)} of the press fit is kept; shares extrapolated from short holds were up to ${tooMuch} times too high`,
-      ];
+      ]
+    : [];
+const mayBeLost = (kept: number, needed: number): boolean => kept / tooMuch < needed;
+
+/** The share that is needed, where it is told. */
+function toldShare(found: FitStates, { keptGrip = 0 }: Given): number {
+  const needed = neededShare(found);
+  return mayBeLost(keptGrip, needed) ? needed : 0;
+}
 
 export const grip = criterion(
   {
@@ -107,16 +114,21 @@ export const grip = criterion(
     const strength = values.compressiveStrength;
     if (strength === undefined) return lacking("compressiveStrength", least.grip);
     const tightest = leastBy(states, ({ stress }) => -stress);
-    const squeezed = () => `hoop stress ${percentText(tightest.stress / strength)} of the compressive strength`;
+    const squeeze = tightest.stress / strength;
+    const squeezed = () => `hoop stress ${percentText(squeeze)} of the compressive strength`;
     const figures = [...found.figures, "compressiveStrength"] as const;
-    if (isCrushed(tightest, strength))
-      return { word: "fails", ...finding, figures, say: () => `grip: crushed when ${tightest.name}, ${squeezed()}` };
+    if (isCrushed(tightest, strength)) {
+      const say = () => `grip: crushed when ${tightest.name}, ${squeezed()}`;
+      return { word: "fails", ...finding, figures, say, room: () => [0, -squeeze] };
+    }
     const notes = () => [
       `least when ${least.name}`,
       `at most ${squeezed()}, when ${tightest.name}`,
       ...extrapolated(duty.given.keptGrip, neededShare(found)),
     ];
-    const judged = { ...finding, figures, notes } as const;
+    // care leaves the grip held; what else is told counts where corners of a band are as loose
+    const room = () => [least.grip, -toldShare(found, duty.given), -squeeze];
+    const judged = { ...finding, figures, notes, room } as const;
     const untold = states.map((state) => gripUntold(state, duty.given));
     if (untold.includes("keptGrip")) {
       const say = () => `grip: lost where less than ${percentText(neededShare(found))} of the press fit is kept`;

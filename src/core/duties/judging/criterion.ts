@@ -23,6 +23,11 @@ export interface Finding {
   readonly upper?: number | undefined;
   /** How far the value takes up the limit; 1 is just held. */
   readonly use?: number | undefined;
+  /**
+   * Where neither word nor use tells two corners of a band apart: what is left before the limit, then before what else is
+   * told, the least the worse. Else what is missed is beyond its limit, and what fits within.
+   */
+  readonly room?: (() => readonly number[]) | undefined;
   /** The figure that the limit comes from, or that is missing. */
   readonly property?: PropertyKey | undefined;
   /** The field of the duty that is missing. */
@@ -147,6 +152,7 @@ export const inFigures = (
   limit,
   upper,
   use,
+  room: undefined,
   property,
   field: undefined,
   say: undefined,
@@ -191,19 +197,30 @@ export const isMissing = <T extends object>(found: T | Missing): found is Missin
 export const withoutData = (missing: Missing, value?: number): Finding =>
   "field" in missing ? unstated(missing.field, value) : lacking(missing.property, value);
 
-/** The worse of two findings of one criterion: by its word, then by its use or, where there is none, by its room. */
+/** The worse of two findings of one criterion: by its word, then by its use, then by its room. */
 export function worse<F extends Finding>(a: F, b: F): F {
   const step = words.indexOf(a.word) - words.indexOf(b.word);
   if (step !== 0) return step < 0 ? a : b;
-  if (a.use !== undefined || b.use !== undefined) return (a.use ?? -1) >= (b.use ?? -1) ? a : b;
-  return roomOf(a) <= roomOf(b) ? a : b;
+  const [use, other] = [a.use ?? -1, b.use ?? -1];
+  if (use !== other) return use > other ? a : b;
+  return moreRoom(a, b) <= 0 ? a : b;
 }
 
-/** From the value to the limit; below 0 by how much it is missed. */
-function roomOf({ word, value, limit }: Finding): number {
-  if (value === undefined || limit === undefined) return Infinity;
+/** By how much the first of two findings of one word has more room, where they first differ; 0 where they tell the same. */
+export function moreRoom(a: Finding, b: Finding): number {
+  const [rooms, others] = [roomOf(a), roomOf(b)];
+  for (const [i, room] of rooms.entries()) {
+    const more = room - (others[i] ?? room);
+    if (Math.abs(more) > rounding) return more;
+  }
+  return 0;
+}
+
+function roomOf({ room, word, value, limit }: Finding): readonly number[] {
+  if (room) return room();
+  if (value === undefined || limit === undefined) return [Infinity];
   const gap = Math.abs(limit - value);
-  return word === "fits" ? gap : -gap;
+  return [word === "fits" ? gap : -gap];
 }
 
 /** The worst of what was found of several things, with the reasons of all that are as bad. */
@@ -217,7 +234,7 @@ export function together(findings: readonly Finding[]): Finding {
     figures.push(...finding.figures);
     if (finding.say && finding.word === worst.word) says.push(finding.say);
   }
-  const { word, value, limit, upper, use, property, field, tell, notes, caveat } = worst;
+  const { word, value, limit, upper, use, room, property, field, tell, notes, caveat } = worst;
   const say = says.length > 1 ? (system: System) => says.map((one) => one(system)).join("; ") : says[0];
-  return { word, figures, value, limit, upper, use, property, field, say, tell, notes, caveat } satisfies Whole;
+  return { word, figures, value, limit, upper, use, room, property, field, say, tell, notes, caveat } satisfies Whole;
 }

@@ -6,6 +6,7 @@ import type { Work } from "../../teach/worksheet";
 import { labelOf } from "../../teach/worksheet";
 import { fromWorking } from "../../units/scale";
 import { assess } from "../judging/assess";
+import { moreRoom } from "../judging/criterion";
 import type { Check } from "../judging/criterion";
 import { originOf } from "../dutyChecks";
 import { found } from "../judging/judge";
@@ -42,7 +43,8 @@ export function variedIn({ values }: Grade, { corners }: NamedDuty, checks: read
   const others = corners.length > 1 ? corners.map((corner) => assess(values, corner)) : [];
   const differs = (worst: Check) => (all: readonly Check[]) => {
     const other = found(all, worst.criterion.id);
-    return other?.word !== worst.word || other.value !== worst.value || other.limit !== worst.limit;
+    if (other?.word !== worst.word || other.value !== worst.value || other.limit !== worst.limit) return true;
+    return moreRoom(other, worst) !== 0;
   };
   return new Set(checks.filter((check) => others.some(differs(check))));
 }
