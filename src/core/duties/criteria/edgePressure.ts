@@ -42,6 +42,24 @@ function pressureOf(values: Values, layers: Layers, tilt: number): Finding {
   return { word, ...found, say };
 }
 
+/** Rating and pressure: where the rating alone has the word, what the pressure takes up stays told beside it. */
+function beside(rating: Finding, pressure: Finding): Finding {
+  const { say, use } = pressure;
+  const isRated = rating.word !== "no data" && worse(rating, pressure) === rating;
+  if (!isRated || use === undefined || rating.say === undefined) return together([rating, pressure]);
+  const rated = rating.say;
+  const told = say ?? (() => `edge pressure ${percentText(use)}`);
+  return {
+    ...pressure,
+    word: rating.word,
+    // a poor rating fails whatever the pressure: no ratio tells by how much
+    use: rating.word === "fails" ? undefined : use,
+    room: () => [-use],
+    figures: [...rating.figures, ...pressure.figures],
+    say: (system) => `${rated(system)}; ${told(system)}`,
+  };
+}
+
 /** Both figures over the compressive strength. */
 const shares = (strength: number): Working => ({
   lines: ["w_low = p_low / σ_c", "w_high = p_high / σ_c"],
@@ -66,25 +84,25 @@ export const edgePressure = criterion(
     ],
     working: (values, duty) => {
       const found = tilted(values, duty);
-      const rating = ratingOf(values);
-      if (!found || rating.word === "no data") return undefined;
+      if (!found || values.edgeLoad === undefined) return undefined;
       const { layers, slope } = found;
       const pressure = pressureOf(values, layers, slope);
       if (pressure.value === undefined || pressure.limit === undefined) return undefined;
       const layer = { ...layers.greatest, tilt: slope };
+      const { lines, known } = againstStrength("p_high", pressure.limit);
+      const { use } = beside(ratingOf(values), pressure);
       return joined(
         loadWorking(layer, duty),
         slopeWorking(duty, slope),
         contactWorking(EDGEPRESSURE, layer, layers.states, "greatest"),
         shares(pressure.limit),
-        // a rating that is worse than the pressure is what was found
-        ...(worse(rating, pressure) === rating ? [] : [againstStrength("p_high", pressure.limit)]),
+        { lines: use === undefined ? lines.filter((one) => !one.startsWith("u = ")) : lines, known },
       );
     },
   },
   (values, duty) =>
-    together([
+    beside(
       ratingOf(values),
       onSlopeOf(values, duty, greatestLoad(duty), (layers, slope) => pressureOf(values, layers, slope)),
-    ]),
+    ),
 );

@@ -1,9 +1,10 @@
 import { functions } from "../../../../src/core";
+import { Band } from "../../../../src/core/band";
 import { readZone } from "../../../../src/core/fit/zones/zone";
 import type { FieldValues } from "../../../../src/core/duties";
 import type { Values } from "../../../../src/core/grades/model";
 import { call, pressedBush } from "../../../support";
-import { between, finding, full, on, resting, said } from "../support";
+import { between, finding, full, line, on, resting, said } from "../support";
 
 /** What clearance, grip, tilt and the pressures of a fit say, and beside what they find. */
 const values: Values = { ...full, expansion: 8.5e-5, expansionStep: 0, compressiveModulus: 2500, poisson: 0.4 };
@@ -174,6 +175,38 @@ describe("a shaft on a slope", () => {
   test("that jams fails by its edge pressure too, without a number", () => {
     expect(said("edgePressure", values, sloping(0.86))).toBe("fails, edge pressure: both ends touch the shaft");
     expect(finding("edgePressure", values, sloping(0.86)).value).toBeUndefined();
+  });
+  describe("whose rating for edge load has the word keeps the figures of its pressure", () => {
+    const at = (load: FieldValues["load"]) => still(-0.5, 0.1, { slope: 0.1, load });
+    const rated = (edgeLoad: Values["edgeLoad"], load: FieldValues["load"]) =>
+      finding("edgePressure", { ...values, edgeLoad }, at(load));
+    const { value, limit, use } = rated("good", 300);
+    test("in full where it is care, also in the verdict", () => {
+      expect(use).toBeGreaterThan(0.1);
+      expect(use).toBeLessThan(1);
+      const text = `care, edge load fair; edge pressure ${Math.round(100 * use!)} %`;
+      expect(rated("fair", 300)).toMatchObject({ word: "care", value, limit, use, property: "compressiveStrength" });
+      expect(said("edgePressure", { ...values, edgeLoad: "fair" }, at(300))).toBe(text);
+      expect(line({ ...values, edgeLoad: "fair" }, at(300)).startsWith(text)).toBe(true);
+    });
+    test("without a use where it fails", () =>
+      expect(rated("poor", 300)).toMatchObject({ word: "fails", value, limit, use: undefined }));
+    test.each(["fair", "poor"] as const)("over a band at its hardest corner: %s", (rating) =>
+      expect(rated(rating, new Band(100, 300) as never)).toMatchObject({ value, limit }),
+    );
+    test("beside the words of a pressure that is care", () => {
+      const text = /edge load poor; edge pressure \d+ % to \d+ % of the compressive strength/;
+      const weak = { ...values, edgeLoad: "poor", compressiveStrength: value! * 0.95 } as const;
+      expect(said("edgePressure", weak, at(300))).toMatch(text);
+    });
+    test.each(["fair", "poor"] as const)("and is worked to what was found: %s", (rating) => {
+      const sloping = at(300).corners[0]!;
+      const { lines } = finding("edgePressure", values, sloping).criterion.working!(
+        { ...values, edgeLoad: rating },
+        sloping,
+      )!;
+      expect(lines.slice(-3).filter((one) => /^[VZu] = /.test(one))).toHaveLength(rating === "fair" ? 3 : 2);
+    });
   });
   test.each(["edgePressure", "peakPressure"])("without a compressive strength %s is no data", (id) => {
     const { compressiveStrength: _, ...unknown } = values;
