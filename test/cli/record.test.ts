@@ -14,6 +14,10 @@ const duties = [[...dutyHeadings], ...dutyCells.map((row) => [...row])] as Cell[
 const names = duties.slice(1).flatMap((row) => (row[dutyHeadings.indexOf("duty")] as string | null) ?? []);
 const sheetOf = (name: string) =>
   answer(functions.DUTYSHEET, [duties, name, null, null, "metric"], textHost).slice(1) as (string | number)[][];
+/** What stands in each tag of a page, or of the part of it behind a heading. */
+const insideOf = (page: string, tag: string): string[] =>
+  [...page.matchAll(new RegExp(`<${tag}>(.*?)</${tag}>`, "g"))].map(([, inner]) => inner!);
+const sourcesOf = (page: string) => insideOf(page.split("<h2>Sources</h2>")[1]!, "li");
 
 test("the record of every greenhouse duty shows each number of DUTYSHEET's answer, once worked out, else as it is", () => {
   expect(names.length).toBeGreaterThan(20);
@@ -30,6 +34,52 @@ test("the record of every greenhouse duty shows each number of DUTYSHEET's answe
         ]).toEqual([name, section, what, true]);
     }
   }
+});
+
+test.each(["metric", "inch"] as const)("its table of criteria has the sheet's own units: %s", (units) => {
+  const table = duties.map((row) =>
+    row.map((cell) => (/^[+-][\d.]+\/[+-][\d.]+$/.test(String(cell)) ? `${String(cell)} mm` : cell)),
+  );
+  const seen = new Set<unknown>();
+  for (const name of names) {
+    const page = record(table, name, undefined, units);
+    const rows = insideOf(page, "tr").map((row) => insideOf(row, "td"));
+    const checks = answer(functions.DUTYCHECKS, [table, name, null, null, units], textHost).slice(1);
+    for (const [heading, value, limit, unit, , word] of checks) {
+      if (String(word).startsWith("not ")) continue;
+      const shown = (cell: unknown) =>
+        typeof cell === "number" ? `${Number(cell.toPrecision(6))} ${unit as string}`.trim() : "";
+      const [, asked, borne] = rows.find(([criterion]) => criterion === heading)!;
+      expect([name, heading, asked, borne]).toEqual([name, heading, shown(value), shown(limit)]);
+      seen.add(unit);
+    }
+  }
+  const kinds = units === "inch" ? ["°F", "psi", "in", "psi·ft/min", "h"] : ["°C", "MPa", "mm", "MPa·m/s", "h"];
+  expect([...seen]).toEqual(expect.arrayContaining(kinds));
+});
+
+describe("the list of sources", () => {
+  const duty = { duty: "Roller", load: 300, bore: 20, length: 20, rpm: 30, temperature: "10 to 40" };
+  const pageOf = (fields: Record<string, unknown>) =>
+    record(
+      [Object.keys({ ...duty, ...fields }), Object.values({ ...duty, ...fields })] as Cell[][],
+      "Roller",
+      undefined,
+      "metric",
+    );
+  test("has none of the reasons of a verdict, and no column that is not read", () => {
+    const page = pageOf({ grade: "Demo Medlar", colour: "red" });
+    expect(page).toContain("where friction is at its high figure");
+    expect(page).toContain("column of no known heading");
+    expect(sourcesOf(page).length).toBeGreaterThan(3);
+    expect(sourcesOf(page).join()).not.toMatch(/invented|high figure|no known heading/);
+  });
+  test("has those of the grade's figures, by whose numbers they stand beside figure and verdict", () => {
+    const page = pageOf({ grade: "PA66" });
+    const [, limit] = /<p>PV limit: [^<]*<small>(\[\d+\])<\/small>/.exec(page)!;
+    expect(sourcesOf(page)[Number(limit!.slice(1, -1)) - 1]).toMatch(/Tribology Handbook/);
+    expect(page).toContain(`<small>${limit}; limit derated for the surroundings`);
+  });
 });
 
 test("a record names what it starts from, and changes with it", () => {

@@ -12,13 +12,8 @@ export function recordBody(answer: readonly RecordLine[]): string {
   const of = (wanted: string) => lines.filter(([name]) => name === wanted);
   const named = (wanted: string, what: string) => of(wanted).find((line) => line[1] === what)?.[4];
   const sections = [...new Set(lines.map(([name]) => String(name)))].filter((name) => !plainSections.has(name));
-  const sources = [...new Set(sections.flatMap((name) => of(name).map((line) => String(line[6]))))].filter(
-    (s) => s.length > 24,
-  );
-  const origin = (cell: string | number | undefined): string => {
-    const at = sources.indexOf(String(cell));
-    return at < 0 ? text(cell) : `[${at + 1}]`;
-  };
+  const sources = sourcesOf([...of("grade"), ...sections.flatMap(of)]);
+  const origin = (cell: string | number | undefined): string => text(numbered(String(cell ?? ""), sources));
   const uses = sections.flatMap((name) => {
     const use = of(name).find((line) => line[1] === "Use")?.[4];
     return typeof use === "number" ? [[name, use] as const] : [];
@@ -65,6 +60,20 @@ export function recordBody(answer: readonly RecordLine[]): string {
   ].join("\n");
 }
 
+/** Each source once. What stands behind a verdict or is not read has its reason there; shorter words are told where they stand. */
+function sourcesOf(lines: readonly RecordLine[]): string[] {
+  const found = lines.filter(([name, what]) => what !== "verdict" && name !== "not read");
+  return [...new Set(found.map((line) => String(line[6])))].filter((one) => one.length > 24);
+}
+
+/** "[3]" for a source; in a reason each source that is part of it. */
+function numbered(said: string, sources: readonly string[]): string {
+  const mark = (source: string) => `[${sources.indexOf(source) + 1}]`;
+  if (sources.includes(said)) return mark(said);
+  const longest = [...sources].sort((a, b) => b.length - a.length);
+  return longest.reduce((left, source) => left.replaceAll(source, mark(source)), said);
+}
+
 /** Shown in tables of their own. */
 const plainSections: ReadonlySet<string> = new Set(["record", "input", "grade", "not asked", "caution", "verdict"]);
 
@@ -79,12 +88,13 @@ function criteriaTable(sections: readonly (readonly [name: string, lines: readon
     const find = (what: string) => lines.find((line) => line[1] === what);
     const verdict = find("verdict");
     if (!verdict) return [];
-    const value = lines.findLast((line) => String(line[2]).startsWith("V = ")) ?? find("Value");
+    const value = ended(lines, "V") ?? find("Value");
+    const limit = ended(lines, "Z") ?? find("Limit");
     const use = find("Use")?.[4];
     const cells = [
       escaped(name),
       value ? valued(value) : "",
-      valued(find("Limit") ?? []),
+      limit ? valued(limit) : "",
       typeof use === "number" ? `${Math.round(use * 100)} %` : "",
       text(verdict[4]),
     ];
@@ -93,6 +103,10 @@ function criteriaTable(sections: readonly (readonly [name: string, lines: readon
   const head = ["criterion", "asked", "borne", "use", "verdict"].map((cell) => element("th", cell)).join("");
   return element("table", element("thead", element("tr", head)) + element("tbody", rows.join("")), "criteria");
 }
+
+/** What a working ends in: the last line of its symbol is in the sheet's units. */
+const ended = (lines: readonly RecordLine[], symbol: string): RecordLine | undefined =>
+  lines.findLast((line) => String(line[2]).split(" = ")[0] === symbol);
 
 /** A criterion with its verdict in the heading, its rule, and each line as formula and numbers put in. */
 function section(
