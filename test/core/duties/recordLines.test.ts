@@ -82,6 +82,32 @@ describe("inputs as read", () => {
   });
 });
 
+describe("the motion of a later step", () => {
+  const motionsOf = (...later: readonly (readonly unknown[])[]) => {
+    const [headings, ...rows] = steps(...later) as unknown[][];
+    const table = [
+      [...headings!, "motion"],
+      ...rows.map((row) => (row.length > headings!.length ? row : [...row, null])),
+    ];
+    return record(table, "Plain", plainGrades)
+      .linesOf("input")
+      .filter(([what]) => what.startsWith("motion"))
+      .map((line) => [line[0], line[3], line[5]]);
+  };
+  const row = (rpm: unknown, motion: unknown) => [null, 200, null, null, rpm, null, 5, motion];
+  const first = ["motion, step 1", "turning", "follows from its figures"];
+  test.each([
+    ["of the same figures", row(null, null), [first, ["motion, step 2", "turning", "follows from its figures"]]],
+    ["of its own figures", row(30, null), [first, ["motion, step 2", "turning", "follows from its figures"]]],
+    ["typed", row(null, "static"), [["motion, step 2", "static", "as read"], first]],
+  ])("%s", (_, later, lines) => expect(motionsOf(later)).toEqual(lines));
+  test("behind a rest follows from its figures, or is the rest's", () => {
+    const [, , ...third] = motionsOf(row(null, "static"), row(30, null));
+    expect(third).toEqual([["motion, step 3", "turning", "follows from its figures"]]);
+    expect(motionsOf(row(null, "static"), row(null, null))[0]).toEqual(["motion, steps 2, 3", "static", "as read"]);
+  });
+});
+
 describe("figures of the grade", () => {
   const grades = withColumn("PV at temperature", "23: 0.1; 100: 0.02");
   const { line } = ofCard({ hardness: 300, shaft: "hardened steel" }, withColumn("least shaft hardness", 200));

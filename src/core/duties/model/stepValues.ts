@@ -67,16 +67,17 @@ export function motionOf(own: FieldValues, above: FieldValues): Motion {
   throw clash("motion", 'motion is missing: fill rpm, swing or stroke, or type "static"');
 }
 
-/** What a later step takes over: no figure of another motion. */
+/** What a later step takes over: no figure of another motion, and no motion that its own figures tell. */
 function carried(above: FieldValues, motion: Motion, own: FieldValues): FieldValues {
   const { part = "sleeve" } = above;
   // a washer has its one load in either of two columns
   const hasLoad = part === "washer" && (own.load ?? own.axialLoad) !== undefined;
   const taken = (Object.entries(above) as [FieldKey, unknown][]).filter(([key]) => {
     if (!stepKeys.has(key)) return true;
+    if (key === "motion") return above.motion === motion;
     return isAskedFor(key, part, motion) && !(hasLoad && field(key).group === "load");
   });
-  return { ...Object.fromEntries(taken), motion };
+  return Object.fromEntries(taken);
 }
 
 /** Of a later row what belongs to its step; the rest is what the first row says. */
