@@ -658,3 +658,27 @@ test("DUTYCHECKS finds a duty by name or by number, steps counted once", () => {
   // one duty needs none
   expect(call(functions.DUTYCHECKS, [heading, row], null, "Demo Medlar")[1]![0]).toBe("running pressure");
 });
+
+describe("a zone under a heading with a unit", () => {
+  const bush = { load: 300, bore: 20, length: 20, rpm: 1, temperature: 20 };
+  const zoneOf = (column: string, zone: string, system: System = "metric") => {
+    const cells = Object.entries({ ...bush, [column]: zone });
+    const table = [cells.map(([name]) => name), cells.map(([, value]) => value)];
+    const { duty } = readDuties(table, system, "duties").lines[0]!;
+    if (duty instanceof BushError) throw duty;
+    return String(duty.values.shaftZone);
+  };
+  test.each([
+    ["shaft zone [in]", "+0.0005/+0.001", "+0.0254/+0.0127 mm"],
+    ["shaft zone [µm]", "-41/-20", "-0.02/-0.041 mm"],
+    ["shaft zone [in]", "+0.05/+0.10 mm", "+0.1/+0.05 mm"],
+    ["shaft zone [mm]", "f7", "f7"],
+    ["shaft zone [mm]", "20 f7", "f7"],
+  ])("%s %s is %s", (column, zone, read) => expect(zoneOf(column, zone)).toBe(read));
+  test("counts in an inch sheet too", () =>
+    expect(zoneOf("shaft zone [mm]", "+0.05/+0.10", "inch")).toBe("+0.1/+0.05 mm"));
+  test("that is no length is refused", () => {
+    for (const zone of ["+0.05/+0.10", "f7"])
+      expect(() => zoneOf("shaft zone [kg]", zone)).toThrow("shaft zone must be in a unit like mm or in");
+  });
+});

@@ -32,7 +32,7 @@ export interface DutyTable {
   readonly unknownColumns: readonly string[];
 }
 
-export const readOwn: OwnReader = (entry, cell, _unit, system) => readZone(cell, system, entry.heading);
+export const readOwn: OwnReader = (entry, cell, unit, system) => readZone(cell, system, entry.heading, unit);
 
 /** How duties are read, whoever reads them. */
 export const dutyReading = { list: fields, headings: fieldHeadings, own: readOwn } as const;

@@ -2,7 +2,7 @@ import { checkLength, mustBe } from "../../errors";
 import { splitNumber } from "../../numbers";
 import { kinds } from "../../kinds";
 import { readQuantity } from "../../units/quantity";
-import { fromWorking, toWorking } from "../../units/scale";
+import { fromWorking, scaleOf, toWorking } from "../../units/scale";
 import type { NotationArg } from "../../formula";
 import type { System } from "../../kinds";
 
@@ -67,11 +67,12 @@ export const zoneArg = (text: string): NotationArg<Zone> & { readonly kind: "not
   show: (zone, system) => (zone instanceof Deviations ? zone.toString(system) : String(zone)),
 });
 
-/** "H7", "25 H7", "js6", or two deviations in either order: "+0.05/+0.10", "+0.10/+0.05 mm". */
-export function readZone(cell: number | string | boolean, system: System, name: string): Zone {
+/** "H7", "25 H7", "js6", or two deviations in either order: "+0.05/+0.10", "+0.10/+0.05 mm"; without their own in the heading's unit. */
+export function readZone(cell: number | string | boolean, system: System, name: string, unit = ""): Zone {
   if (typeof cell !== "string") throw mustBe(name, zoneNotation, cell);
   checkLength(name, cell);
-  const zone = readClass(cell, system, name) ?? readDeviations(cell, system, name);
+  if (unit !== "") scaleOf(name, "length", unit);
+  const zone = readClass(cell, system, name, unit) ?? readDeviations(cell, system, name, unit);
   if (!zone) throw mustBe(name, zoneNotation, cell);
   return zone;
 }
@@ -87,24 +88,26 @@ export function readFit(cell: number | string | boolean, system: System, name: s
   return new Fit(hole, shaft);
 }
 
-function readClass(text: string, system: System, name: string): ToleranceClass | undefined {
+function readClass(text: string, system: System, name: string, heading = ""): ToleranceClass | undefined {
   const [, size, letter, grade] = className.exec(text.trim()) ?? [];
   if (letter === undefined || grade === undefined) return undefined;
   if (/^0[^1]/.test(grade)) throw mustBe(name, 'a class whose grade has no 0 in front, as "H7" or "H01"', text.trim());
   return new ToleranceClass(
     letter,
     grade === "01" ? it01 : Number(grade),
-    size === undefined ? undefined : readQuantity(name, "length", size, system),
+    size === undefined
+      ? undefined
+      : readQuantity(name, "length", /[\d.,]$/.test(size) ? `${size} ${heading}` : size, system),
   );
 }
 
-/** A unit behind the second deviation counts for both. */
-function readDeviations(text: string, system: System, name: string): Deviations | undefined {
+/** A unit behind the second deviation counts for both; the heading's where there is none. */
+function readDeviations(text: string, system: System, name: string, heading: string): Deviations | undefined {
   const [first, second, ...more] = text.split(/\s*\/\s*|\s+to\s+/);
   const one = splitNumber(first?.trim() ?? "");
   const other = splitNumber(second?.trim() ?? "");
   if (!one || !other || more.length > 0) return undefined;
-  const unit = one.rest || other.rest;
+  const unit = one.rest || other.rest || heading;
   const values = [one, other].map(({ value, rest }) =>
     unit === "" ? toWorking("length", value, system) : readQuantity(name, "length", `${value} ${rest || unit}`, system),
   );
