@@ -7,6 +7,7 @@ import { chooseDuty, chooseGrade, exampleDuty, oneDutyArgs } from "./judging/cho
 import { words } from "./judging/criterion";
 import { judge } from "./judging/judge";
 import { movablesOf } from "./model/movable";
+import { mayJump } from "./model/corners";
 import type { Movable } from "./model/movable";
 import type { NamedDuty } from "./model/namedDuty";
 import { dutiesArg } from "./model/readDuties";
@@ -15,7 +16,7 @@ import type { Moved, Way } from "./model/turning";
 import { verdictOf, verdictText } from "./judging/verdict";
 
 /** A number of a duty on its way, judged with a grade. */
-function moving(grade: Grade, { corners }: NamedDuty, { to }: Movable): Moved {
+function moving(grade: Grade, { corners, values }: NamedDuty, { to }: Movable): Moved {
   const attempt = <T>(run: () => T): T | BushError => {
     try {
       return run();
@@ -24,10 +25,12 @@ function moving(grade: Grade, { corners }: NamedDuty, { to }: Movable): Moved {
       throw error;
     }
   };
+  // where corners come and go with a size, all of them are judged as one
+  const isWhole = mayJump(values);
   return {
-    corners: corners.length,
+    corners: isWhole ? 1 : corners.length,
     rankAt: (value, corner) => {
-      const rank = attempt(() => worstRank(grade, to(value, corner)));
+      const rank = attempt(() => worstRank(grade, to(value, isWhole ? undefined : corner)));
       return rank instanceof BushError ? -1 : rank;
     },
     verdictAt: (value) => attempt(() => verdictOf(judge(grade, to(value)))),

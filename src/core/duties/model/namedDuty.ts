@@ -2,7 +2,8 @@ import { Band } from "../../band";
 import { clash } from "../../errors";
 import type { System } from "../../kinds";
 import { present } from "../../present";
-import { cornerOf } from "./bandPoints";
+import { cornerPicks } from "./corners";
+import type { Pick } from "./corners";
 import { dutyOf } from "./duty";
 import type { Duty } from "./duty";
 import { restPressure, stepOf } from "./faces";
@@ -20,7 +21,9 @@ export class NamedDuty {
   readonly grade: string | undefined;
   readonly part: Part;
   readonly bands: readonly Band[];
-  /** One duty for each corner of the bands; one where there is none. */
+  /** What the bands are at in each corner. */
+  readonly picks: readonly Pick[];
+  /** One duty for each corner of the bands, as `cornerPicks` has them; one where there is none. */
   readonly corners: readonly Duty[];
 
   /** In the system of its sheet, in which its faults are told. With a corner's number that corner alone. */
@@ -37,9 +40,9 @@ export class NamedDuty {
     this.bands = bandsOf(steps);
     if (this.bands.length > mostBands)
       throw clash("duty", `a duty may hold at most ${mostBands} bands, this one holds ${this.bands.length}`);
-    const numbers = corner === undefined ? Array.from({ length: 2 ** this.bands.length }, (_, i) => i) : [corner];
-    this.corners =
-      this.bands.length === 0 ? [this.at(asRead)] : numbers.map((number) => this.with(cornerOf(this.bands, number)));
+    this.picks = cornerPicks(this.bands, this.values);
+    const picks = corner === undefined ? this.picks : [present(this.picks[corner])];
+    this.corners = this.bands.length === 0 ? [this.at(asRead)] : picks.map((pick) => this.with(pick));
   }
 
   /** The duty with every band at one of its values. */
@@ -49,7 +52,7 @@ export class NamedDuty {
 
   /** What each step gives at a corner. */
   givenAt(corner: number): readonly Given[] {
-    const pick = cornerOf(this.bands, corner);
+    const pick = present(this.picks[corner]);
     return this.steps.map(({ values }) => plain(values, pick));
   }
 

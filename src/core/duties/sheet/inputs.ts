@@ -7,7 +7,6 @@ import type { Kind, System } from "../../kinds";
 import { present } from "../../present";
 import { labelOf } from "../../teach/worksheet";
 import { fromWorking } from "../../units/scale";
-import { cornerOf } from "../model/bandPoints";
 import type { Check, Criterion } from "../judging/criterion";
 import { field, fieldKeys, isAskedFor } from "../model/fields";
 import type { FieldKey, FieldValues } from "../model/fields";
@@ -81,7 +80,7 @@ function defaultLines({ values, part, steps }: NamedDuty, checks: readonly Check
 
 /** The ends of its bands at which a criterion was judged: "load 960 N, bore 20 mm"; nothing where there is no band. */
 export function cornerText(duty: NamedDuty, number: number, system: System): string {
-  const pick = cornerOf(duty.bands, number);
+  const pick = present(duty.picks[number]);
   return fieldKeys
     .flatMap((key) =>
       heldValues(duty, key).flatMap(({ value, steps }) => {

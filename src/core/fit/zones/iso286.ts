@@ -21,6 +21,11 @@ const tables = {
   delta: deviations.delta as Readonly<Record<string, Column>>,
 };
 
+/** The sizes at which a range of either table ends, mm: limits jump there. */
+export const sizeSteps: readonly number[] = [...new Set([1, ...tolerances.upTo, ...deviations.upTo])].sort(
+  (a, b) => a - b,
+);
+
 const greatestSize = 500;
 /** An inch size that converts to a range's end must not slip past it by a rounding error. */
 const hair = 1e-9;
