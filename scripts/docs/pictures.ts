@@ -1,15 +1,17 @@
 import { functions } from "../../src/core";
-import { NamedDuty, stepValues } from "../../src/core/duties";
-import { fitStates } from "../../src/core/duties/fit/states";
-import { isMissing } from "../../src/core/duties/judging/criterion";
-import { readZone } from "../../src/core/fit/zones/zone";
 import { chart, curve, level } from "./chart";
-import type { Chart, Point } from "./chart";
+import type { Chart } from "./chart";
+import { dutyPictures } from "./dutyPictures";
+import { fitPictures } from "./fitPictures";
 import { heatPictures } from "./heatPictures";
+import { rowChart } from "./rows";
+import type { Rows } from "./rows";
 import { wearPictures } from "./wearPictures";
 
 /** Pictures of the models by the function on whose page they stand; every curve is computed by that function. */
-export const pictures: Readonly<Record<string, () => Chart>> = {
+export const pictures: Readonly<Record<string, () => Chart | Rows>> = {
+  ...dutyPictures,
+  ...fitPictures,
   ...heatPictures,
   ...wearPictures,
   PEAKPRESSURE: () => {
@@ -45,6 +47,44 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
         { label: "upper edge pressure", look: "first", points: curve(edge(1), 0, touching) },
         { label: "lower edge pressure", look: "second", points: curve(edge(0), 0, touching) },
         level("mean pressure", mean, 0, 0.32),
+      ],
+    };
+  },
+  MAXTILT: () => {
+    const layer = { bore: 20, length: 15, wall: 1.5, clearance: 0.08, modulus: 2500, poisson: 0.4 };
+    const most = (pressure: number) => (load: number) => functions.MAXTILT({ ...layer, load, pressure });
+    const [least, greatest] = [100, 3000];
+    return {
+      id: "picture",
+      title: "Tilt allowed against load",
+      text: "A bush of 20 × 15 mm with a clearance of 0.08 mm: twice the load leaves about half of the tilt, and none is left where a true shaft already presses as hard. Under lighter loads than a line begins with, the shaft touches both ends of the bush before its edge reaches the pressure.",
+      x: { label: "load, N", from: 0, to: greatest },
+      y: { label: "tilt, °", from: 0, to: 0.35 },
+      series: [
+        { label: "edge pressure of 60 MPa allowed", look: "second", points: curve(most(60), 650, greatest) },
+        { label: "40 MPa", look: "first", points: curve(most(40), 320, greatest) },
+        { label: "25 MPa", look: "third", points: curve(most(25), least, greatest) },
+        level("both ends touch an unloaded shaft", functions.FREETILT(layer), 0, greatest),
+      ],
+    };
+  },
+  SHAFTSLOPE: () => {
+    const shaft = { load: 600, diameter: 16, modulus: 206000 };
+    const near = (loadcase: "central" | "uniform") => (span: number) =>
+      functions.SHAFTSLOPE({ ...shaft, loadcase, span })[0];
+    const overhung = (end: 0 | 1) => (span: number) =>
+      functions.SHAFTSLOPE({ ...shaft, loadcase: "overhung", span, position: 60 })[end];
+    return {
+      id: "picture",
+      title: "Slope at the bushes against their distance",
+      text: "600 N on a steel shaft of 16 mm: between the bushes the slope grows with the square of their distance, and spread out the load bends the shaft less. A load that hangs over by 60 mm slopes the nearer bush twice as much as the farther.",
+      x: { label: "distance of the bushes, mm", from: 0, to: 400 },
+      y: { label: "slope, °", from: 0, to: 0.6 },
+      series: [
+        { label: "load half way", look: "first", points: curve(near("central"), 10, 400) },
+        { label: "load spread evenly", look: "third", points: curve(near("uniform"), 10, 400) },
+        { label: "overhung, nearer bush", look: "second", points: curve(overhung(0), 10, 400) },
+        { label: "overhung, farther bush", look: "limit", points: curve(overhung(1), 10, 400) },
       ],
     };
   },
@@ -98,77 +138,13 @@ export const pictures: Readonly<Record<string, () => Chart>> = {
       ],
     };
   },
-  RUNCLEARANCE: () => {
-    const bush = {
-      ...{ clearance: 0.05, bore: 20, outside: 23, interference: 0.06, closein: 1.04 },
-      ...{ bushexpansion: 9e-5, housingexpansion: 1.17e-5, shaftexpansion: 1.17e-5 },
-    };
-    const at = (swelling: number) => (temperature: number) =>
-      functions.RUNCLEARANCE({ ...bush, swelling, temperature });
-    return {
-      id: "picture",
-      title: "Running clearance against temperature",
-      text: "An invented bush of 20/23 mm in steel: while its housing grips it, heat closes the bore; colder it lets go of the housing, and the clearance falls with the bush's own shrinking. The most clearance stands where it lets go.",
-      x: { label: "temperature, °C", from: -60, to: 100 },
-      y: { label: "clearance, mm", from: -0.02, to: 0.08 },
-      series: [
-        { label: "dry", look: "first", points: curve(at(0), -60, 100, 160) },
-        { label: "swollen by 0.3 %", look: "second", points: curve(at(0.003), -60, 100, 160) },
-        level("0: the shaft binds", 0, -60, 100),
-      ],
-    };
-  },
-  GRIPLEFT: () => {
-    const states = holdOf(0.6);
-    const kept = holdOf(1);
-    const at = (i: number, mm: number): Point => [i, mm * 1000];
-    return {
-      id: "picture",
-      title: "Clearance and grip through a hot hold",
-      text: "An invented bush of 20/24 mm pressed into steel, between −10 and 60 °C: hot it grips hardest and has the least clearance. Back in the cold after the hold, with 0.6 of its modulus kept, it is loose, and its bore has stayed small.",
-      x: { label: "state", from: -0.4, to: states.length - 0.6, words: states.map(({ name }) => name) },
-      y: { label: "µm", from: -60, to: 180 },
-      series: [
-        {
-          label: "least clearance",
-          look: "first",
-          marked: true,
-          points: states.map((s, i) => at(i, s.clearance.least)),
-        },
-        {
-          label: "interference, 0.6 of the modulus kept",
-          look: "second",
-          marked: true,
-          points: states.map((s, i) => at(i, s.grip)),
-        },
-        { label: "interference, nothing lost", look: "third", marked: true, points: kept.map((s, i) => at(i, s.grip)) },
-        level("0: binds, or is loose", 0, -0.4, states.length - 0.6),
-      ],
-    };
-  },
 };
 
-/** States of an invented bush at rest through cold, heat and back. */
-function holdOf(keptGrip: number) {
-  const zone = (text: string) => readZone(text, "metric", "zone");
-  const step = stepValues(
-    {
-      ...{ load: 300, bore: 20, length: 20, wall: 2, motion: "static", temperature: { low: -10, high: 60 } },
-      ...{ shaft: "hardened steel", housing: "carbon steel", housingOutside: 40, assemblyMoisture: "dry", keptGrip },
-      ...{ boreZone: zone("D10"), outsideZone: zone("+0.10/+0.15"), housingZone: zone("H7"), shaftZone: zone("h9") },
-    },
-    {},
-    false,
-    false,
-  );
-  const [duty] = new NamedDuty("", [step]).corners;
-  const found = fitStates({ expansion: 1e-4, expansionStep: 0, compressiveModulus: 2500, poisson: 0.4 }, duty!);
-  if (isMissing(found)) throw new Error(`the picture's bush lacks ${JSON.stringify(found)}`);
-  return found.states;
-}
+/** A picture as a figure of its page. */
+export const drawn = (picture: Chart | Rows): string => ("rows" in picture ? rowChart(picture) : chart(picture));
 
 /** The picture of a function as a figure of its page; none where it has none. */
 export const pictureOf = (id: string): string[] => {
   const of = pictures[id];
-  return of ? [chart(of())] : [];
+  return of ? [drawn(of())] : [];
 };

@@ -1,4 +1,6 @@
 import { scaleLog } from "d3-scale";
+import { figureOf, round } from "./chart";
+import type { Told } from "./chart";
 
 export interface ScatterPoint {
   readonly measured: number;
@@ -7,21 +9,16 @@ export interface ScatterPoint {
   readonly scatter?: number | undefined;
   readonly isUnsafe: boolean;
 }
-export interface Scatter {
-  readonly id: string;
-  readonly title: string;
-  /** What is to be seen, in words. */
-  readonly text: string;
+export interface Scatter extends Told {
   readonly unit: string;
   readonly points: readonly ScatterPoint[];
 }
 
-const width = 360;
 const frame = { left: 62, right: 342, top: 12, bottom: 292 };
 const legend = { top: frame.bottom + 52, row: 18 };
 
 /** Predicted against measured on logarithmic axes of the same length, with the line of equality; unsafe points differ by their shape. */
-export function scatter({ id, title, text, unit, points }: Scatter): string {
+export function scatter({ unit, points, ...told }: Scatter): string {
   const values = points.flatMap(({ measured, predicted, scatter: half = 0 }) => [
     predicted,
     measured + half,
@@ -57,8 +54,7 @@ export function scatter({ id, title, text, unit, points }: Scatter): string {
       (label, i) => `<text x="${frame.left + 38}" y="${legend.top + i * legend.row}">${label}</text>`,
     ),
   ];
-  const inside = [
-    `<title id="${id}-title">${title}</title><desc id="${id}-text">${text}</desc>`,
+  return figureOf(told, legend.top + 4 * legend.row - 8, [
     ...grid,
     `<path class="axis" d="M${frame.left} ${frame.top}V${frame.bottom}H${frame.right}"/>`,
     `<path class="line limit" d="M${frame.left} ${frame.bottom}L${frame.right} ${frame.top}"/>`,
@@ -66,9 +62,7 @@ export function scatter({ id, title, text, unit, points }: Scatter): string {
     `<text x="${(frame.left + frame.right) / 2}" y="${frame.bottom + 34}" text-anchor="middle">measured${axis}</text>`,
     `<text transform="translate(12 ${(frame.top + frame.bottom) / 2}) rotate(-90)" text-anchor="middle">predicted${axis}</text>`,
     ...named,
-  ];
-  const svg = `<svg viewBox="0 0 ${width} ${legend.top + 4 * legend.row - 8}" role="img" aria-labelledby="${id}-title ${id}-text">${inside.join("")}</svg>`;
-  return `<figure>${svg}<figcaption><strong>${title}.</strong> ${text}</figcaption></figure>`;
+  ]);
 }
 
 const safeMark = (x: number, y: number): string => `<circle class="mark safe" cx="${x}" cy="${y}" r="3.5"/>`;
@@ -87,7 +81,6 @@ function ticksOf(from: number, to: number): number[] {
 }
 const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, i) => from + i);
 
-const round = (value: number): number => Math.round(value * 10) / 10;
 const written = (value: number): string =>
   value >= 1e5 || value < 1e-3
     ? value.toExponential(0).replace("+", "").replace("-", "−")

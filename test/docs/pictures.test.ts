@@ -2,28 +2,36 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { catalogue } from "../../src/core";
 import { chart, curve } from "../../scripts/docs/chart";
-import { pictures } from "../../scripts/docs/pictures";
+import { drawn, pictures } from "../../scripts/docs/pictures";
+import { rowChart } from "../../scripts/docs/rows";
 import { root } from "../package/run";
 
 /** The pictures of the models: what a reader sees, and what one who cannot see is told. */
-const drawn = Object.entries(pictures).map(([id, of]) => [id, of()] as const);
+const all = Object.entries(pictures).map(([id, of]) => [id, of()] as const);
+const ofLines = all.flatMap(([id, one]) => ("series" in one ? [[id, one] as const] : []));
+const ofRows = all.flatMap(([id, one]) => ("rows" in one ? [[id, one] as const] : []));
 const wanted = [
   ...["DERATEDPV", "BORETEMP", "PEAKRISE", "CONTACTSHARE", "EDGEPRESSURE", "PEAKPRESSURE", "GRIPLEFT"],
-  ...["WEAR", "WORNPEAK", "RUNNINGIN", "BEDDING"],
+  ...["WEAR", "WORNPEAK", "RUNNINGIN", "BEDDING", "SHAFTSLOPE", "MAXTILT"],
+  ...["FITTABLE", "DUTYROOM", "DUTYSWEEP", "DUTYBAND"],
 ];
 
 test("the models that need one have a picture, each of a function", () => {
   expect(Object.keys(pictures)).toEqual(expect.arrayContaining(wanted));
   const ids = catalogue.map(({ spec }) => spec.id);
-  for (const [id] of drawn) expect(ids).toContain(id);
+  for (const [id] of all) expect(ids).toContain(id);
 });
 
-test.each(drawn)("%s: named and described, every line tells itself by its label and its dashes", (_, one) => {
-  const svg = chart(one);
+test.each(all)("%s: named and described, nothing drawn that was not computed", (_, one) => {
+  const svg = drawn(one);
   expect(svg).toContain(`<title id="${one.id}-title">${one.title}</title>`);
   expect(svg).toContain(`aria-labelledby="${one.id}-title ${one.id}-text"`);
   expect(svg).toMatch(/role="img"/);
   expect(svg).not.toMatch(/NaN|Infinity|undefined|style=|\n\n/);
+});
+
+test.each(ofLines)("%s: every line tells itself by its label and its dashes", (_, one) => {
+  const svg = chart(one);
   for (const of of ["label", "look"] as const)
     expect(new Set(one.series.map((series) => series[of])).size).toBe(one.series.length);
   for (const { label, points } of one.series) {
@@ -31,6 +39,31 @@ test.each(drawn)("%s: named and described, every line tells itself by its label 
     const seen = points.filter(([x, y]) => x >= one.x.from && x <= one.x.to && y >= one.y.from && y <= one.y.to);
     expect(seen.length).toBeGreaterThanOrEqual(2);
   }
+});
+
+test.each(ofRows)("%s: every row has its name and stands within the frame, every part its word", (_, one) => {
+  const svg = rowChart(one);
+  const names = one.rows.map(({ name }) => name);
+  expect(new Set(names).size).toBe(names.length);
+  for (const part of names.flatMap((name) => name.split(", ")))
+    expect(svg).toMatch(new RegExp(`>[^<]*${part},?</text>`));
+  for (const { spread = [], most = [], mark = 0 } of one.rows)
+    for (const value of [...spread, ...most, mark]) expect(value >= one.x.from && value <= one.x.to).toBe(true);
+  for (const label of [...Object.values(one.legend), one.limit.label]) expect(svg).toContain(`>${label}</text>`);
+});
+
+test("a row from one to three on an axis to four covers the half of it, its mark in the middle", () => {
+  const svg = rowChart({
+    ...{ id: "p", title: "t", text: "t", x: { label: "a", from: 0, to: 4 }, legend: {}, limit: { label: "l", at: 4 } },
+    rows: [{ name: "n", spread: [1, 3], mark: 2 }],
+  });
+  const numbersOf = (found: RegExp) => found.exec(svg)!.slice(1).map(Number) as [number, number];
+  const [from, to] = numbersOf(/class="spread" d="M([\d.]+) [\d.]+H([\d.]+)"/);
+  const [left, right] = numbersOf(/class="axis" d="M([\d.]+) [\d.]+V[\d.]+H([\d.]+)"/);
+  const middle = Number(/class="mark" cx="([\d.]+)"/.exec(svg)![1]);
+  expect((to - from) / (right - left)).toBeCloseTo(0.5, 2);
+  expect((from - left) / (right - left)).toBeCloseTo(0.25, 2);
+  expect((middle - left) / (right - left)).toBeCloseTo(0.5, 2);
 });
 
 test("a line goes through its points: a quarter of the way at a quarter of the frame", () => {
