@@ -6,6 +6,7 @@ import { findGrade, libraryOf, property } from "../../src/core/grades/model";
 import type { Grade } from "../../src/core/grades/model";
 import { measureText } from "../../src/core/measure";
 import { tradeLine } from "../../src/core/teach/notation";
+import { readLine } from "../../src/core/teach/working";
 import { sourceTexts } from "../../src/core/sources";
 import { modelErrors } from "../../test/reference/measured/compare";
 import { chart, curve, level } from "./chart";
@@ -92,6 +93,7 @@ function worked(criterion: Criterion, example: Example): string[] {
   const told = `Found: **${check.word}**, ${reasonOf(check, "metric")}.`;
   const title = `## Worked for the duty “${duty.name}” with ${grade.name}`;
   if (!working) return [title, "The criterion reads words and compares figures; there is no equation.", told];
+  const lines = [...(working.first?.lines ?? []), ...working.lines];
   const known = Object.entries(working.known).map(([symbol, { value, text }]) => [
     symbol,
     text,
@@ -100,8 +102,8 @@ function worked(criterion: Criterion, example: Example): string[] {
   return [
     title,
     "V is what the duty asks, Z what the grade bears, u the use of it, in N, mm, MPa, m/s, °C:",
-    `\`\`\`text\n${[...(working.first?.lines ?? []), ...working.lines].map(tradeLine).join("\n")}\n\`\`\``,
-    ...explained({ ...working.first?.between, ...working.between }),
+    `\`\`\`text\n${lines.map(tradeLine).join("\n")}\n\`\`\``,
+    ...explained(lines, { ...working.first?.between, ...working.between }),
     table(["symbol", "what it is", "value"], known),
     told,
     ...picture(criterion, example),
@@ -109,8 +111,10 @@ function worked(criterion: Criterion, example: Example): string[] {
 }
 
 /** What symbols stand for that the lines define on their way. */
-function explained(between: Readonly<Record<string, Between>>): string[] {
-  const told = Object.entries(between).map(([symbol, { text }]) => `\`${symbol}\`: ${text}`);
+function explained(lines: readonly string[], between: Readonly<Record<string, Between>>): string[] {
+  const defined = new Set(lines.map((line) => readLine(line).symbol));
+  const own = Object.entries(between).filter(([symbol]) => defined.has(symbol));
+  const told = own.map(([symbol, { unit, text }]) => `\`${symbol}\`: ${text}${unit && `, ${unit}`}`);
   return told.length > 0 ? [`In it ${told.join("; ")}.`] : [];
 }
 

@@ -15,6 +15,19 @@ test("a page for each criterion: its rule, what it asks of duty and grade, an ex
   }
 });
 
+test("the symbols explained are those that the lines above them define", () => {
+  let explained = 0;
+  for (const [file, page] of pages)
+    for (const [, lines, told] of page.matchAll(/```text\n([^`]*)```\n\nIn it (.*)/g))
+      for (const [, symbol] of told!.matchAll(/`([^`]+)`:/g)) {
+        explained++;
+        expect([file, symbol, lines!.split("\n").some((line) => line.startsWith(`${symbol} = `))]).toEqual([
+          ...[file, symbol, true],
+        ]);
+      }
+  expect(explained).toBeGreaterThan(40);
+});
+
 test("PV of the greenhouse's roller by hand: 55 lbf on 0.75 × 1 in at 45 rpm, the limit derated for 40 °C", () => {
   // 244.65/(19.05·25.4) = 0.5056; π·19.05·45/60000 = 0.04489; 0.03503·(90 − 40)/(90 − 23) = 0.02614; their ratio 0.87
   const page = pages.get("criteria/pv.html")!;
