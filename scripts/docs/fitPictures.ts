@@ -86,6 +86,43 @@ export const fitPictures: Readonly<Record<string, () => Chart | Rows>> = {
   },
 };
 
+/** The clearance of each state of a duty's fit, as its criterion looks at it. */
+export function clearancePicture(duty: NamedDuty, grade: Grade): Rows {
+  const states = toldStates(duty, grade);
+  const wanted = duty.corners[0]!.given.leastClearance ?? 0;
+  const ends = states.flatMap(({ clearance }) => [clearance.least, clearance.greatest]);
+  return {
+    id: "picture",
+    title: "Clearance through the states of the fit",
+    text: `The duty above: the least clearance, which is judged, stands in the state “${leastIn(states, ({ clearance }) => clearance.least)}”; most assemblies lie well inside.`,
+    x: axisOf("clearance, mm", [...ends, wanted]),
+    rows: states.map(({ name, clearance, band }) => ({
+      name,
+      spread: [clearance.least, clearance.greatest],
+      most: [band.least, band.greatest],
+    })),
+    legend: { spread: "worst case of all tolerances", most: "most assemblies, root sum square" },
+    limit: { label: "least clearance wanted", at: wanted },
+  };
+}
+
+/** The interference that is left in each state of a duty's fit. */
+export function gripPicture(duty: NamedDuty, grade: Grade): Rows {
+  const states = toldStates(duty, grade);
+  return {
+    id: "picture",
+    title: "Interference through the states of the fit",
+    text: `The duty above: the bush grips hardest in the state “${leastIn(states, ({ grip }) => -grip)}”; the least interference, which is judged, stands in “${leastIn(states, ({ grip }) => grip)}”.`,
+    x: axisOf(
+      "least interference, mm",
+      states.map(({ grip }) => grip),
+    ),
+    rows: states.map(({ name, grip }) => ({ name, spread: [Math.min(0, grip), Math.max(0, grip)], mark: grip })),
+    legend: { mark: "least interference of bush and housing" },
+    limit: { label: "0: the bush is loose", at: 0 },
+  };
+}
+
 /** The states as they are told, none that is only supposed. */
 const toldStates = (duty: NamedDuty, grade: Grade): FitRow[] =>
   fitRows(duty, grade).filter(({ isSupposed }) => !isSupposed);

@@ -15,6 +15,19 @@ test("a page for each criterion: its rule, what it asks of duty and grade, an ex
   }
 });
 
+/** What is judged in figures that a number of the duty moves, and the states of a fit. */
+const pictured = [
+  ...["staticPressure", "runningPressure", "facePressure", "speed", "pv", "boreTemperature", "shortPeak"],
+  ...["peakPressure", "edgePressure", "tilt", "wearLife", "clearance", "grip"],
+];
+
+test("criteria in figures have one picture each, the others none", () => {
+  for (const { id } of criteria) {
+    const drawn = pages.get(`criteria/${id.toLowerCase()}.html`)!.match(/<svg/g) ?? [];
+    expect([id, drawn.length]).toEqual([id, pictured.includes(id) ? 1 : 0]);
+  }
+});
+
 test("the symbols explained are those that the lines above them define", () => {
   let explained = 0;
   for (const [file, page] of pages)
@@ -26,6 +39,20 @@ test("the symbols explained are those that the lines above them define", () => {
         ]);
       }
   expect(explained).toBeGreaterThan(40);
+});
+
+test("the bore's temperature is worked by the PV, by the ways out for the heat and by the two nodes of a flanged bush", () => {
+  const page = pages.get("criteria/boretemperature.html")!;
+  const [, ...worked] = page.split("## Worked for the duty");
+  for (const lines of [
+    ["V = T + (T_max"],
+    ["Gw = ", "Gs = ", "Q = ", "ΔT = Q / G"],
+    ["κ = ", "N = ", "ΔT_s = ", "ΔT_f = "],
+  ])
+    expect([lines, worked.filter((one) => lines.every((line) => one.includes(`\n${line}`))).length]).toEqual([
+      lines,
+      1,
+    ]);
 });
 
 test("PV of the greenhouse's roller by hand: 55 lbf on 0.75 × 1 in at 45 rpm, the limit derated for 40 °C", () => {
