@@ -14,9 +14,9 @@ import { checkedAddress, contactAddress, localAddress, manifestAt, manifestFile 
 import { withPolicy } from "../lib/policy.mjs";
 import { reading } from "../lib/reading.mjs";
 import { root } from "../lib/root.mjs";
-import { byColumn } from "./lean/byColumn.mjs";
+import { byColumn, byKey } from "./lean/byColumn.mjs";
 import { withoutDocs } from "./lean/withoutDocs.mjs";
-import { citations, rewritten } from "./rewritten.mjs";
+import { citations, metals, rewritten, zones } from "./rewritten.mjs";
 
 const string = /** @type {const} */ ({ type: "string" });
 const { out = "dist", base: address = localAddress, contact } = options({ out: string, base: string, contact: string });
@@ -57,9 +57,12 @@ const { outputFiles, metafile } = await build({
   target: reading("index.ts").target,
   plugins: [
     citations,
+    zones,
+    metals,
     rewritten("associated", /src.functions.\w+\.ts$/, "ts", associated),
     rewritten("lean", /src.core.*\.ts$/, "js", lean),
     rewritten("by column", /grades.generic\.json$/, "js", byColumn),
+    rewritten("by key", /grades.demo\.json$/, "js", byKey),
   ],
 });
 // signs beyond ASCII compress better as escapes

@@ -10,7 +10,7 @@ import { withPolicy } from "../lib/policy.mjs";
 import { reading } from "../lib/reading.mjs";
 import { root } from "../lib/root.mjs";
 import { packagesIn } from "../licences/shipped.mjs";
-import { citations } from "./rewritten.mjs";
+import { citations, metals, zones } from "./rewritten.mjs";
 
 const string = /** @type {const} */ ({ type: "string" });
 const { out = "dist", only = "workbench,taskpane", office } = options({ out: string, only: string, office: string });
@@ -50,7 +50,7 @@ const { metafile } = await build({
   // the web views of older Macs lack static blocks, as they lack lookbehind
   target: [reading("main.tsx").target, "safari15"],
   jsx: reading("main.tsx").jsx,
-  plugins: [withoutPatterns, citations],
+  plugins: [withoutPatterns, citations, zones, metals],
 });
 
 for (const name of names) {

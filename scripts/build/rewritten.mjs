@@ -24,3 +24,9 @@ export const citations = rewritten("citations", /[\\/]data[\\/]sources\.json$/, 
     Object.fromEntries(Object.entries(JSON.parse(text)).map(([key, { citation }]) => [key, { citation }])),
   ),
 );
+
+/** Of a table of data what is computed with; where it was read, and how it is described, is for the docs and the tests too. */
+const without = (/** @type {readonly string[]} */ names) => (/** @type {string} */ text) =>
+  JSON.stringify(JSON.parse(text), (key, value) => (names.includes(key) ? undefined : value));
+export const zones = rewritten("zones", /[\\/]data[\\/]iso286[\\/]\w+\.json$/, "json", without(["source"]));
+export const metals = rewritten("metals", /[\\/]data[\\/]metals\.json$/, "json", without(["units", "description"]));

@@ -19,3 +19,15 @@ test("the generic library held by property is the same library", () => {
   });
   expect(JSON.parse(said)).toEqual(JSON.parse(readFileSync(file, "utf8")));
 });
+
+test("the demo grades with their properties named once are the same grades", () => {
+  const file = path.join(root, "data/grades/demo.json");
+  const code = `
+    import { byKey } from "./scripts/build/lean/byColumn.mjs";
+    import { readFileSync } from "node:fs";
+    const made = byKey(readFileSync(${JSON.stringify(file)}, "utf8"));
+    const { default: library } = await import("data:text/javascript," + encodeURIComponent(made));
+    console.log(JSON.stringify(library));`;
+  const said = execFileSync("node", ["--input-type=module", "-e", code], { cwd: root, encoding: "utf8" });
+  expect(JSON.parse(said)).toEqual(JSON.parse(readFileSync(file, "utf8")));
+});

@@ -11,6 +11,21 @@ export const byColumn = (text) =>
 export default unpacked(JSON.parse(${JSON.stringify(JSON.stringify(packed(JSON.parse(text))))}));
 `;
 
+/** The demo grades, each figure a number or a word: the same object, each property named once. */
+export function byKey(/** @type {string} */ text) {
+  const { kind, grades } = JSON.parse(text);
+  const keys = [...new Set(grades.flatMap(({ values }) => Object.keys(values)))];
+  const rows = grades.map(({ values, ...grade }) => [grade, keys.map((key) => values[key] ?? null)]);
+  return `const keys = ${JSON.stringify(keys)};
+const grades = ${JSON.stringify(rows)}.map(([grade, all]) => {
+  const values = {};
+  all.forEach((value, i) => { if (value !== null) values[keys[i]] = value; });
+  return { ...grade, values };
+});
+export default { kind: ${JSON.stringify(kind)}, grades };
+`;
+}
+
 export function packed({ kind, grades }) {
   const origins = [];
   const placeOf = ({ source, at, label }) => {

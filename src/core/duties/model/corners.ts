@@ -23,40 +23,31 @@ export function cornerPicks(bands: readonly Band[], sizes: FieldValues): readonl
   return picks;
 }
 
-/** Whether a band of a size may cross the end of a range of sizes: its corners then change with it. */
-export const mayJump = (sizes: FieldValues): boolean =>
-  hasClass(sizes, "boreZone", "shaftZone", "outsideZone", "housingZone") &&
-  [sizes.bore, sizes.wall, sizes.outside].some((size) => size instanceof Band);
+/** Whether the ends of ranges count: a size is a band, and a zone of it a tolerance class. */
+export const mayJump = ({ bore, wall, outside, ...of }: FieldValues): boolean =>
+  [bore, wall, outside].some((size) => size instanceof Band) &&
+  [of.boreZone, of.shaftZone, of.outsideZone, of.housingZone].some((zone) => zone instanceof ToleranceClass);
 
 /** Beyond the hair that a size converted from inches may lie above the end of its range. */
 const justAbove = 1 + 3e-9;
 const sides = sizeSteps.flatMap((size) => [size, size * justAbove]);
 
-/** Bands of a size, at the ends of ranges that lie within them. */
+/** Bands of a size, at the ends of ranges that bore or seat crosses within them; the seat is outside, or bore + 2·wall. */
 function jumps(sizes: FieldValues): (readonly [Band, number])[] {
+  if (!mayJump(sizes)) return [];
   const { bore, wall, outside } = sizes;
   const found: (readonly [Band, number])[] = [];
-  const add = (band: FieldValues["bore"], sizeAt: (end: number) => number): void => {
-    if (!(band instanceof Band)) return;
-    for (const side of sides) {
-      const value = sizeAt(side);
-      if (band.low < value && value < band.high) found.push([band, value]);
-    }
+  const add = (band: typeof bore, value: number): void => {
+    if (band instanceof Band && band.low < value && value < band.high) found.push([band, value]);
   };
-  if (hasClass(sizes, "boreZone", "shaftZone")) add(bore, (size) => size);
-  if (!hasClass(sizes, "outsideZone", "housingZone")) return found;
-  if (wall === undefined) add(outside, (size) => size);
-  else {
-    // the seat is bore + 2·wall
-    for (const w of endsOf(wall)) add(bore, (size) => size - 2 * w);
-    for (const b of endsOf(bore)) add(wall, (size) => (size - b) / 2);
+  for (const side of sides) {
+    add(bore, side);
+    add(outside, side);
+    for (const w of endsOf(wall)) add(bore, side - 2 * w);
+    for (const b of endsOf(bore)) add(wall, (side - b) / 2);
   }
   return found;
 }
 
 const endsOf = (size: FieldValues["bore"]): readonly number[] =>
-  size === undefined ? [] : size instanceof Band ? [size.low, size.high] : [size];
-
-type ZoneKey = "boreZone" | "shaftZone" | "outsideZone" | "housingZone";
-const hasClass = (sizes: FieldValues, ...keys: readonly ZoneKey[]): boolean =>
-  keys.some((key) => sizes[key] instanceof ToleranceClass);
+  size instanceof Band ? [size.low, size.high] : size === undefined ? [] : [size];
