@@ -5,8 +5,8 @@ import { at, cardCells, cardLast, cardPicks, cardTop } from "./fitCard";
 import type { Key } from "./fitCard";
 import { across, cautionLines, titled } from "./parts";
 
-/** Rows for the states: as many as there are where neither the moisture at assembly nor the share kept is told, and two of a warmer bore. */
-const states = 23;
+/** Rows for the states: as many as there are where neither the moisture at assembly nor the share kept is told, two of a warmer bore, and two of service again from each moisture. */
+const states = 27;
 const table = cardLast + 4;
 const first = table + 1;
 const last = table + states;

@@ -153,7 +153,7 @@ export const fitVerdict = ({ word, reasons }: FitRow): string => [word, ...reaso
 export const FITTABLE = formula(
   {
     id: "FITTABLE",
-    text: "The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, in a short peak, running, moist or dried, and all of service again after the hottest hold has relaxed it. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care; states that only a bore warmer than its PV implies would fail, as was measured, are added as care. Of bands the harder end counts in each column",
+    text: "The fit of one duty state by state: running clearance, grip and hoop stress of a bush pressed into its housing, through assembly (20 °C), cold, hot, in a short peak, running, moist or dried, and cold again after the hottest hold has relaxed it, with the hardest states of service again where those are narrower or looser. Its verdicts are those of the criteria clearance and grip; beyond the grade's temperatures a state fails. A moisture at assembly that is not told is looked at dry and humid, a share of grip kept that is not told at 100 % and at 0 %, both care; states that only a bore warmer than its PV implies would fail, as was measured, are added as care. Of bands the harder end counts in each column",
     args: { duties: dutiesArg, ...oneDutyArgs },
     units: true,
     result: {

@@ -167,23 +167,26 @@ describe("after the hottest hold", () => {
     // aluminium 69000 MPa, ν 0.33, 25 mm outside on 23 mm: ch = ((25² + 23²)/(25² − 23²) + 0.33)/69000
     const [ch, cb] = [(1154 / 96 + 0.33) / 69000, compliance.bush];
     const soft = { "housing outside": 25, "outside zone": "0.20/0.20", "housing zone": "0/0", moisture: "wet" };
-    const rows = sorrel({ ...soft, temperature: "20 to 80", "share of grip kept": "60 %" });
-    // swelling 2 %, α 8.5e-5 in aluminium 23.6e-6: the hold is the hot, wet one
-    const hot = 0.2 + 23 * (0.02 + 60 * (8.5e-5 - 23.6e-6));
-    const wet = 0.2 + 23 * 0.02;
+    const duty = pressedBush({ ...soft, temperature: "20 to 80", "share of grip kept": "60 %" });
+    const grades = [
+      ["grade", "compressive modulus", "Poisson's ratio", "expansion", "expansion step", "swelling saturated"],
+      ["Shed stock", 2500, 0.4, 8.5e-5, 0, "0.6 %"],
+    ];
+    const rows = statesOf(duty, "", "Shed stock", grades);
+    // α 8.5e-5 in aluminium 23.6e-6: the hold is the hot, wet one
+    const hot = 0.2 + 23 * (0.006 + 60 * (8.5e-5 - 23.6e-6));
+    const wet = 0.2 + 23 * 0.006;
     const set = (1 - (ch + cb) / (ch + cb / 0.6)) * hot;
     const k = 920 / (2500 * 129);
-    const free = (zone: number) => (20 + zone + (k * 0.2) / (ch + cb)) * 1.02;
-    const bore = (S: number) => free(0.04) - (k / cb) * S - (k * (wet - S)) / (ch + cb);
+    const free = 20.04 + (k * 0.2) / (ch + cb);
+    const bore = (S: number) => free * 1.006 - (k / cb) * S - (k * (wet - S)) / (ch + cb);
     expect(least(rows["cold, wet"])).toBeCloseTo(bore(0) - 19.98, 12);
     expect(least(rows["cold, wet again"])).toBeCloseTo(bore(set) - 19.98, 12);
-    expect(bore(0) - bore(set)).toBeGreaterThan(0.005);
-    const clearance = call(functions.DUTYCHECKS, [
-      pressedBush({ ...soft, temperature: "20 to 80", "share of grip kept": "60 %" }),
-      "",
-      "Demo Sorrel",
-    ]).find(([name]) => name === "clearance")!;
-    expect(clearance[1]).toBe(Math.min(...Object.values(rows).map(least)));
+    expect(bore(0) - bore(set)).toBeGreaterThan(0.01);
+    const clearance = call(functions.DUTYCHECKS, [duty, "", "Shed stock", grades]).find(
+      ([name]) => name === "clearance",
+    )!;
+    expect(clearance[1]).toBe(least(rows["cold, wet again"]));
   });
 
   test("a short peak is as hot a hold as surroundings that warm: the same clearance in it, and the same grip after it", () => {
@@ -193,7 +196,6 @@ describe("after the hottest hold", () => {
     const figures = ({ state: _, verdict: __, ...row }: Row) => row;
     expect(figures(peaked["short peak"]!)).toEqual(figures(warm.hot!));
     for (const state of ["cold", "cold again"]) expect(figures(peaked[state]!)).toEqual(figures(warm[state]!));
-    expect(figures(peaked["short peak again"]!)).toEqual(figures(warm["hot again"]!));
     expect(grip(peaked["cold again"])).toBeLessThan(
       grip(sorrel({ ...fields, temperature: "-20 to 40" })["cold again"]),
     );
@@ -325,10 +327,13 @@ describe("laws", () => {
       ),
     );
     for (const [state, row] of Object.entries(whole)) {
-      expect(least(row)).toBeCloseTo(Math.min(...all.map((one) => least(one[state]))), 12);
-      expect(greatest(row)).toBeCloseTo(Math.max(...all.map((one) => greatest(one[state]))), 12);
-      expect(grip(row)).toBeCloseTo(Math.min(...all.map((one) => grip(one[state]))), 12);
-      expect(row["hoop stress"]).toBeCloseTo(Math.max(...all.map((one) => one[state]!["hoop stress"] as number)), 9);
+      const rows = all.flatMap((one) => one[state] ?? []);
+      // which state is the narrowest after the hottest hold depends on the sizes
+      if (rows.length < all.length) continue;
+      expect(least(row)).toBeCloseTo(Math.min(...rows.map(least)), 12);
+      expect(greatest(row)).toBeCloseTo(Math.max(...rows.map(greatest)), 12);
+      expect(grip(row)).toBeCloseTo(Math.min(...rows.map(grip)), 12);
+      expect(row["hoop stress"]).toBeCloseTo(Math.max(...rows.map((one) => one["hoop stress"] as number)), 9);
       expect(row["root-sum-square least"]).toBeGreaterThan(least(row));
       expect(row["root-sum-square greatest"]).toBeLessThan(greatest(row));
     }

@@ -25,11 +25,11 @@ export function notJudged(criteria: readonly Criterion[]): Criterion {
       id: "notJudged",
       heading: "not judged",
       kind: "ratio",
-      text: "What the duty says and no criterion looks at is told, and leaves care",
+      text: "What the duty says and no criterion ever looks at is told, and leaves care; what serves a criterion that is not asked waits for that",
       asked: "where a field is filled that no criterion judges, as friction without a way out for the heat",
       fields: [...open],
       properties: [],
-      source: { key: "own", at: "nothing that was typed is passed over in silence" },
+      source: { key: "own", at: "what no criterion judges is told" },
       asks: (duty) => {
         for (const key in duty.given) if (isOpen(duty, key as FieldKey)) return true;
         return false;

@@ -88,15 +88,14 @@ export function climates({ temperature, given }: Duty, rise: number, change: num
 
 /**
  * The states of service once more after the hottest hold: a housing that gives way springs back as the press fit relaxes, and
- * closes the bore. Left out is what is "cold again" or lies between that and "hot again", where the bore is never the closest.
+ * closes the bore. Left out is what is "cold again" or lies between that and "hot again", one of which is as close and one as loose.
  */
-export function withAgain(all: readonly Climate[]): readonly Climate[] {
+export function againOf(all: readonly Climate[]): readonly Climate[] {
   const back = present(all.find(({ isAfter }) => isAfter));
   const isTold = ({ name, bush, swelling }: Climate): boolean =>
     name === "assembly" || (swelling === back.swelling && (name === "cold" || bush === back.bush));
-  const again = all
+  return all
     .filter((one) => !one.isAfter && !isTold(one))
     .map((one): Climate => ({ ...one, name: nameAgain(one.name), isAfter: true }));
-  return [...all, ...again];
 }
 const nameAgain = (name: string): string => (name === "cold" ? "cold again, not dried" : `${name} again`);

@@ -10,7 +10,7 @@ import type { Duty } from "../model/duty";
 import type { Given } from "../model/fields";
 import { assemblyOf, elasticFigures } from "./assembly";
 import type { Assembly } from "./assembly";
-import { climates, moisturesOf, swellingKey, swellingsAt, withAgain } from "./climates";
+import { againOf, climates, moisturesOf, swellingKey, swellingsAt } from "./climates";
 import type { Climate, Moisture } from "./climates";
 import { bushStrain, hottestOf, mismatchOf, shaftStrain } from "./strains";
 import { boreRise } from "../model/temperatures";
@@ -87,9 +87,7 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
   const courses = assembled.map((moisture): Course => {
     const all = climates(duty, rise, swellingOf(inService) - swellingOf(moisture));
     const hottest = hottestOf(assembly, all);
-    const kept = keptGrip ?? 1;
-    // where all is kept no state differs after the hold
-    return { assembly, ends, assembled: moisture, climates: kept < 1 ? withAgain(all) : all, hottest, kept };
+    return { assembly, ends, assembled: moisture, climates: all, hottest, kept: keptGrip ?? 1 };
   });
   return {
     states: allStates(courses),
@@ -101,13 +99,7 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
 /** Where the share of the press fit that is kept is not told: the states after the hottest hold once more, with nothing kept. */
 export function ifNothingKept({ courses }: FitStates, { keptGrip }: Given): FitState[] {
   if (keptGrip !== undefined) return [];
-  return allStates(
-    courses.map((course) => ({
-      ...course,
-      climates: withAgain(course.climates).filter(({ isAfter }) => isAfter),
-      kept: 0,
-    })),
-  );
+  return allStates(courses.map((course) => ({ ...course, kept: 0 }))).filter(({ isAfter }) => isAfter);
 }
 
 /** The states that a bore changes which is so much warmer than told, K: running, and cold again after it. */
@@ -120,14 +112,9 @@ export function warmerStates({ courses }: FitStates, by: number): FitState[] {
   };
   const changed = courses.map((course): Course => {
     const all = course.climates.map(warmer);
-    const hottest = hottestOf(course.assembly, all);
-    return {
-      ...course,
-      climates: all.filter(({ bush, surroundings, isAfter }) => bush > surroundings || isAfter),
-      hottest,
-    };
+    return { ...course, climates: all, hottest: hottestOf(course.assembly, all) };
   });
-  return allStates(changed);
+  return allStates(changed).filter(({ bush, surroundings, isAfter }) => bush > surroundings || isAfter);
 }
 
 /** Whether a bore warmer by so many kelvin may close by so much: all growth of the bush, half as much again where its ends are held, goes inwards. */
@@ -151,9 +138,21 @@ export function jointOf(course: Course, climate: Climate, interference: number):
 
 function allStates(courses: readonly Course[]): FitState[] {
   const states: FitState[] = [];
-  // flatMap would cost as much as all the sums of a state
-  for (const course of courses) for (const climate of course.climates) states.push(stateOf(course, climate));
+  for (const course of courses) {
+    // flatMap would cost as much as all the sums of a state
+    for (const climate of course.climates) states.push(stateOf(course, climate));
+    // where all is kept no state differs after the hold
+    if (course.kept < 1) states.push(...again(course, present(states[states.length - 1])));
+  }
   return states;
+}
+
+/** Of the states of service after the hottest hold the narrowest and the loosest, where those are not "cold again". */
+function again(course: Course, back: FitState): FitState[] {
+  const all = [back, ...againOf(course.climates).map((climate) => stateOf(course, climate))];
+  const hardest = new Set([leastBy(all, ({ clearance }) => clearance.least), leastBy(all, ({ grip }) => grip)]);
+  hardest.delete(back);
+  return [...hardest];
 }
 
 function stateOf(course: Course, climate: Climate): FitState {

@@ -1,4 +1,4 @@
-import { climates, withAgain } from "../../../../src/core/duties/fit/climates";
+import { againOf, climates } from "../../../../src/core/duties/fit/climates";
 import { on } from "../support";
 
 const duty = on({ temperature: { low: 30, high: 50 }, moisture: "wet" }).corners[0]!;
@@ -65,9 +65,8 @@ describe("a short peak", () => {
 test("after the hottest hold each state of service comes again, but for one that is cold again", () => {
   const again = (low: number, rise: number, change: number) => {
     const all = climates(on({ temperature: { low, high: 50 }, moisture: "wet" }).corners[0]!, rise, change);
-    const both = withAgain(all);
-    expect(both.slice(0, all.length)).toEqual(all);
-    const later = both.slice(all.length);
+    const later = againOf(all);
+    const both = [...all, ...later];
     expect(later.every(({ isAfter }) => isAfter)).toBe(true);
     for (const { name, bush, housing, swelling } of later)
       expect(all).toContainEqual(
