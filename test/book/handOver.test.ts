@@ -228,7 +228,7 @@ office(
       ["Start here", "C11", "value"],
       ["Duties", "A4", "value"],
       ["Shortlist", "A8", "value"],
-      ["Fit", "A30", "value"],
+      ["Fit", "A36", "value"],
     ]);
     // what nothing was changed of stands as it was
     const before = new Map(

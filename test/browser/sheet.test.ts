@@ -282,7 +282,7 @@ test("the Fit sheet shows the states as FITTABLE gives them, and follows its car
     .slice(1)
     .map(([state]) => state);
   const expectTable = (temperature: string) =>
-    eventually(async () => expect(await shown("Fit", "A30", 11, 13)).toEqual(fitTable(temperature)));
+    eventually(async () => expect(await shown("Fit", "A36", 11, 13)).toEqual(fitTable(temperature)));
   const bars = () => shown("Fit", "C6", 10, 7);
   await expectTable("-20 to 80");
   const before = await bars();
@@ -297,17 +297,17 @@ test("the Fit sheet shows the states as FITTABLE gives them, and follows its car
   await sheet.type("Fit", "B18", "H7");
   await eventually(async () => expect((await bars())[0]![6]).not.toBe(before[0]![6]));
   await sheet.type("Fit", "B20", "+0.25/+0.30");
-  await eventually(async () => expect((await sheet.cell("Fit", "B61")).value).toBeCloseTo(0.229, 12));
+  await eventually(async () => expect((await sheet.cell("Fit", "B67")).value).toBeCloseTo(0.229, 12));
   // an empty cell of the card is not told: more states, which go again
   await sheet.write({ sheet: "Fit", row: 23, col: 1 }, [[null]]);
-  await eventually(async () => expect((await sheet.cell("Fit", "A41")).value).toBe("cold again"));
+  await eventually(async () => expect((await sheet.cell("Fit", "A47")).value).toBe("cold again"));
   await sheet.write({ sheet: "Fit", row: 23, col: 1 }, [[60]]);
   await sheet.write({ sheet: "Fit", row: 19, col: 1 }, [["+0.15/+0.20"]]);
   await sheet.write({ sheet: "Fit", row: 17, col: 1 }, [["E10"]]);
   await sheet.write({ sheet: "Fit", row: 12, col: 1 }, [["-20 to 80"]]);
   await eventually(async () => expect(await bars()).toEqual(before));
-  await eventually(async () => expect((await sheet.cell("Fit", "A41")).value).toBeNull());
-  expect((await sheet.cell("Fit", "B61")).value).toBeCloseTo(0.129, 12);
+  await eventually(async () => expect((await sheet.cell("Fit", "A47")).value).toBeNull());
+  expect((await sheet.cell("Fit", "B67")).value).toBeCloseTo(0.129, 12);
 });
 
 test("Decision lists every offer of Quotes, also one that is added below", async () => {

@@ -7,7 +7,9 @@ import { across, cautionLines, titled } from "./parts";
 
 /** Rows for the states: as many as there are where neither the moisture at assembly nor the share kept is told, two of a warmer bore, and two of service again from each moisture. */
 const states = 27;
-const table = cardLast + 4;
+/** Bars of the states stand beside the card, and the table below both. */
+const barTop = cardTop - 1;
+const table = Math.max(cardLast, barTop + 1 + states) + 4;
 const first = table + 1;
 const last = table + states;
 
@@ -18,7 +20,6 @@ const leastCol = 7;
 const greatestCol = 8;
 
 /** Bars of text on one scale, beside the card: what stands left of the line is clearance below 0, in another pattern. */
-const barTop = cardTop - 1;
 const scale = `I${barTop}`;
 const longest = 32;
 const marksOf = (length: string): string => `ROUND((${length})/$I$${barTop},0)`;
