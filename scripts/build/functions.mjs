@@ -3,7 +3,7 @@
  * beside it for Excel: manifest, icons, licence and help page. Read whole before the first cell answers, so it is made as small
  * as it can be: what only documentation and pane show is left out, and terser's output compresses better than esbuild's.
  */
-import { cpSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { cpSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { build, transform } from "esbuild";
@@ -15,8 +15,9 @@ import { withPolicy } from "../lib/policy.mjs";
 import { reading } from "../lib/reading.mjs";
 import { root } from "../lib/root.mjs";
 import { byColumn, byKey } from "./lean/byColumn.mjs";
+import { bySteps } from "./lean/steps.mjs";
 import { withoutDocs } from "./lean/withoutDocs.mjs";
-import { citations, metals, rewritten, zones } from "./rewritten.mjs";
+import { citationsOf, metals, rewritten } from "./rewritten.mjs";
 
 const string = /** @type {const} */ ({ type: "string" });
 const { out = "dist", base: address = localAddress, contact } = options({ out: string, base: string, contact: string });
@@ -38,6 +39,16 @@ const associated = (text, file) =>
       .map(({ id, functionName }) => `CustomFunctions.associate("${id}", ${functionName});`),
   ].join("\n");
 
+/** Whether anything in functions.js names a source. */
+const naming = ["src/core", "data/grades", "data/metals.json"].flatMap((place) => textsIn(path.join(root, place)));
+const isCited = (/** @type {string} */ key) => naming.some((text) => text.includes(`"${key}"`));
+function textsIn(/** @type {string} */ place) {
+  const files = statSync(place).isDirectory()
+    ? readdirSync(place, { recursive: true }).map((name) => path.join(place, String(name)))
+    : [place];
+  return files.filter((file) => /\.(ts|json)$/.test(file)).map((file) => readFileSync(file, "utf8"));
+}
+
 /** withoutDocs reads JavaScript. */
 async function lean(text, file) {
   const { code } = await transform(text, reading(file));
@@ -56,8 +67,8 @@ const { outputFiles, metafile } = await build({
   legalComments: "none",
   target: reading("index.ts").target,
   plugins: [
-    citations,
-    zones,
+    citationsOf(isCited),
+    rewritten("by steps", /data.iso286.\w+\.json$/, "js", bySteps),
     metals,
     rewritten("associated", /src.functions.\w+\.ts$/, "ts", associated),
     rewritten("lean", /src.core.*\.ts$/, "js", lean),

@@ -19,11 +19,17 @@ export const rewritten = (name, filter, loader, rewrite) => ({
 });
 
 /** Of data/sources.json what is shown are the citations; what was read of them is for the docs and the tests. */
-export const citations = rewritten("citations", /[\\/]data[\\/]sources\.json$/, "json", (text) =>
-  JSON.stringify(
-    Object.fromEntries(Object.entries(JSON.parse(text)).map(([key, { citation }]) => [key, { citation }])),
-  ),
-);
+export const citationsOf = (/** @type {(key: string) => boolean} */ isCited) =>
+  rewritten("citations", /[\\/]data[\\/]sources\.json$/, "json", (text) =>
+    JSON.stringify(
+      Object.fromEntries(
+        Object.entries(JSON.parse(text))
+          .filter(([key]) => isCited(key))
+          .map(([key, { citation }]) => [key, { citation }]),
+      ),
+    ),
+  );
+export const citations = citationsOf(() => true);
 
 /** Of a table of data what is computed with; where it was read, and how it is described, is for the docs and the tests too. */
 const without = (/** @type {readonly string[]} */ names) => (/** @type {string} */ text) =>

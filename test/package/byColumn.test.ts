@@ -31,3 +31,16 @@ test("the demo grades with their properties named once are the same grades", () 
   const said = execFileSync("node", ["--input-type=module", "-e", code], { cwd: root, encoding: "utf8" });
   expect(JSON.parse(said)).toEqual(JSON.parse(readFileSync(file, "utf8")));
 });
+
+test.each(["deviations", "tolerances"])("the table of %s held by steps is the same table", (name) => {
+  const file = path.join(root, `data/iso286/${name}.json`);
+  const code = `
+    import { bySteps } from "./scripts/build/lean/steps.mjs";
+    import { readFileSync } from "node:fs";
+    const made = bySteps(readFileSync(${JSON.stringify(file)}, "utf8"));
+    const { default: table } = await import("data:text/javascript," + encodeURIComponent(made));
+    console.log(JSON.stringify(table));`;
+  const said = execFileSync("node", ["--input-type=module", "-e", code], { cwd: root, encoding: "utf8" });
+  const { source: _, ...tables } = JSON.parse(readFileSync(file, "utf8")) as Record<string, unknown>;
+  expect(JSON.parse(said)).toEqual(tables);
+});

@@ -35,12 +35,13 @@ export function packed({ kind, grades }) {
   const keys = [...new Set(grades.flatMap(({ values }) => Object.keys(values)))];
   const columns = keys.map((key) => {
     const held = grades.map(({ values }) => values[key]);
-    // each word once, with the grades it is said of
+    // each word once, with the grades it is said of where those are not all
     const told = (part) =>
-      [...new Set(held.flatMap((entry) => entry?.[part] ?? []))].map((word) => [
-        word,
-        held.flatMap((entry, i) => (entry?.[part] === word ? [i] : [])),
-      ]);
+      [...new Set(held.flatMap((entry) => entry?.[part] ?? []))].map((word) =>
+        held.every((entry) => !entry || entry[part] === word)
+          ? [word]
+          : [word, held.flatMap((entry, i) => (entry?.[part] === word ? [i] : []))],
+      );
     const places = held.map((entry) => entry && placeOf(entry));
     return [key, held.map((entry) => entry?.value), places, held.map(otherEnd), told("unit"), told("condition")];
   });

@@ -6,7 +6,7 @@ export function unpacked({ kind, names, media, columns, origins }) {
       const value = all[i];
       const end = ends[i];
       if (value === null) continue;
-      const [unit, condition] = parts.map((part) => part.find(([, of]) => of.includes(i))?.[0]);
+      const [unit, condition] = parts.map((part) => part.find(([, of]) => !of || of.includes(i))?.[0]);
       const band = end === null ? undefined : end[0] >= 0 ? end : [end, value].sort((a, b) => a - b);
       values[key] = { value, ...origins[places[i]], band, unit, condition };
     }

@@ -21,7 +21,7 @@ export const clearance = criterion(
     id: "clearance",
     heading: "clearance",
     kind: "length",
-    text: "The least running clearance over assembly, cold, hot, a short peak, wet, and all of service again after the hottest hold, in the worst case of all tolerances, against the least wanted; from a bush dry or humid at assembly where that is not told. Care where it is missed with the bore as much warmer than its PV implies as was measured",
+    text: "The least running clearance over assembly, cold, hot, short peak, wet, and again after the hottest hold, in the worst case of all tolerances, against the least wanted; from a bush dry or humid at assembly where that is not told. Care where it is missed with the bore as much warmer than its PV implies as was measured",
     asked: "where a zone of the fit or the least clearance wanted is given",
     askedBy: [...fitFields, "leastClearance"],
     fields: [

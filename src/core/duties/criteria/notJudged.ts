@@ -25,7 +25,7 @@ export function notJudged(criteria: readonly Criterion[]): Criterion {
       id: "notJudged",
       heading: "not judged",
       kind: "ratio",
-      text: "What the duty says and no criterion ever looks at is told, and leaves care; what serves a criterion that is not asked waits for that",
+      text: "What the duty says and no criterion ever looks at is told, and leaves care",
       asked: "where a field is filled that no criterion judges, as friction without a way out for the heat",
       fields: [...open],
       properties: [],

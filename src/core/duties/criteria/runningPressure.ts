@@ -16,7 +16,7 @@ export const runningPressure = criterion(
     id: "runningPressure",
     heading: "running pressure",
     kind: "pressure",
-    text: "The greatest load in motion, times the impact factor, against the running limit over the design factor at the bore's temperature, in a short peak as far as the grade states figures; the static limit never stands in",
+    text: "The greatest load in motion, times the impact factor, against the running limit over the design factor at the bore's temperature, a short peak included; the static limit never stands in",
     asked: "in motion",
     fields: ["load", "impactFactor", "designFactor", "bore", "length", "motion", "temperature", "peakTemperature"],
     properties: ["runningPressure", "pressureCurve", "pvLimit", "highestTemperature"],

@@ -27,7 +27,7 @@ export const tilt = criterion(
     id: "tilt",
     heading: "tilt",
     kind: "angle",
-    text: "The slope of the shaft at the least clearance of the fit: with both ends of the bush touching it the shaft jams. At the least load of all steps, under which the edges give way the least, and at the greatest, which bends a shaft of known span the most",
+    text: "The slope of the shaft at the least clearance of the fit: with both ends of the bush touching it the shaft jams. At the least load, and with a span at the greatest too",
     ...onSlope,
     properties: fitProperties,
     source: { key: "geometry" },

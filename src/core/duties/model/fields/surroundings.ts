@@ -21,7 +21,7 @@ export const surroundings = {
     symbol: "Tp",
     group: "surroundings",
     typeZero: '"0 °C"',
-    text: "Short peak of the temperature of the surroundings; the fit goes through it too",
+    text: "Short peak of the temperature of the surroundings",
   },
   moisture: {
     heading: "moisture",
