@@ -1,5 +1,8 @@
 import { functions } from "../../../../src/core";
+import { Band } from "../../../../src/core/band";
+import { cornerPicks } from "../../../../src/core/duties/model/corners";
 import { sizeSteps } from "../../../../src/core/fit/zones/iso286";
+import { readZone } from "../../../../src/core/fit/zones/zone";
 import { call, pressedBush } from "../../../support";
 
 /** A bush whose size is a band across the end of a range of ISO 286, 24 mm of Table 3 for the shaft's u: limits jump there. */
@@ -50,4 +53,23 @@ test("sizes at which limits jump are those of both tables", () => {
   // ISO 286-1, Table 1 (tolerance grades) and Table 2 (deviations), the latter with intermediate ranges from 10 mm on
   expect(sizeSteps).toEqual(expect.arrayContaining([1, 3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500]));
   expect(sizeSteps).toEqual(expect.arrayContaining([14, 24, 40, 65, 100, 140, 160, 200, 225, 280, 355, 450]));
+});
+
+test("each band of a size stands at the end of a range and just above it, with every corner of the other bands", () => {
+  const [bore, load] = [new Band(23, 25), new Band(300, 400)];
+  const zone = (text: string) => readZone(text, "metric", "zone");
+  // one zone in deviations does not hide the class of another
+  const sizes = { bore, load, wall: 2, shaftZone: zone("f7"), outsideZone: zone("+0.05/+0.10") };
+  for (const bands of [
+    [bore, load],
+    [load, bore],
+  ]) {
+    const at = cornerPicks(bands, sizes).map((pick) => [pick(bore), pick(load)]);
+    // 24 mm ends a range of Table 2; no seat of 27 to 29 mm does
+    const sides = [23, 24, 24 * (1 + 3e-9), 25];
+    expect(at).toHaveLength(8);
+    expect(at).toEqual(expect.arrayContaining(sides.flatMap((side) => [300, 400].map((n) => [side, n]))));
+  }
+  const { shaftZone: _, ...stated } = sizes;
+  expect(cornerPicks([bore, load], stated)).toHaveLength(4);
 });
