@@ -3,7 +3,7 @@
  * beside it for Excel: manifest, icons, licence and help page. Read whole before the first cell answers, so it is made as small
  * as it can be: what only documentation and pane show is left out, and terser's output compresses better than esbuild's.
  */
-import { cpSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { cpSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { build, transform } from "esbuild";
@@ -40,14 +40,14 @@ const associated = (text, file) =>
   ].join("\n");
 
 /** Whether anything in functions.js names a source. */
-const naming = ["src/core", "data/grades", "data/metals.json"].flatMap((place) => textsIn(path.join(root, place)));
+const naming = ["src/core", "data/grades"]
+  .flatMap((place) =>
+    readdirSync(path.join(root, place), { recursive: true }).map((name) => path.join(place, String(name))),
+  )
+  .concat("data/metals.json")
+  .filter((file) => /\.(ts|json)$/.test(file))
+  .map((file) => readFileSync(path.join(root, file), "utf8"));
 const isCited = (/** @type {string} */ key) => naming.some((text) => text.includes(`"${key}"`));
-function textsIn(/** @type {string} */ place) {
-  const files = statSync(place).isDirectory()
-    ? readdirSync(place, { recursive: true }).map((name) => path.join(place, String(name)))
-    : [place];
-  return files.filter((file) => /\.(ts|json)$/.test(file)).map((file) => readFileSync(file, "utf8"));
-}
 
 /** withoutDocs reads JavaScript. */
 async function lean(text, file) {

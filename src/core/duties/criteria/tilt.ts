@@ -32,7 +32,7 @@ export const tilt = criterion(
     properties: fitProperties,
     source: { key: "geometry" },
     working: (values, duty) => {
-      const found = tilted(values, duty, harderLoad(values, duty));
+      const found = tilted(values, duty, hardest(values, duty).load);
       if (!found) return undefined;
       const { layers, slope } = found;
       const layer = { ...layers.least, tilt: slope };
@@ -41,22 +41,14 @@ export const tilt = criterion(
       return joined(loadWorking(layer, duty), slopeWorking(duty, slope), { ...contact, lines: ofDepth }, touchingLines);
     },
   },
-  (values, duty) => {
-    const [light, heavy] = atBoth(values, duty);
-    return heavy ? worse(heavy, light) : light;
-  },
+  (values, duty) => hardest(values, duty).finding,
 );
 
-/** What is found under the least load and, where it bends the shaft further, under the greatest. */
-function atBoth(values: Values, duty: Duty): readonly [light: Finding, heavy?: Finding] {
-  const light = onSlopeOf(values, duty, leastLoad(duty), touching);
-  if (duty.given.span === undefined) return [light];
-  return [light, onSlopeOf(values, duty, greatestLoad(duty), touching)];
-}
-
-function harderLoad(values: Values, duty: Duty): number {
-  const [light, heavy] = atBoth(values, duty);
-  return heavy && worse(heavy, light) === heavy ? greatestLoad(duty) : leastLoad(duty);
+/** What is found under the least load or, where that is worse as it bends the shaft further, under the greatest. */
+function hardest(values: Values, duty: Duty): { readonly load: number; readonly finding: Finding } {
+  const loads = duty.given.span === undefined ? [leastLoad(duty)] : [greatestLoad(duty), leastLoad(duty)];
+  const found = loads.map((load) => ({ load, finding: onSlopeOf(values, duty, load, touching) }));
+  return found.reduce((a, b) => (worse(a.finding, b.finding) === a.finding ? a : b));
 }
 
 function touching(layers: Layers, value: number): Finding {

@@ -99,7 +99,10 @@ function workedOut(values: Values, duty: Duty): FitStates | Missing {
 /** Where the share of the press fit that is kept is not told: the states after the hottest hold once more, with nothing kept. */
 export function ifNothingKept({ courses }: FitStates, { keptGrip }: Given): FitState[] {
   if (keptGrip !== undefined) return [];
-  return allStates(courses.map((course) => ({ ...course, kept: 0 }))).filter(({ isAfter }) => isAfter);
+  return allStates(
+    courses.map((course) => ({ ...course, kept: 0 })),
+    ({ isAfter }) => isAfter,
+  );
 }
 
 /** The states that a bore changes which is so much warmer than told, K: running, and cold again after it. */
@@ -114,7 +117,7 @@ export function warmerStates({ courses }: FitStates, by: number): FitState[] {
     const all = course.climates.map(warmer);
     return { ...course, climates: all, hottest: hottestOf(course.assembly, all) };
   });
-  return allStates(changed).filter(({ bush, surroundings, isAfter }) => bush > surroundings || isAfter);
+  return allStates(changed, ({ bush, surroundings, isAfter }) => bush > surroundings || isAfter);
 }
 
 /** Whether a bore warmer by so many kelvin may close by so much: all growth of the bush, half as much again where its ends are held, goes inwards. */
@@ -136,11 +139,12 @@ export function jointOf(course: Course, climate: Climate, interference: number):
   return stateAt(course.assembly.ring, interference, mismatchOf(course.assembly, climate), set);
 }
 
-function allStates(courses: readonly Course[]): FitState[] {
+/** The states that are wanted, "cold again" and those after it always. */
+function allStates(courses: readonly Course[], isWanted: (climate: Climate) => boolean = () => true): FitState[] {
   const states: FitState[] = [];
   for (const course of courses) {
     // flatMap would cost as much as all the sums of a state
-    for (const climate of course.climates) states.push(stateOf(course, climate));
+    for (const climate of course.climates) if (isWanted(climate)) states.push(stateOf(course, climate));
     // where all is kept no state differs after the hold
     if (course.kept < 1) states.push(...again(course, present(states[states.length - 1])));
   }
