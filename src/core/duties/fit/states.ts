@@ -1,7 +1,7 @@
 import { boreIn, relax, stateAt } from "../../fit/history";
 import type { State } from "../../fit/history";
 import type { Limits } from "../../fit/zones/iso286";
-import { bushCompliance, closeInOf, hoopStressOf, housingCompliance } from "../../fit/lame";
+import { bushCompliance, hoopStressOf, housingCompliance, narrowingOf } from "../../fit/lame";
 import type { PropertyKey, Values } from "../../grades/model/properties";
 import { present } from "../../present";
 import { isMissing } from "../judging/criterion";
@@ -120,10 +120,11 @@ export function warmerStates({ courses }: FitStates, by: number): FitState[] {
   return allStates(changed, ({ bush, surroundings, isAfter }) => bush > surroundings || isAfter);
 }
 
-/** Whether a bore warmer by so many kelvin may close by so much: all growth of the bush, half as much again where its ends are held, goes inwards. */
+/** Whether a bore warmer by so many kelvin may close by so much: all growth of the bush, half as much again where its ends are held, goes inwards, and what a hotter hold uses up stays, k/c_b at most. */
 export function mayClose({ assembly }: Course, by: number, room: number): boolean {
   const { ring, expansion, shaftMetal, step } = assembly;
-  const most = closeInOf(ring) * ring.outside * 1.5 * expansion + ring.bore * shaftMetal.expansion;
+  const closed = narrowingOf(ring) / bushCompliance(ring);
+  const most = closed * ring.outside * 1.5 * expansion + ring.bore * shaftMetal.expansion;
   return step > 0 || by * most >= room;
 }
 

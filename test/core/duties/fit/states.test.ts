@@ -54,17 +54,28 @@ test("a warmer hold takes more of what is kept in part", () => {
 
 describe("by how much a bore may close", () => {
   const { course } = statesOf().states[0]!;
-  /** All growth of the bush inwards, half as much again where its ends are held, and that of the shaft. */
+  /** All growth of the bush inwards, half as much again where its ends are held, with nothing given back by a housing that yields, and that of the shaft. */
   const most = (() => {
     const { ring, expansion, shaftMetal } = course.assembly;
     const [d, D, E] = [ring.bore, ring.outside, ring.bushModulus];
     const of = (big: number, small: number) => (big * big + small * small) / (big * big - small * small);
-    const joint = (of(40, D) + ring.housingPoisson) / ring.housingModulus + (of(D, d) - ring.bushPoisson) / E;
-    return ((2 * D * d) / (E * (D * D - d * d)) / joint) * D * 1.5 * expansion + d * shaftMetal.expansion;
+    const wall = (of(D, d) - ring.bushPoisson) / E;
+    return ((2 * D * d) / (E * (D * D - d * d)) / wall) * D * 1.5 * expansion + d * shaftMetal.expansion;
   })();
   test("is its growth in so many kelvin", () => {
     expect(mayClose(course, 10, 10 * most * 0.999999)).toBe(true);
     expect(mayClose(course, 10, 10 * most * 1.000001)).toBe(false);
+  });
+  test("is no less than it closes by in a thin housing after a hotter hold, however much of its grip it keeps", () => {
+    const least = (states: readonly FitState[]) => Math.min(...states.map(({ clearance }) => clearance.least));
+    for (const housingOutside of [23.5, 24, 30])
+      for (const keptGrip of [0.05, 0.3, 0.7, 0.95])
+        for (const heldAtEnds of ["yes", "no"] as const)
+          for (const to of ["+0.05/+0.06", "+0.2/+0.3"]) {
+            const found = statesOf({ housingOutside, keptGrip, heldAtEnds, outsideZone: zone(to) });
+            const closes = least(found.states) - least(warmerStates(found, 10));
+            expect(mayClose(found.states[0]!.course, 10, closes)).toBe(true);
+          }
   });
   test("a grade with a step of growth may close by any", () => {
     const stepped = { ...course, assembly: { ...course.assembly, step: 0.001 } };
